@@ -1,0 +1,77 @@
+"""What earlier days hand to today: a small summary, made by the diary, read by the rules.
+
+Law: a missing thing is None or empty, never a guessed value. Days are ISO dates of the athlete's
+own calendar; instants are ISO texts with their UTC offset.
+"""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from coach.model.flags import Section
+
+
+class Done(NamedTuple):
+    """One exercise done on a day: sets done, whether loaded, and when it ended (ISO instant)."""
+
+    exercise: str
+    sets: int
+    loaded: bool
+    ended_at: str
+    result: str = "good"
+
+
+class DayRecord(NamedTuple):
+    """One session as it was recorded. `ended` is done, by choice, partial, stopped or none.
+
+    `none` marks a start at which nothing could be done (closed plan, rest day).
+    """
+
+    day: str
+    opened_at: str
+    ended: str
+    plan_version: int
+    waking_pain: float | None = None
+    pain_now: float | None = None
+    worst_in_set: float | None = None
+    sleep_h: float | None = None
+    threw_yesterday: str | None = None
+    throwing_today: str | None = None
+    morning_up: bool = False
+    done: tuple[Done, ...] = ()
+    alone: tuple[Section, ...] = ()
+    effort: float | None = None
+    minutes: float | None = None
+    notes: tuple[str, ...] = ()
+    picked: tuple[tuple[str, str], ...] = ()
+    fell: bool = False
+
+
+class Hold(NamedTuple):
+    """A closed plan: which stop closed it. `said` is what was typed, `code` the flag's id."""
+
+    number: int
+    code: str
+    tier: str
+    group: str
+    said: str
+    day: str
+    at: str
+    plan_version: int
+
+
+class History(NamedTuple):
+    """Everything a start may read of the past.
+
+    `records` is newest first, at most 60. `hold` is the open stop, if any. `lifted` is true when a
+    hold was lifted since the last session. `asked_alone` pairs each section with the last day it
+    was asked alone. `last_at` is the instant of the newest record of any kind.
+    """
+
+    records: tuple[DayRecord, ...] = ()
+    hold: Hold | None = None
+    lifted: bool = False
+    asked_alone: tuple[tuple[Section, str], ...] = ()
+    at_hand: tuple[str, ...] | None = None
+    last_at: str = ""
+    own_asked: tuple[tuple[str, str], ...] = ()  # (fact of an `ask also`, last day asked)
