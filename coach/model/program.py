@@ -305,6 +305,7 @@ class Plan(NamedTuple):
     side_place: Place
     runs_place: Place
     place: Place
+    guardian_present: str = "every session"  # or `first session`; empty for an adult
 
 
 class Bound(NamedTuple):
