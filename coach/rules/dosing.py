@@ -9,7 +9,7 @@ from __future__ import annotations
 from typing import Final
 
 from coach.model.decisions import Basis, Decision, Refusal
-from coach.model.program import Axis, Exercise, Prescription, Version
+from coach.model.program import Axis, Exercise, Fault, Prescription, Version
 from coach.model.quantities import Dose, Load
 from coach.rules.pain import Room
 from coach.rules.readiness import sets_after_short_sleep
@@ -19,6 +19,7 @@ LIGHT_CUFF_OPENS_LB: Final = 2.0  # common practice, no published source
 LIGHT_CUFF_OPENS_KG: Final = 1.0  # common practice, no published source
 LIGHT_CUFF_CAP_LB: Final = 3.0  # common practice while symptomatic, no published source
 TOO_EASY: Final = "too easy"
+MISSED_RUNNING: Final = 3  # set here, to be signed by a clinician
 
 _PRACTICE: Final = "common practice, no published source"
 
@@ -168,3 +169,31 @@ def towel(exercise: Exercise, fault_name: str) -> Decision:
             return Decision("dose.towel", "towel", why, exercise.place, Basis.PRACTICE, source)
     why = "No towel is needed for this."
     return Decision("dose.towel", "as usual", why, exercise.place, Basis.PRACTICE, source)
+
+
+_STAYS: Final = {
+    "lighter": "A lighter load now. The same thing was off three sets in a row.",
+    "shorter range": "Less range now. The same thing was off three sets in a row.",
+    "easier version": "An easier form now. The same thing was off three sets in a row.",
+    "leave out": "We leave this out today. The same thing was off three sets in a row.",
+}
+
+
+def correction(fault: Fault, running: int) -> Decision:
+    """What follows a fault felt in `running` sets in a row (id dose.correction; set here).
+
+    Outcome: the exercise's own `if it stays` from the third set on, else `correct`. A fault named
+    `too easy` is answered by form (dose.light_cuff), a towel by dose.towel; neither adds a load.
+    """
+    if running >= MISSED_RUNNING and fault.if_it_stays in _STAYS:
+        outcome = fault.if_it_stays
+        source = "set here, to be signed by a clinician"
+        return Decision("dose.correction", outcome, _STAYS[outcome], source=source)
+    if fault.name == TOO_EASY:
+        return light_cuff(LIGHT_CUFF, TOO_EASY)._replace(outcome="correct")
+    if "towel" in fault.put_right.lower():
+        why = "Use the towel as told. It keeps the big muscle quiet."
+        source = "common practice; Reinold 2009, from memory"
+        return Decision("dose.towel", "correct", why, basis=Basis.PRACTICE, source=source)
+    why = "One thing to change. It is this exercise's own correction."
+    return Decision("dose.correction", "correct", why, basis=Basis.PRACTICE, source=_PRACTICE)

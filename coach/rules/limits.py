@@ -130,3 +130,12 @@ def fit_minutes(doses: tuple[tuple[str, Dose], ...], minutes: int) -> int:
         if minutes_of(tuple(dose for _, dose in doses[:count])) <= minutes:
             return count
     return 0
+
+
+def cut_short(limits: Limits) -> Decision:
+    """The reason for a list cut to the plan's caps on a session (id limits.caps)."""
+    why = (
+        f"Today's list is cut short. Your plan has {limits.exercises} exercises at most. "
+        f"It has {limits.minutes} minutes at most."
+    )
+    return Decision("limits.caps", "cut short", why, limits.place, Basis.PLAN, _SOURCE)
