@@ -1,0 +1,70 @@
+"""Day records and holds as JSON bodies, and back.
+
+Law: a field that is missing or unknown in an old record is left at its cautious default; a stop
+is never dropped because its record looks odd.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from coach.model.flags import Section
+from coach.model.history import DayRecord, Done, Hold
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+
+
+def day_body(record: DayRecord) -> dict[str, object]:
+    """A day record as a JSON mapping, field by field."""
+    body: dict[str, object] = dict(record._asdict())
+    body["done"] = [done._asdict() for done in record.done]
+    return body
+
+
+def day_record(body: Mapping[str, object]) -> DayRecord:
+    """A day record read back. Raises `KeyError`, `TypeError` or `ValueError` on another shape."""
+    known = {name: body[name] for name in DayRecord._fields if name in body}
+    known["done"] = tuple(_done(entry) for entry in _entries(body.get("done")))
+    known["alone"] = tuple(Section(str(name)) for name in _entries(body.get("alone")))
+    known["notes"] = tuple(str(note) for note in _entries(body.get("notes")))
+    known["picked"] = tuple((str(a), str(b)) for a, b in _pairs(body.get("picked")))
+    return DayRecord(**known)  # type: ignore[arg-type]
+
+
+def hold_body(hold: Hold) -> dict[str, object]:
+    """A hold as a JSON mapping."""
+    return dict(hold._asdict())
+
+
+def hold_from(body: Mapping[str, object], number: int) -> Hold:
+    """A hold read back; a missing field is empty, so that the stop itself is never lost."""
+
+    def text(name: str) -> str:
+        return str(body.get(name, ""))
+
+    version = body.get("plan_version", 0)
+    return Hold(
+        number,
+        text("code"),
+        text("tier"),
+        text("group"),
+        text("said"),
+        text("day"),
+        text("at"),
+        version if isinstance(version, int) else 0,
+    )
+
+
+def _entries(value: object) -> list[object]:
+    return list(value) if isinstance(value, list) else []
+
+
+def _pairs(value: object) -> list[tuple[object, object]]:
+    return [(entry[0], entry[1]) for entry in _entries(value) if isinstance(entry, list)]
+
+
+def _done(entry: object) -> Done:
+    if not isinstance(entry, dict):
+        raise TypeError
+    return Done(**{name: entry[name] for name in Done._fields if name in entry})
