@@ -27,7 +27,10 @@ def day_record(body: Mapping[str, object]) -> DayRecord:
     known = {name: body[name] for name in DayRecord._fields if name in body}
     known["done"] = tuple(_done(entry) for entry in _entries(body.get("done")))
     known["alone"] = tuple(Section(str(name)) for name in _entries(body.get("alone")))
-    known["notes"] = tuple(str(note) for note in _entries(body.get("notes")))
+    for name in ("notes", "own_asked"):
+        known[name] = tuple(str(entry) for entry in _entries(body.get(name)))
+    here = body.get("at_hand")
+    known["at_hand"] = None if here is None else tuple(str(name) for name in _entries(here))
     known["picked"] = tuple((str(a), str(b)) for a, b in _pairs(body.get("picked")))
     return DayRecord(**known)  # type: ignore[arg-type]
 

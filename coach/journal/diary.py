@@ -10,28 +10,28 @@ from __future__ import annotations
 import json
 import os
 import sqlite3
-from typing import TYPE_CHECKING, Final, NamedTuple, Self
+from typing import TYPE_CHECKING, Final, NamedTuple, Self, TypeVar
 
 from coach.journal.chain import Chain, Row, damaged, trouble, written
 from coach.journal.days import day_body, day_record, hold_body, hold_from
 from coach.journal.folder import FILE_MODE, Lock, make_folder, narrow, owner_only, settle
 from coach.journal.trouble import MISSING, Trouble, from_os
-from coach.model.flags import Section
 from coach.model.history import DayRecord, History, Hold
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Mapping
+    from collections.abc import Callable, Iterable, Mapping
     from pathlib import Path
     from types import TracebackType
 
 FILE_NAME: Final = "diary.sqlite"
 RECORDS_READ: Final = 60  # what `History` holds at most
-OWN_ASKED_READ: Final = 200
 _ALL: Final = 2**62
 _OF_SORT: Final = "where r.sort = ? and r.number < ? order by r.number desc"
 NO_DIARY: Final = "There is no diary yet, so nothing is shown."
 
-BEGIN, EVENT, HOLD, LIFT, WRONG, PLAN, DAY, AT_HAND, OWN_ASKED = (
+_Asked = TypeVar("_Asked", bound=str)
+
+BEGIN, EVENT, HOLD, LIFT, WRONG, PLAN, DAY = (
     "begin",
     "event",
     "hold",
@@ -39,8 +39,6 @@ BEGIN, EVENT, HOLD, LIFT, WRONG, PLAN, DAY, AT_HAND, OWN_ASKED = (
     "wrong word",
     "plan",
     "day",
-    "at hand",
-    "own asked",
 )
 
 
@@ -168,21 +166,13 @@ class Journal:
         *,
         hold: Hold | None = None,
         close: DayRecord | None = None,
-        at_hand: tuple[str, ...] | None = None,
-        own_asked: tuple[str, ...] = (),
     ) -> None:
         """Write one event and all it led to, in one transaction with one sync.
 
         `shown` is what is about to be on screen; `hold` a stop (numbered here); `close` the day's
-        record, which ends the session; `at_hand` the equipment named in this answer, if it was
-        asked; `own_asked` the facts of the clinician's own questions answered, with `at`'s day.
+        record, which ends the session.
         """
         rows = [_row(EVENT, at, dict(body), session=session, name=kind, shown=shown)]
-        if at_hand is not None:
-            rows.append(_row(AT_HAND, at, {"names": list(at_hand)}, session=session))
-        rows += [
-            _row(OWN_ASKED, at, {"day": at[:10]}, session=session, name=fact) for fact in own_asked
-        ]
         if hold is not None:
             number = self._next_hold()
             body = hold_body(hold._replace(number=number))
@@ -244,10 +234,10 @@ class Journal:
             records=records,
             hold=self.open_hold(),
             lifted=last_lift is not None and (not days or last_lift.number > days[0].number),
-            asked_alone=_asked_alone(records),
-            at_hand=self._at_hand(before),
+            asked_alone=tuple(_newest(records, lambda record: record.alone).items()),
+            at_hand=next((r.at_hand for r in records if r.at_hand is not None), None),
             last_at=newest[0].at if newest else "",
-            own_asked=self._own_asked(before),
+            own_asked=tuple(_newest(records, lambda record: record.own_asked).items()),
         )
 
     def open_hold(self) -> Hold | None:
@@ -323,20 +313,6 @@ class Journal:
         last = self._last(HOLD, _ALL)
         return max([last.about if last else 0, *self._stops]) + 1
 
-    def _at_hand(self, before: int) -> tuple[str, ...] | None:
-        row = self._last(AT_HAND, before)
-        if row is None:
-            return None
-        names = row.read().get("names")
-        return tuple(str(name) for name in names) if isinstance(names, list) else None
-
-    def _own_asked(self, before: int) -> tuple[tuple[str, str], ...]:
-        rows = self._find(f"{_OF_SORT} limit {OWN_ASKED_READ}", (OWN_ASKED, before))
-        newest: dict[str, str] = {}
-        for row in rows:
-            newest.setdefault(row.name, str(row.read().get("day", "")))
-        return tuple(sorted(newest.items()))
-
     def _sitting(self, session: int) -> Sitting:
         rows = self._find("where r.session = ? order by r.number", (session,))
         begin = rows[0]
@@ -366,13 +342,15 @@ def _read_day(row: Row) -> DayRecord:
         raise damaged() from None
 
 
-def _asked_alone(records: tuple[DayRecord, ...]) -> tuple[tuple[Section, str], ...]:
-    """The last day each section was asked alone, from records that run newest first."""
-    newest: dict[Section, str] = {}
+def _newest(
+    records: tuple[DayRecord, ...], asked: Callable[[DayRecord], tuple[_Asked, ...]]
+) -> dict[_Asked, str]:
+    """The last day of each thing asked, from records that run newest first."""
+    newest: dict[_Asked, str] = {}
     for record in records:
-        for section in record.alone:
-            newest.setdefault(section, record.day)
-    return tuple((section, newest[section]) for section in Section if section in newest)
+        for thing in asked(record):
+            newest.setdefault(thing, record.day)
+    return newest
 
 
 def _make_file(path: Path) -> None:

@@ -36,7 +36,7 @@ def test_a_day_comes_back_field_by_field(journal: Journal) -> None:
         "2026-11-09", instant(0), "partial", 3, 1.0, 2.0, 3.5, 5.5, "none", "match", True,
         (Done("reach-across row", 2, loaded=False, ended_at=instant(0, 9), result="eased"),),
         (Section.ARM, Section.NIGHT), 6.0, 25.0, ("it's ok \udc80 \x00",), (("row", "kneeling"),),
-        True,
+        True, ("ache kind",), ("light band",),
     )  # fmt: skip
     session = journal.begin(HEADER, instant(0), ())
     journal.append(session, "typed", {}, (), instant(0, 30), close=full)
@@ -74,7 +74,7 @@ def test_a_cut_off_session_sees_the_past_as_it_stood_when_it_began(journal: Jour
     sit(journal, 0)
     before = journal.history()
     session = journal.begin(HEADER, instant(1), ())
-    journal.append(session, "typed", {}, (), instant(1, 1), at_hand=("band",), own_asked=("ache",))
+    journal.append(session, "typed", {}, (), instant(1, 1))
     assert journal.history() == before
 
 
@@ -172,14 +172,12 @@ def test_sections_asked_alone_carry_their_last_day(journal: Journal) -> None:
 
 def test_what_is_at_hand_is_the_last_answer_and_none_if_never_asked(journal: Journal) -> None:
     assert journal.history().at_hand is None
-    for day, names in ((0, ("band", "towel")), (1, ())):
-        session = journal.begin(HEADER, instant(day), ())
-        journal.append(
-            session, "typed", {}, (), instant(day), at_hand=names, own_asked=("ache kind",),
-            close=record(day),
-        )  # fmt: skip
-        assert journal.history().at_hand == names
+    sit(journal, 0, at_hand=("band", "towel"), own_asked=("ache kind",))
+    sit(journal, 1, own_asked=("ache kind",))
+    assert journal.history().at_hand == ("band", "towel")
     assert journal.history().own_asked == (("ache kind", instant(1)[:10]),)
+    sit(journal, 2, at_hand=())
+    assert journal.history().at_hand == ()
 
 
 def test_sessions_are_listed_newest_first_with_their_stop(journal: Journal) -> None:
