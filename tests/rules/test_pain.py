@@ -1,0 +1,227 @@
+import pytest
+
+from coach.model.program import PainCeilings
+from coach.rules.pain import (
+    Room,
+    before_changed_set,
+    in_set,
+    in_warm_up,
+    is_flag,
+    next_morning,
+    to_start,
+    usual,
+)
+
+ALL = Room(shorter=True, easier=True, lighter=True)
+NONE = Room(shorter=False, easier=False, lighter=False)
+
+
+class OnlyCompared:
+    """An answer that can be compared with a plain number and nothing else."""
+
+    __hash__ = None  # type: ignore[assignment]
+
+    def __init__(self, value: float) -> None:
+        self._value = value
+        self.cuts: set[tuple[str, float]] = set()
+
+    def _seen(self, side: str, other: object) -> float:
+        if isinstance(other, OnlyCompared):
+            message = "two answers compared"
+            raise TypeError(message)
+        assert isinstance(other, (int, float))
+        self.cuts.add((side, float(other)))
+        return float(other)
+
+    def __gt__(self, other: object) -> bool:
+        return self._value > self._seen("over", other)
+
+    def __le__(self, other: object) -> bool:
+        return self._value <= self._seen("over", other)
+
+    def __ge__(self, other: object) -> bool:
+        return self._value >= self._seen("from", other)
+
+    def __lt__(self, other: object) -> bool:
+        return self._value < self._seen("from", other)
+
+    def __bool__(self) -> bool:
+        message = "an answer is not a truth"
+        raise TypeError(message)
+
+
+@pytest.mark.parametrize(("pain", "flag"), [(7.5, False), (8, True), (10, True)])
+def test_eight_and_more_is_a_warning_sign(pain: float, flag: bool) -> None:
+    assert is_flag(pain) is flag
+
+
+@pytest.mark.parametrize(
+    ("pain", "outcome"),
+    [(0, "all"), (2, "all"), (2.5, "gentle"), (3, "gentle"), (3.5, "nothing"), (10, "nothing")],
+)
+def test_pain_now_opens_all_the_gentle_list_or_nothing(
+    ceilings: PainCeilings, pain: float, outcome: str
+) -> None:
+    decision = to_start(pain, ceilings)
+    assert decision.outcome == outcome
+    assert decision.rule == "pain.to_start"
+    assert decision.place == ceilings.place
+
+
+def test_a_gentle_ceiling_under_the_starting_one_opens_nothing(ceilings: PainCeilings) -> None:
+    assert to_start(2.5, ceilings._replace(gentle=1.0)).outcome == "nothing"
+
+
+# ---------------------------------------------------------------- in a set
+
+
+@pytest.mark.parametrize(
+    ("pain", "outcome"),
+    [
+        (2.5, "go on"),
+        (3, "shorter range"),
+        (5.5, "shorter range"),
+        (6, "end session"),
+        (7.5, "end session"),
+        (8, "read back"),
+        (10, "read back"),
+    ],
+)
+def test_pain_in_a_set_is_judged_at_the_ceiling_six_and_eight(
+    ceilings: PainCeilings, pain: float, outcome: str
+) -> None:
+    decision = in_set(pain, ceilings, ALL, last_set=False, exercises_left_early=0)
+    assert decision.outcome == outcome
+    assert decision.place == ceilings.place
+
+
+@pytest.mark.parametrize(
+    ("room", "outcome"),
+    [
+        (ALL, "shorter range"),
+        (ALL._replace(shorter=False), "easier version"),
+        (Room(shorter=False, easier=False, lighter=True), "lighter"),
+        (NONE, "leave"),
+    ],
+)
+def test_the_changes_come_in_their_order_and_then_the_exercise_is_left(
+    ceilings: PainCeilings, room: Room, outcome: str
+) -> None:
+    assert in_set(3, ceilings, room, last_set=False, exercises_left_early=0).outcome == outcome
+
+
+def test_over_the_ceiling_in_the_last_set_the_exercise_is_left(ceilings: PainCeilings) -> None:
+    assert in_set(3, ceilings, ALL, last_set=True, exercises_left_early=0).outcome == "leave"
+    assert in_set(2, ceilings, ALL, last_set=True, exercises_left_early=0).outcome == "go on"
+
+
+@pytest.mark.parametrize(
+    ("left", "outcome"), [(0, "leave"), (1, "end session"), (2, "end session")]
+)
+def test_leaving_a_second_exercise_ends_the_session(
+    ceilings: PainCeilings, left: int, outcome: str
+) -> None:
+    decision = in_set(3, ceilings, NONE, last_set=False, exercises_left_early=left)
+    assert decision.outcome == outcome
+
+
+def test_with_one_exercise_left_early_a_change_is_still_tried(ceilings: PainCeilings) -> None:
+    assert in_set(3, ceilings, ALL, False, 1).outcome == "shorter range"
+
+
+@pytest.mark.parametrize(
+    ("pain", "left", "outcome"),
+    [
+        (2.5, 0, "go on"),
+        (3, 0, "leave"),
+        (3, 1, "end session"),
+        (5.5, 0, "leave"),
+        (6, 0, "end session"),
+        (8, 0, "read back"),
+    ],
+)
+def test_before_a_changed_set_pain_over_the_ceiling_leaves_the_exercise(
+    ceilings: PainCeilings, pain: float, left: int, outcome: str
+) -> None:
+    assert before_changed_set(pain, ceilings, left).outcome == outcome
+
+
+@pytest.mark.parametrize(
+    ("pain", "outcome"),
+    [
+        (2.5, "go on"),
+        (3, "gentle"),
+        (3.5, "nothing"),
+        (5.5, "nothing"),
+        (6, "end session"),
+        (7.5, "end session"),
+        (8, "read back"),
+    ],
+)
+def test_pain_in_the_warm_up_is_judged_like_pain_in_a_set(
+    ceilings: PainCeilings, pain: float, outcome: str
+) -> None:
+    decision = in_warm_up(pain, ceilings)
+    assert decision.outcome == outcome
+    assert decision.rule == "ready.warm_up"
+
+
+# ---------------------------------------------------------------- the morning after
+
+
+@pytest.mark.parametrize(
+    ("mornings", "expected"),
+    [
+        ((), 1.0),
+        ((4, 4), 1.0),
+        ((4, 4, 0), 4),
+        ((0, 3), 1.0),
+        ((1, 2, 3, 4), 2.5),
+        ((1, 1, 1, 1, 2, 2, 2), 1),
+        ((1, 1, 1, 1, 2, 2, 2, 9, 9, 9, 9, 9), 1),
+    ],
+)
+def test_usual_is_the_median_of_the_last_seven_recorded(
+    mornings: tuple[float, ...], expected: float
+) -> None:
+    assert usual(mornings, plan_usual=1.0) == expected
+
+
+@pytest.mark.parametrize(
+    ("waking", "up_before", "outcome"),
+    [
+        (0, False, "usual"),
+        (1, True, "usual"),
+        (1.5, False, "up"),
+        (1.5, True, "contact"),
+        (2.5, False, "up"),
+        (3, False, "contact"),
+        (3, True, "contact"),
+    ],
+)
+def test_a_morning_is_usual_up_or_for_the_clinician(
+    waking: float, up_before: bool, outcome: str
+) -> None:
+    assert next_morning(waking, 1.0, up_before).outcome == outcome
+
+
+# ---------------------------------------------------------------- answers stay opaque
+
+
+def test_answers_are_only_compared_and_only_with_the_declared_numbers(
+    ceilings: PainCeilings,
+) -> None:
+    seen: set[tuple[str, float]] = set()
+    for half in range(21):
+        for judge in (
+            lambda a: to_start(a, ceilings),
+            lambda a: in_set(a, ceilings, ALL, False, 0),
+            lambda a: before_changed_set(a, ceilings),
+            lambda a: in_warm_up(a, ceilings),
+            lambda a: next_morning(a, 1.0, up_last_time=False),
+        ):
+            answer = OnlyCompared(half / 2)
+            judge(answer)
+            seen |= answer.cuts
+    over = {ceilings.to_start, ceilings.in_exercise, ceilings.gentle, 1.0}
+    assert seen == {("over", n) for n in over} | {("from", n) for n in (6.0, 8.0, 3.0)}
