@@ -45,6 +45,8 @@ class DayRecord(NamedTuple):
     notes: tuple[str, ...] = ()
     picked: tuple[tuple[str, str], ...] = ()
     fell: bool = False
+    own_asked: tuple[str, ...] = ()  # own questions asked that day
+    at_hand: tuple[str, ...] | None = None  # what was here, where it was asked
 
 
 class Hold(NamedTuple):

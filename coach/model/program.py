@@ -116,6 +116,7 @@ class Answers(NamedTuple):
     high: float = 10.0
     unit: str = ""
     choices: tuple[str, ...] = ()
+    shown: tuple[str, ...] = ()  # the choices in the language that is read, if not the first
 
 
 class Step(NamedTuple):
@@ -159,6 +160,21 @@ class Phase(NamedTuple):
     place: Place
 
 
+class Wall(NamedTuple):
+    """An outer limit of a program that no plan may pass.
+
+    `on` is an exercise, `pain` or `limits`; `what` an axis (sets, reps, hold, load, rest, apart) or
+    a name of that plan line; `op` at most or at least; the amount is in `unit` ('' for a count).
+    """
+
+    on: str
+    what: str
+    op: str
+    amount: float
+    unit: str
+    place: Place
+
+
 class Program(NamedTuple):
     """A program: scripts, exercises, phases, and walls that no plan may pass."""
 
@@ -177,6 +193,8 @@ class Program(NamedTuple):
     most_questions_after_a_set: int
     heard_phrases: tuple[tuple[str, str], ...]  # (group, phrase) the program adds
     place: Place
+    walls: tuple[Wall, ...] = ()
+    written_by: str = ""
 
 
 # ---------------------------------------------------------------- plan
@@ -221,6 +239,8 @@ class Prescription(NamedTuple):
     goes_up: tuple[str, ...]
     without: tuple[tuple[str, str], ...]
     place: Place
+    load_after_days: int = 0
+    load_place: Place | None = None
 
 
 class PainCeilings(NamedTuple):
@@ -249,6 +269,23 @@ class Opened(NamedTuple):
     what: str
     day: str
     who: str
+    place: Place
+
+
+class ThrowingLine(NamedTuple):
+    """The plan's throwing clearance: who cleared it when, the table, and the steps allowed.
+
+    `sessions_a_step` and `class_name` are 0 and '' where the plan does not say.
+    """
+
+    cleared: str
+    who: str
+    table: str
+    from_step: int
+    most_step: int
+    apart_days: int
+    sessions_a_step: int
+    class_name: str
     place: Place
 
 

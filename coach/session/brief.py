@@ -1,0 +1,200 @@
+"""The brief of one day: plan, program and history laid ready before the first question.
+
+Law: built once at the start, never changed, equal only to itself; the state points to it, so that
+it costs a search nothing. It reads no clock: the opening instant is handed in.
+"""
+
+from __future__ import annotations
+
+from datetime import date, datetime, timedelta
+from typing import NamedTuple
+
+from coach.hearing import BUILT_IN, with_phrases
+from coach.model.history import DayRecord, History
+from coach.model.program import Bound, Exercise, Prescription, Script, Step, Test
+from coach.rules.pain import usual
+from coach.rules.red_flags import Person, person_from
+from coach.session.moments import MOMENTS, lay_out
+
+
+class Station(NamedTuple):
+    """One exercise of the day with its dose line in the plan."""
+
+    exercise: Exercise
+    prescription: Prescription
+
+
+class Brief:
+    """Everything a session reads that no answer changes; compared by identity."""
+
+    __slots__ = (
+        "age",
+        "apart_days",
+        "bound",
+        "effect_bits",
+        "first_day",
+        "first_truth",
+        "history",
+        "items",
+        "last",
+        "lexicon",
+        "new_plan",
+        "opened_at",
+        "person",
+        "phase_count",
+        "plan",
+        "program",
+        "side_words",
+        "stations",
+        "tests",
+        "today",
+        "usual_morning",
+        "warm_up",
+    )
+
+    def __init__(self, bound: Bound, history: History, opened_at: datetime) -> None:
+        """Lay the day ready; `opened_at` carries its UTC offset."""
+        self.bound = bound
+        self.program = bound.program
+        self.plan = bound.plan
+        self.history = history
+        self.opened_at = opened_at
+        self.today: date = opened_at.date()
+        self.person: Person = person_from(bound.plan, self.today)
+        self.age = years_between(bound.plan.born, self.today)
+        worked = [r for r in history.records if r.ended != "none"]
+        self.last: DayRecord | None = worked[0] if worked else None
+        self.first_day = self.last is None
+        self.new_plan = (
+            self.last is not None and self.last.plan_version != bound.plan.version
+        )
+        self.usual_morning = usual(
+            tuple(r.waking_pain for r in worked if r.waking_pain is not None),
+            bound.plan.pain.usual,
+        )
+        self.side_words = f"{bound.plan.side} arm"
+        doses = {p.exercise: p for p in bound.plan.doses}
+        known = {e.name: e for e in bound.program.exercises}
+        phase = next(p for p in bound.program.phases if p.name == bound.plan.phase)
+        of_phase = tuple(
+            Station(known[name], doses[name])
+            for name in phase.exercises
+            if name in doses and name not in bound.program.warm_up
+        )
+        self.phase_count = len(of_phase)
+        self.stations: tuple[Station, ...] = of_phase + tuple(
+            Station(known[name], doses[name])
+            for name in bound.program.recovery
+            if name in doses
+            and name not in phase.exercises
+            and name not in bound.program.warm_up
+        )
+        self.warm_up: tuple[Station, ...] = tuple(
+            Station(known[name], doses[name])
+            for name in bound.program.warm_up
+            if name in doses
+        )
+        self.apart_days = min(
+            (s.prescription.apart_days for s in self.stations), default=1
+        )
+        self.items, self.tests, self.effect_bits = _laid_out(bound.program.scripts)
+        self.first_truth = _truth_of_the_past(self, worked)
+        self.lexicon = with_phrases(BUILT_IN, bound.program.heard_phrases)
+
+    def bits_true_for(self, fact: str, value: str | float) -> tuple[int, int]:
+        """Two masks for a value of `fact`: all its tests' bits, and those that hold."""
+        every = holds = 0
+        for bit, test in enumerate(self.tests):
+            if test.fact == fact:
+                every |= 1 << bit
+                if test.holds(value):
+                    holds |= 1 << bit
+        return every, holds
+
+    def bits_at_worst(self, fact: str) -> tuple[int, int]:
+        """As `bits_true_for` for an answer that stayed unclear: branches with an effect open."""
+        every = holds = 0
+        for bit, test in enumerate(self.tests):
+            if test.fact == fact:
+                every |= 1 << bit
+                if bit in self.effect_bits:
+                    holds |= 1 << bit
+        return every, holds
+
+
+def brief_for(bound: Bound, history: History, opened_at: datetime) -> Brief:
+    """The brief of a session that opens at `opened_at` (with its UTC offset)."""
+    return Brief(bound, history, opened_at)
+
+
+def years_between(born: str, today: date) -> int:
+    """Whole years from `born` (YYYY-MM) to `today`; the birthday counts from the month's end."""
+    year, month = (int(part) for part in born.split("-")[:2])
+    return today.year - year - (1 if today.month <= month else 0)
+
+
+def _laid_out(
+    scripts: tuple[Script, ...],
+) -> tuple[dict[str, tuple[Step, ...]], tuple[Test, ...], frozenset[int]]:
+    """Every moment's steps with `when` pointing into one list of all distinct tests."""
+    tests: list[Test] = []
+    effect_bits: set[int] = set()
+    items: dict[str, tuple[Step, ...]] = {}
+    by_moment = {script.moment: script for script in scripts}
+    for moment in MOMENTS:
+        script = by_moment.get(moment)
+        places: list[int] = []
+        for number, test in enumerate(script.tests if script else ()):
+            if test not in tests:
+                tests.append(test)
+            places.append(tests.index(test))
+            if script and number in script.effect_tests:
+                effect_bits.add(places[-1])
+        items[moment] = lay_out(moment, script, tuple(places))
+    return items, tuple(tests), frozenset(effect_bits)
+
+
+def _truth_of_the_past(brief: Brief, worked: list[DayRecord]) -> int:
+    """The bits of tests about diary and plan, which are known before the first question."""
+    truth = 0
+    for fact, value in past_facts(brief, worked).items():
+        truth |= brief.bits_true_for(fact, value)[1]
+    return truth
+
+
+def past_facts(brief: Brief, worked: list[DayRecord]) -> dict[str, str | float]:
+    """The diary's and the plan's facts by name; one that is not known is left out.
+
+    Days for `days since last session` (whole days missed), weeks for `weeks in phase`, pain 0 to
+    10, hours for `sleep this week`.
+    """
+    today, plan = brief.today, brief.plan
+    facts: dict[str, str | float] = {"age": float(brief.age), "phase": plan.phase}
+    opened = date.fromisoformat(plan.phase_opened.day)
+    facts["weeks in phase"] = float((today - opened).days // 7)
+    in_phase = [r for r in worked if date.fromisoformat(r.day) >= opened]
+    facts["sessions in phase"] = float(len(in_phase))
+    if worked:
+        gap = (today - date.fromisoformat(worked[0].day)).days - 1
+        facts["days since last session"] = float(max(gap, 0))
+    week = [r for r in worked if date.fromisoformat(r.day) > today - timedelta(days=7)]
+    pains = [
+        p
+        for r in week
+        for p in (r.pain_now, r.worst_in_set, r.waking_pain)
+        if p is not None
+    ]
+    if pains:
+        facts["worst pain in 7 days"] = max(pains)
+    nights = [r.sleep_h for r in week if r.sleep_h is not None]
+    if nights:
+        facts["sleep this week"] = sum(nights) / len(nights)
+    fortnight = [
+        r for r in worked if date.fromisoformat(r.day) > today - timedelta(days=14)
+    ]
+    facts["flares in 14 days"] = float(sum(r.morning_up for r in fortnight))
+    if plan.surgery[:4].isdigit():
+        facts["weeks since surgery"] = float(
+            (today - date.fromisoformat(plan.surgery[:10])).days // 7
+        )
+    return facts

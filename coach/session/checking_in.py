@@ -1,0 +1,194 @@
+"""The check-in: pain, sleep and throwing, each turned into a decision when it is heard.
+
+Law: an answer only ever makes the day more careful or leaves it as it is. What is missing is asked;
+what stays unclear counts as the worse end. The decisions themselves are made in `coach.rules`.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+from coach.model.decisions import Decision
+from coach.model.turns import Ask, Line
+from coach.rules import pain as pain_rules
+from coach.rules import readiness
+from coach.session import scripts
+from coach.session.questions import (
+    LINE_PARTS,
+    QUESTIONS,
+    coach_question,
+    gathered,
+    is_flag_name,
+    single,
+)
+from coach.session.state import Happening, State
+from coach.session.stopping import stop
+
+HARD: Final = ("hard practice", "bullpen", "game")
+LEVELS: Final = {"all": 0, "gentle": 1, "nothing": 2}
+ORDERS: Final = {"as usual": 0, "after throwing": 1}
+
+
+def due(state: State, fact: str) -> bool:
+    """Which of the coach's check-in questions are asked today."""
+    if fact == "worst pain":
+        last = state.brief.last
+        return last is not None and (last.throwing_today or "none") != "none"
+    if fact == "against usual":
+        return state.morning_up
+    if fact == "thrown already":
+        return state.playing
+    return fact != "throwing tomorrow"
+
+
+def ask(state: State) -> Ask:
+    """The check-in's present prompt."""
+    if state.line:
+        return gathered("check-in", state.missing, line_label(state))
+    fact = state.missing[0]
+    step = scripts.own_step(state, "check-in", fact)
+    if step is not None and (step.kind == "ask also" or is_flag_name(fact)):
+        return scripts.script_ask(state, step, fact)
+    question = coach_question(fact, step.text if step else "")
+    return single(fact, question, QUESTIONS[fact].label)
+
+
+def line_label(state: State) -> str:
+    """The label of the gathered line."""
+    return (
+        "Throwing:"
+        if len(state.missing) == 2 and state.brief.first_day
+        else "Check-in:"
+    )
+
+
+def lines(state: State) -> tuple[Line, ...]:
+    """What is said before the present prompt."""
+    if state.line:
+        names = ", ".join(LINE_PARTS[fact] for fact in state.missing)
+        if state.brief.first_day:
+            return (
+                Line(
+                    "say", "On one line: what did you throw yesterday, and what today?"
+                ),
+                Line("say", "None, light, hard practice, bullpen or game."),
+            )
+        return (Line("say", f"Type on one line: {names}."),)
+    return (Line("say", ask(state).question.ask),)
+
+
+# ---------------------------------------------------------------- takers, one a fact
+
+
+def take_pain_now(state: State, pain: float) -> State:
+    """Pain now decides what may be started, and whether pain rose by 2 since last time."""
+    if pain_rules.is_flag(pain):
+        return read_back(state, "pain now")
+    decision = pain_rules.to_start(pain, state.brief.plan.pain)
+    last = state.brief.last
+    up = last is not None and last.pain_now is not None and pain >= last.pain_now + 2
+    return with_reason(
+        state._replace(
+            level=max(state.level, LEVELS[decision.outcome]),
+            pain_up=state.pain_up or up,
+        ),
+        decision,
+        decision.outcome != "all",
+    )
+
+
+def take_worst_pain(state: State, pain: float) -> State:
+    """The worst pain since last time; 8 or more is a warning sign."""
+    return read_back(state, "worst pain") if pain_rules.is_flag(pain) else state
+
+
+def take_waking_pain(state: State, pain: float) -> State:
+    """Pain on waking against the usual morning."""
+    if pain_rules.is_flag(pain):
+        return read_back(state, "waking pain")
+    last = state.brief.last
+    decision = pain_rules.next_morning(
+        pain, state.brief.usual_morning, bool(last and last.morning_up)
+    )
+    if decision.outcome == "contact":
+        return stop(state, "B02")
+    up = decision.outcome == "up"
+    state = state._replace(morning_up=state.morning_up or up)
+    if up:
+        state = state._replace(
+            happened=(
+                *state.happened,
+                Happening("note", "Waking pain above usual.", decision),
+            )
+        )
+    return with_reason(state, decision, up)
+
+
+def take_against_usual(state: State, answer: str) -> State:
+    """A worse morning in the athlete's own words goes to the visit."""
+    if answer != "worse":
+        return state
+    note = Happening("note", "Says this morning was worse than usual.")
+    return state._replace(happened=(*state.happened, note))
+
+
+def take_sleep(state: State, hours: float) -> State:
+    """A short night lowers the sets, never the load; it locks nothing."""
+    decision = readiness.short_sleep(hours, state.brief.plan)
+    short = decision.outcome == "short"
+    return with_reason(state._replace(short=state.short or short), decision, short)
+
+
+def take_yesterday(state: State, kind: str) -> State:
+    """Throwing since the last session opens screen sections; a hard outing the recovery list."""
+    decision = readiness.throwing_day("none", already=False, yesterday_kind=kind)
+    recovery = decision.outcome == "recovery list"
+    return with_reason(
+        state._replace(
+            threw=state.threw or kind != "none", recovery=state.recovery or recovery
+        ),
+        decision,
+        recovery,
+    )
+
+
+def take_today(state: State, kind: str) -> State:
+    """Throwing planned or done today; a hard kind asks whether it is over."""
+    return state._replace(playing=kind in HARD, threw=state.threw or False)
+
+
+def take_already(state: State, answer: str) -> State:
+    """Not over yet: work with weight waits until after it."""
+    over = answer == "yes"
+    decision = readiness.throwing_day("game", already=over, yesterday_kind="none")
+    waits = decision.outcome == "after throwing"
+    state = state._replace(
+        order="after throwing" if waits else state.order, threw=state.threw or over
+    )
+    return with_reason(state, decision, waits)
+
+
+def with_reason(state: State, decision: Decision, told: bool) -> State:
+    """Keep a decision that changed the day, so that `why` can answer from it."""
+    if not told or decision in state.reasons:
+        return state
+    return state._replace(reasons=(*state.reasons, decision))
+
+
+def read_back(state: State, fact: str) -> State:
+    """A pain of 8 or more is read back once; denied once already, it stops the day."""
+    if state.reread:
+        return stop(state, "S09", "night_pain_unrelenting")
+    return state._replace(aside="read back", sign=("", fact), unclear=0, line=False)
+
+
+TAKERS: Final = {
+    "pain now": take_pain_now,
+    "worst pain": take_worst_pain,
+    "waking pain": take_waking_pain,
+    "against usual": take_against_usual,
+    "sleep last night": take_sleep,
+    "throwing yesterday": take_yesterday,
+    "throwing today": take_today,
+    "thrown already": take_already,
+}

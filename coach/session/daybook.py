@@ -1,0 +1,205 @@
+"""The day's record, folded from the same events as the state: values typed, sets, notes, picks.
+
+Law: the state decides, the book only keeps. It holds what the state must not: the numbers and
+words themselves, so that a turn can show them and the diary and the visit can tell them.
+"""
+
+from __future__ import annotations
+
+from datetime import timedelta
+from typing import NamedTuple
+
+from coach.model.flags import Section
+from coach.model.heard import Heard, Value
+from coach.model.history import DayRecord, Done, Hold
+from coach.model.turns import Event, Typed
+from coach.session.brief import Brief
+from coach.session.state import State
+
+
+class Book(NamedTuple):
+    """What was typed and done so far; `answers` pairs a fact (or `typed`) with its newest value."""
+
+    brief: Brief
+    answers: tuple[tuple[str, Value], ...] = ()
+    kept: tuple[tuple[str, Value], ...] = ()
+    sets: tuple[tuple[str, int], ...] = ()
+    results: tuple[tuple[str, str, int], ...] = ()
+    notes: tuple[str, ...] = ()
+    alone: tuple[Section, ...] = ()
+    picked: tuple[tuple[str, str], ...] = ()
+    own_asked: tuple[str, ...] = ()
+    gone: tuple[str, ...] | None = None
+    worst_in_set: float | None = None
+
+    def answer(self, fact: str) -> Value | None:
+        """The newest value of a fact, or None."""
+        return dict(self.answers).get(fact)
+
+
+def new_book(brief: Brief) -> Book:
+    """An empty book for the day."""
+    return Book(brief)
+
+
+def keep(book: Book, before: State, event: Event, heard: Heard, after: State) -> Book:
+    """The book after one event."""
+    if isinstance(event, Typed):
+        book = with_answers(book, event, heard)
+        if before.missing and not before.aside:
+            book = own_questions(book, before)
+    at_s = event.at_s
+    for happening in after.happened:
+        book = with_happening(book, happening.kind, happening.what, at_s)
+    return with_work_done(book)
+
+
+def with_answers(book: Book, event: Typed, heard: Heard) -> Book:
+    """Values by fact; a sign's or own words kept as typed."""
+    answers = dict(book.answers)
+    for fact, value in heard.values:
+        answers[fact] = value
+        if fact == "pain in set" and not isinstance(value, str | tuple):
+            worst = (
+                value if book.worst_in_set is None else max(book.worst_in_set, value)
+            )
+            book = book._replace(worst_in_set=worst)
+    if heard.group is not None:
+        answers["typed"] = event.text.strip()
+    kept = (*book.kept, *heard.values)
+    return book._replace(answers=tuple(answers.items()), kept=kept)
+
+
+def own_questions(book: Book, before: State) -> Book:
+    """The clinician's own questions that were asked today."""
+    own = {
+        step.fact
+        for items in before.brief.items.values()
+        for step in items
+        if step.kind == "ask also"
+    }
+    asked = tuple(
+        fact for fact in before.missing if fact in own and fact not in book.own_asked
+    )
+    return book._replace(own_asked=(*book.own_asked, *asked))
+
+
+def with_happening(book: Book, kind: str, what: str, at_s: int) -> Book:
+    """One thing that the step brought about."""
+    if kind == "set":
+        sets = dict(book.sets)
+        sets[what] = sets.get(what, 0) + 1
+        return book._replace(sets=tuple(sets.items()))
+    if kind.startswith("exercise "):
+        return book._replace(
+            results=(*book.results, (what, kind.removeprefix("exercise "), at_s))
+        )
+    if kind == "note" and what not in book.notes:
+        return book._replace(notes=(*book.notes, what))
+    if kind == "alone":
+        return book._replace(alone=(*book.alone, Section(what)))
+    if kind == "picked":
+        name, version = what.split("|", 1)
+        return book._replace(picked=(*book.picked, (name, version)))
+    if kind == "not here":
+        gone = () if what == "nothing" else tuple(what.split(", "))
+        return book._replace(gone=gone)
+    return book
+
+
+def with_work_done(book: Book) -> Book:
+    """The words for `{work done}`: exercises and sets."""
+    count = len([name for name, sets in book.sets if sets])
+    sets = sum(sets for _name, sets in book.sets)
+    words = f"{count} {'exercise' if count == 1 else 'exercises'}, "
+    words += f"{sets} {'set' if sets == 1 else 'sets'}"
+    if not sets:
+        words = "No exercise today"
+    answers = dict(book.answers)
+    answers["work done"] = words
+    return book._replace(answers=tuple(answers.items()))
+
+
+def day_record(book: Book, state: State, ended: str) -> DayRecord:
+    """The day as the diary keeps it. `ended` as in `DayRecord`."""
+    brief = book.brief
+    answers = dict(book.answers)
+    return DayRecord(
+        day=brief.today.isoformat(),
+        opened_at=brief.opened_at.isoformat(),
+        ended=ended,
+        plan_version=brief.plan.version,
+        waking_pain=number(answers.get("waking pain")),
+        pain_now=number(answers.get("pain now")),
+        worst_in_set=book.worst_in_set,
+        sleep_h=number(answers.get("sleep last night")),
+        threw_yesterday=text(answers.get("throwing yesterday")),
+        throwing_today=text(answers.get("throwing today")),
+        morning_up=state.morning_up,
+        done=exercises_done(book),
+        alone=book.alone,
+        effort=number(answers.get("effort")),
+        minutes=number(answers.get("minutes")),
+        notes=(*book.notes, *own_words(answers)),
+        picked=book.picked,
+        fell=state.stop[2] == "trauma_fall",
+        own_asked=book.own_asked,
+        at_hand=None if book.gone is None else here_today(book),
+    )
+
+
+def exercises_done(book: Book) -> tuple[Done, ...]:
+    """Each exercise with its sets and the instant it ended (the last set's, when cut off)."""
+    brief = book.brief
+    ends = {name: (how, at_s) for name, how, at_s in book.results}
+    loads = {s.exercise.name: s.exercise.load != "none" for s in brief.stations}
+    newest = max((at_s for _n, _h, at_s in book.results), default=0)
+    done = []
+    for name, sets in book.sets:
+        how, at_s = ends.get(name, ("cut off", newest))
+        ended = (brief.opened_at + timedelta(seconds=at_s)).isoformat()
+        done.append(Done(name, sets, loads.get(name, True), ended, how))
+    return tuple(done)
+
+
+def here_today(book: Book) -> tuple[str, ...]:
+    """What was at hand, where it was asked."""
+    gone = book.gone or ()
+    return tuple(thing for thing in book.brief.plan.at_home if thing not in gone)
+
+
+def own_words(answers: dict[str, Value]) -> tuple[str, ...]:
+    """The athlete's own words, in quotes, where there are any."""
+    words = answers.get("own words")
+    if not isinstance(words, str) or words.strip().lower() in {
+        "",
+        "none",
+        "no",
+        "nothing",
+    }:
+        return ()
+    return (f'"{words.strip()}"',)
+
+
+def number(value: Value | None) -> float | None:
+    """A number, or None."""
+    return value if isinstance(value, int | float) else None
+
+
+def text(value: Value | None) -> str | None:
+    """A text, or None."""
+    return value if isinstance(value, str) else None
+
+
+def hold_of(state: State, book: Book, at: str) -> Hold | None:
+    """The hold that a stop places, with what was typed; None where there was no stop.
+
+    `number` 0: the diary gives the number.
+    """
+    code, tier, group = state.stop
+    if not code or state.brief.history.hold is not None:
+        return None
+    typed = book.answer("typed")
+    said = typed if isinstance(typed, str) else ""
+    day = state.brief.today.isoformat()
+    return Hold(0, code, tier, group, said, day, at, state.brief.plan.version)

@@ -1,0 +1,373 @@
+"""The session as a fold: start, turn, listen, take, advance. Everyone drives these.
+
+Law: nothing here reads a clock, a file or a screen; the same events give the same state. An answer
+is heard for warning signs first, then for what was asked; a raw answer never enters the state.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+from coach.hearing import hear
+from coach.model.decisions import Refusal
+from coach.model.flags import Group
+from coach.model.heard import Action, Command, Heard, Kind, Question, Value
+from coach.model.turns import Ask, Event, Line, Resumed, TimerEnded, Turn, Typed
+from coach.rules.red_flags import flag_heard
+from coach.session import (
+    asides,
+    checking_in,
+    closing,
+    commands,
+    opening,
+    screening,
+    scripts,
+    showing,
+    training,
+)
+from coach.session.brief import Brief
+from coach.session.questions import WORST, is_flag_name
+from coach.session.state import State
+from coach.session.stopping import stop, too_unclear
+from coach.session.table import Stage
+
+DOUBTS_TO_END: Final = 3
+_NOTHING_ASKED: Final = Question("timer", Kind.WORD)
+
+
+def start(brief: Brief) -> State:
+    """The first state of a day (the hold and the plan's life are looked at first)."""
+    return opening.opened(brief)
+
+
+def turn(state: State) -> Turn:
+    """What to say, ask or time now."""
+    return showing.turn(state, ask_of(state))
+
+
+def ask_of(state: State) -> Ask | None:
+    """The present question; None while a timer runs or after the end."""
+    if state.end:
+        return None
+    if state.aside:
+        return asides.ask(state)
+    if (
+        state.stage is Stage.WHO
+        or state.moves_only
+        and state.missing == ("moves or later",)
+    ):
+        return opening.ask(state)
+    if state.stage is Stage.CHECK_IN:
+        return checking_in.ask(state)
+    if state.stage is Stage.SCREEN:
+        return screen_ask(state)
+    if state.stage is Stage.AT_HAND:
+        return hand_ask(state)
+    if state.stage is Stage.ENDING:
+        return asides.ending_ask(state)
+    if state.stage is Stage.CLOSE:
+        return closing.ask(state)
+    return training.ask(state)
+
+
+def screen_ask(state: State) -> Ask:
+    """The screen's question, or the script's own one after it."""
+    if state.section != "over":
+        return screening.ask(state)
+    step = scripts.own_step(state, "screen", state.missing[0])
+    assert step is not None
+    return scripts.script_ask(state, step, step.fact)
+
+
+def hand_ask(state: State) -> Ask:
+    """The question on what is at hand, or the script's own one."""
+    if state.missing[0] == "at hand":
+        return opening.at_hand_ask(state)
+    step = scripts.own_step(state, "at hand", state.missing[0])
+    assert step is not None
+    return scripts.script_ask(state, step, step.fact)
+
+
+def question_heard(state: State, event: Typed) -> Question:
+    """The question an answer is heard by: the prompt's, or one part of a gathered line."""
+    ask = ask_of(state)
+    if ask is None:
+        return _NOTHING_ASKED
+    for part in ask.question.parts:
+        if part.fact == event.fact:
+            return part
+    return ask.question
+
+
+def listen(state: State, event: Event) -> Heard:
+    """What an event says; a timer or a break says nothing."""
+    if not isinstance(event, Typed):
+        return Heard(Action.ACCEPT)
+    return hear(question_heard(state, event), event.text, state.brief.lexicon)
+
+
+def advance(state: State, event: Event) -> State | Refusal:
+    """The next state by one event; a refusal where the session has ended."""
+    return take(state, event, listen(state, event))
+
+
+def take(state: State, event: Event, heard: Heard) -> State | Refusal:
+    """The next state by an event that was already listened to."""
+    if state.end:
+        return Refusal("session.over", "This session has ended.")
+    asked = ask_of(state)
+    fresh = state._replace(told=(), happened=(), repeat=False, first=False)
+    if isinstance(event, Resumed):
+        return asides.resumed(fresh, event.gap_s)
+    if isinstance(event, TimerEnded):
+        return timer_ended(fresh)
+    after = answer(fresh, event, heard, asked)
+    return in_time(state, after, event.at_s)
+
+
+def timer_ended(state: State) -> State:
+    """A timer ran out; without one running nothing changes."""
+    work = state.work
+    if work is None or state.aside or work.phase not in {"rest", "hold"}:
+        return state
+    return training.rest_or_hold_over(state)
+
+
+def in_time(before: State, after: State, at_s: int) -> State:
+    """limits.caps: no new exercise begins once the plan's minutes are over."""
+    cap_s = after.brief.plan.limits.minutes * 60
+    begins = after.work is not None and (
+        before.work is None or before.work.place != after.work.place
+    )
+    if not begins or at_s < cap_s or after.stage is not Stage.EXERCISE:
+        return after
+    told = (*after.told, Line("say", "Your plan's minutes for today are over."))
+    return training.to_close(after._replace(told=told), "end the work")
+
+
+# ---------------------------------------------------------------- one answer
+
+
+def answer(state: State, event: Typed, heard: Heard, asked: Ask | None) -> State:
+    """Flags first, then command words, then the value that was asked for."""
+    if heard.action is Action.ESCALATE and heard.group is not None:
+        return sign_heard(state, heard.group, heard.flag, sure=True)
+    if heard.action is Action.CONFIRM and heard.group is not None:
+        return confirm_on_top(state, heard, asked)
+    if heard.command is not None:
+        return commanded(state, heard.command)
+    if asked is None:
+        return typed_over_a_timer(state)
+    if heard.action is Action.ACCEPT and heard.values:
+        return values_taken(state, heard.values, asked)
+    return unclear(state, event, asked)
+
+
+def sign_heard(state: State, group: Group, flag: str | None, *, sure: bool) -> State:
+    """A warning sign: a sure one stops; self-harm and unsure ones get one closed question."""
+    code = flag_heard(group, flag, state.brief.person)
+    if sure and group is not Group.SELF_HARM:
+        return stop(state, code, group.value)
+    return state._replace(aside="confirm", sign=(group.value, code), unclear=0)
+
+
+def confirm_on_top(state: State, heard: Heard, asked: Ask | None) -> State:
+    """The answer's value counts; the sign's closed question is laid over what follows."""
+    assert heard.group is not None
+    if state.aside == "confirm":
+        return stop(state, state.sign[1], state.sign[0])
+    if heard.values and asked is not None:
+        after = values_taken(state, heard.values, asked)
+    elif state.unclear and asked is not None:
+        after = safer_branch(state, asked, "")
+    else:
+        after = state._replace(unclear=1)
+    if after.end == "stopped":
+        return after
+    if after.end or after.stage is not state.stage and after.stage is Stage.ENDING:
+        after = state
+    # A strong pain waits under the sign: its fact is still missing, so it is asked again after it.
+    return sign_heard(after, heard.group, heard.flag, sure=False)._replace(
+        under=after.unclear
+    )
+
+
+def commanded(state: State, command: Command) -> State:
+    """A command word at any prompt."""
+    if command is Command.STOP:
+        return asides.stop_typed(state)
+    if command is Command.FIX:
+        return commands.fix(state)
+    if command is Command.GEAR:
+        return commands.gear(state)
+    if command is Command.MORE:
+        return commands.more(state)
+    return commands.told(state, command)
+
+
+def typed_over_a_timer(state: State) -> State:
+    """Words typed while a timer runs: a hold is broken off and counts as done; a rest goes on."""
+    work = state.work
+    if work is not None and work.phase == "hold":
+        return training.hold_is_over(state)
+    words = Line("say", "The rest goes on. Type more for a longer one.")
+    return state._replace(told=(words,), repeat=True)
+
+
+def values_taken(
+    state: State, values: tuple[tuple[str, Value], ...], asked: Ask
+) -> State:
+    """Each value in turn, then on to the next question."""
+    state = state._replace(unclear=0)
+    if state.aside:
+        return asides.answered(state, values[0][1])
+    if asked.question.fact == "go":
+        work = state.work
+        assert work is not None
+        return state._replace(work=work._replace(phase="hold"))
+    for fact, value in values:
+        before = (state.stage, state.aside)
+        state = value_taken(state, fact, value)
+        if state.end or (state.stage, state.aside) != before:
+            return state
+    return on_from_here(state)
+
+
+def value_taken(state: State, fact: str, value: Value) -> State:
+    """One value into its decision; what it decided is kept, the value is not."""
+    if state.stage is Stage.ENDING:
+        return asides.ending_answered(state, value)
+    if state.stage is Stage.SCREEN and state.section != "over":
+        return opening.screened_so_far(screening.answered(state, value))
+    if is_flag_name(fact):
+        sign = flag_heard(Group(fact.replace(" ", "_")), None, state.brief.person)
+        if value == "yes":
+            return stop(state, sign, fact.replace(" ", "_"))
+        return state._replace(missing=without(state.missing, fact))
+    taker = TAKERS.get(fact)
+    taken: State = taker(state, value) if taker else state  # type: ignore[operator]
+    if taken.aside or taken.end or taken.stage is not state.stage:
+        return taken
+    if not isinstance(value, tuple):
+        taken = scripts.know(taken, fact, value)
+    return taken._replace(missing=without(taken.missing, fact))
+
+
+def without(facts: tuple[str, ...], fact: str) -> tuple[str, ...]:
+    """The facts less one."""
+    return tuple(f for f in facts if f != fact)
+
+
+def on_from_here(state: State) -> State:
+    """After an answer: the rest of its prompt one by one, else the next question."""
+    state = state._replace(line=False)
+    if state.end or state.aside:
+        return state
+    work = state.work
+    if work is not None and work.phase == "set":
+        state = state._replace(work=work._replace(phase="report"))
+    if state.missing or state.stage in {Stage.ENDING, Stage.TODAY}:
+        return state
+    if state.stage is Stage.WHO:
+        return opening.known(state)
+    if state.stage is Stage.SCREEN:
+        return after_own_screen_question(state)
+    moment = moment_of(state)
+    if work is not None and work.phase in {"rest", "ready", "recheck", "hold"}:
+        return state
+    state = scripts.past_the_prompt(state, moment)
+    if state.stage is Stage.CHECK_IN:
+        return opening.checked_in_so_far(state)
+    if state.stage is Stage.AT_HAND:
+        return opening.at_hand_so_far(state)
+    if state.stage is Stage.CLOSE:
+        return closing.so_far(state)
+    return training.walk(state, moment)
+
+
+def after_own_screen_question(state: State) -> State:
+    """On in the screen's script after one of its own questions."""
+    if state.section != "over":
+        return state
+    return opening.screened_so_far(scripts.past_the_prompt(state, "screen"))
+
+
+def moment_of(state: State) -> str:
+    """The script moment of the present stage."""
+    if state.stage in {Stage.CHECK_IN, Stage.AT_HAND, Stage.CLOSE}:
+        return state.stage.value
+    return training.moment_of(state)
+
+
+# ---------------------------------------------------------------- not understood
+
+
+def unclear(state: State, event: Typed, asked: Ask) -> State:
+    """Asked again once; then the safer branch. A line asks its parts one by one at once."""
+    if state.line and not event.fact and not state.aside:
+        told = (Line("say", "I did not get all of it. One at a time, then."),)
+        return state._replace(line=False, told=told)
+    if asked.safety:
+        state = state._replace(doubts=min(state.doubts + 1, DOUBTS_TO_END))
+        if state.doubts >= DOUBTS_TO_END:
+            return too_unclear(state)
+    if not state.unclear:
+        return state._replace(unclear=1, repeat=True, told=commands.not_heard(asked))
+    return safer_branch(state, asked, event.fact)
+
+
+def safer_branch(state: State, asked: Ask, part: str) -> State:
+    """P10: unclear twice leads to the very state that the worst answer gives."""
+    state = state._replace(unclear=0)
+    if state.aside == "confirm" or state.aside == "read back":
+        return asides.answered(state, "yes")
+    if state.aside == "fix":
+        return fix_given_up(state)
+    if state.stage is Stage.SCREEN and state.section != "over":
+        return opening.screened_so_far(screening.unclear_twice(state))
+    if state.stage is Stage.ENDING and not state.missing:
+        return asides.worse_so_far(screening.unclear_twice(state))
+    if asked.question.fact == "go":
+        work = state.work
+        assert work is not None
+        return training.report(state._replace(work=work._replace(phase="report")))
+    fact = part or asked.question.fact
+    fact = (
+        fact if fact in state.missing or state.aside else (state.missing or (fact,))[0]
+    )
+    return worst_taken(state, fact, asked)
+
+
+def fix_given_up(state: State) -> State:
+    """A correction that stayed unclear: the fact's worst value, or nothing where none was named."""
+    if not state.fixing:
+        told = (Line("say", "Nothing was changed."),)
+        return state._replace(aside="", told=told)
+    return asides.answered(state, WORST[state.fixing])
+
+
+def worst_taken(state: State, fact: str, asked: Ask) -> State:
+    """The worst answer of a fact, as if typed; an own question opens its careful branches."""
+    told = (Line("say", "I did not get it. I take the more careful answer."),)
+    if is_flag_name(fact):
+        return values_taken(state, ((fact, "yes"),), asked)._replace(told=told)
+    if fact not in WORST and asked.question.fact not in WORST:
+        state = scripts.know_at_worst(state, fact)
+        return on_from_here(
+            state._replace(missing=without(state.missing, fact), told=told)
+        )
+    if fact == "own words":
+        return on_from_here(state._replace(missing=()))
+    state = state._replace(
+        blank=(*state.blank, fact) if fact in asides.FIXABLE else state.blank
+    )
+    after = values_taken(state, ((fact, WORST[fact]),), asked)
+    return after if after.end else after._replace(told=(*told, *after.told))
+
+
+TAKERS: Final = {
+    **opening.TAKERS,
+    **checking_in.TAKERS,
+    **training.TAKERS,
+    **closing.TAKERS,
+}

@@ -1,0 +1,170 @@
+"""One exercise as a machine of its own: `Work` goes in at the door, a `Result` comes out.
+
+Law: it gets its dose and the count of exercises left before it, and may not read the day. After
+pain over the ceiling no set is the same again: it is shorter, easier or lighter, or there is none.
+A set that pain ended counts as a set, so that no change ever adds one. Progress is not decided here.
+"""
+
+from __future__ import annotations
+
+from typing import Final, NamedTuple
+
+from coach.model.decisions import Decision
+from coach.model.program import Fault, PainCeilings
+from coach.model.quantities import Dose
+from coach.model.turns import Line
+from coach.rules import dosing, limits
+from coach.rules import pain as pain_rules
+from coach.session.brief import Station
+from coach.session.state import Work
+from coach.session.today import changed
+
+# A hold of this length or more is timed by the coach, one by one; shorter ones the athlete counts.
+# Set here, to be signed by a clinician.
+TIMED_HOLD_S: Final = 15
+MISSED_IN_A_ROW: Final = 3  # three missed corrections running: `if it stays` acts
+
+
+class Result(NamedTuple):
+    """How an exercise ended: good, short (too few clean reps), form, over, left out."""
+
+    how: str
+
+
+class Stepped(NamedTuple):
+    """What a step brought: the work or its result, an order for the day, words, a decision.
+
+    `day` is '' or: read back, end session.
+    """
+
+    work: Work
+    result: Result | None = None
+    day: str = ""
+    lines: tuple[Line, ...] = ()
+    decision: Decision | None = None
+
+
+def timed(dose: Dose) -> bool:
+    """Whether the coach times each hold."""
+    return dose.hold_s >= TIMED_HOLD_S
+
+
+def at_the_set(work: Work) -> Work:
+    """The work at its next set: the first hold where holds are timed, else the set itself."""
+    return work._replace(phase="ready" if timed(work.dose) else "set", hold_number=1)
+
+
+def hold_over(work: Work) -> Work:
+    """A hold that ended or was broken off is done; it is never started again."""
+    if work.hold_number >= work.dose.reps_high:
+        return work._replace(phase="report")
+    return work._replace(phase="ready", hold_number=work.hold_number + 1)
+
+
+def reps(work: Work, count: float) -> Work:
+    """The clean reps or holds of the set; fewer than the plan's lower number marks it short."""
+    return work._replace(short=work.short or count < work.dose.reps_low)
+
+
+def pain(work: Work, value: float, station: Station, ceilings: PainCeilings) -> Stepped:
+    """The pain ladder after a set (rule pain.in_set)."""
+    room = dosing.room_for_change(station.exercise, station.prescription, work.dose)
+    last = work.set_number >= work.dose.sets
+    decision = pain_rules.in_set(
+        value, ceilings, room, last_set=last, exercises_left_early=work.others_left
+    )
+    if decision.outcome == "go on":
+        return Stepped(work)
+    if decision.outcome in {"read back", "end session"}:
+        return Stepped(work, day=decision.outcome, decision=decision)
+    over = work._replace(change=decision.outcome, over=True, felt_due=False)
+    return Stepped(over, decision=decision)
+
+
+def felt(work: Work, name: str, faults: tuple[Fault, ...]) -> Stepped:
+    """What was felt: fine closes the correction; the same one three sets running acts."""
+    if name == "fine":
+        return Stepped(work._replace(fault=-1, fault_run=0, felt_due=False))
+    number = next((n for n, fault in enumerate(faults) if fault.name == name), -1)
+    if number < 0:
+        words = Line(
+            "say", "I keep that for your clinician. Do less if it feels wrong."
+        )
+        return Stepped(
+            work._replace(fault=-1, fault_run=0, felt_due=True), lines=(words,)
+        )
+    run = min(work.fault_run + 1, MISSED_IN_A_ROW) if work.fault == number else 1
+    fault = faults[number]
+    work = work._replace(fault=number, fault_run=run, felt_due=True)
+    lines = (Line("say", fault.put_right),)
+    decision = dosing.correction(fault, run)
+    if run >= MISSED_IN_A_ROW and fault.if_it_stays:
+        stays = "leave" if fault.if_it_stays == "leave out" else fault.if_it_stays
+        return Stepped(
+            work._replace(change=stays, stays_due=True), lines=lines, decision=decision
+        )
+    return Stepped(work, lines=lines, decision=decision)
+
+
+def set_over(work: Work) -> Stepped:
+    """After the talk of a set: rest, or the end of the exercise."""
+    if work.change == "leave":
+        return Stepped(work, Result("over" if work.over else "form"))
+    if work.set_number >= work.dose.sets:
+        return Stepped(work, Result(how_it_went(work)))
+    return Stepped(work._replace(phase="rest"))
+
+
+def how_it_went(work: Work) -> str:
+    """The result that a later day may read."""
+    if work.over:
+        return "over"
+    if work.fault >= 0:
+        return "form"
+    return "short" if work.short else "good"
+
+
+def rest_over(work: Work, station: Station) -> Stepped:
+    """After the rest: pain now before a changed set, else the next set."""
+    if work.change and work.over and not work.stays_due:
+        return Stepped(work._replace(phase="recheck"))
+    if work.change:
+        return change_and_go_on(work, station)
+    return Stepped(at_the_set(work._replace(set_number=work.set_number + 1)))
+
+
+def recheck(
+    work: Work, value: float, station: Station, ceilings: PainCeilings
+) -> Stepped:
+    """Pain now before a changed set: still over the ceiling leaves the exercise."""
+    decision = pain_rules.before_changed_set(value, ceilings)
+    if decision.outcome == "go on":
+        return change_and_go_on(work, station)
+    if decision.outcome == "leave":
+        return Stepped(work, Result("over"), decision=decision)
+    return Stepped(work, day=decision.outcome, decision=decision)
+
+
+def change_and_go_on(work: Work, station: Station) -> Stepped:
+    """The next set, one change lower and gated; without room the exercise is left."""
+    lower = changed(work.dose, work.change, station)
+    if lower is None:
+        return Stepped(work, Result("over" if work.over else "form"))
+    dose = limits.gate(lower, station.prescription, station.exercise)
+    lines = (Line("say", change_words(work.change, dose, station)),)
+    work = work._replace(
+        dose=dose, change="", stays_due=False, set_number=work.set_number + 1
+    )
+    return Stepped(at_the_set(work), lines=lines)
+
+
+def change_words(change: str, dose: Dose, station: Station) -> str:
+    """One sentence on the one change."""
+    if change == "shorter range":
+        sentence = next(
+            r.sentence for r in station.exercise.ranges if r.name == dose.range_step
+        )
+        return f"One change: a shorter way. {sentence}"
+    if change == "easier version":
+        return f"One change: an easier version, {dose.version}."
+    return f"One change: less weight, {dose.load.words()}."

@@ -1,0 +1,113 @@
+"""The state of a session: flat, frozen, small, and made of decisions.
+
+Law: no raw answer is ever kept here; an answer is turned into a decision when it is heard, and what
+was typed lives in the diary. Counters stop at the last number that a rule looks at. Equal
+situations compare equal, so that a search visits each once.
+"""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from coach.model.decisions import Decision
+from coach.model.flags import Section
+from coach.model.quantities import Dose
+from coach.model.turns import Line
+from coach.session.brief import Brief
+from coach.session.table import Stage
+
+
+class Work(NamedTuple):
+    """One exercise under way; it knows its dose and its sets, and nothing of the day.
+
+    `phase`: before (own questions, version), set (a set of reps is on), ready (a hold is next), hold
+    (a hold runs), report (what the set was), rest, recheck (pain now before a changed set).
+    `change` is what the next set will be changed by after pain. `fault` is the correction still
+    open (-1 none), `fault_run` its sets in a row (to 3). `others_left` is how many exercises were
+    left today before this one (to 1).
+    """
+
+    place: int
+    dose: Dose
+    others_left: int
+    set_number: int = 1
+    phase: str = "before"
+    hold_number: int = 1
+    change: str = ""
+    fault: int = -1
+    fault_run: int = 0
+    felt_due: bool = True
+    stays_due: bool = False
+    short: bool = False
+    over: bool = False
+    more: int = 0
+
+
+class Happening(NamedTuple):
+    """Something the last step brought about, for the diary: kind, what, and the decision."""
+
+    kind: str
+    what: str
+    decision: Decision | None = None
+
+
+class State(NamedTuple):
+    """Where a session stands.
+
+    Talk: `first` until the first answer; `at` is the place in the moment's script, `missing` the facts of the prompt still to come
+    (on one line while `line`), `unclear` how often this prompt was not understood (to 1), `under`
+    the same for the prompt under an aside, `doubts`
+    unclear safety answers of the day (to 3), `aside` a short talk laid over the stage, `sign` the
+    group and flag it is about, `reread` that a pain of 8 or more was read back and denied, `fixing`
+    the fact being put right, `repeat` that only the question is shown again.
+    Day: `level` 0 all work, 1 gentle only, 2 none; `short` a short night; `morning_up` waking pain not
+    back to usual; `threw` and `pain_up` open screen sections; `order` when loaded work may come;
+    `recovery` only the recovery list; `shown` that a decision built on the answers was shown.
+    Screen: `alone` sections left to ask alone, `asked` those asked alone, `listed` the list's, `flags`
+    still to open one by one in `section`.
+    """
+
+    stage: Stage
+    brief: Brief
+    first: bool = True
+    at: int = 0
+    missing: tuple[str, ...] = ()
+    line: bool = False
+    unclear: int = 0
+    under: int = 0
+    doubts: int = 0
+    aside: str = ""
+    sign: tuple[str, str] = ("", "")
+    reread: bool = False
+    fixing: str = ""
+    since: tuple[str, ...] = ()
+    repeat: bool = False
+    blank: tuple[str, ...] = ()
+    truth: int = 0
+    level: int = 0
+    short: bool = False
+    morning_up: bool = False
+    threw: bool = False
+    pain_up: bool = False
+    playing: bool = False
+    order: str = "as usual"
+    recovery: bool = False
+    alone: tuple[Section, ...] = ()
+    asked: tuple[Section, ...] = ()
+    listed: tuple[Section, ...] = ()
+    section: str = ""
+    flags: tuple[str, ...] = ()
+    yes_left: tuple[Section, ...] = ()
+    back: str = ""
+    gone: tuple[str, ...] = ()
+    moves_only: bool = False
+    lowered: tuple[tuple[str, str], ...] = ()
+    todo: tuple[int, ...] = ()
+    exercises_today: int = 0
+    left_early: int = 0
+    work: Work | None = None
+    stop: tuple[str, str, str] = ("", "", "")
+    end: str = ""
+    told: tuple[Line, ...] = ()
+    reasons: tuple[Decision, ...] = ()
+    happened: tuple[Happening, ...] = ()

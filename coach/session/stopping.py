@@ -1,0 +1,224 @@
+"""How a day ends early: the stop on a warning sign, the end by choice, and what each says.
+
+Law: a stop cannot be taken back and needs one answer at most. Its screen stands alone, in a fixed
+order: what ends, the emergency line where the tier asks for it, whom to call with the number, what
+to say, when it gets urgent, what was typed, who opens the plan, the code. It names no exercise.
+"""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import Final
+
+from coach.model.decisions import Basis, Decision
+from coach.model.flags import Group, Tier
+from coach.model.program import Calls, Place
+from coach.model.turns import Line, Turn
+from coach.rules.red_flags import FLAGS, stop_for
+from coach.session.brief import Brief
+from coach.session.machine import follow
+from coach.session.state import Happening, State
+
+# A section that was answered neither yes nor no clearly: closed until the clinician has asked.
+UNSURE: Final = "U01"
+# A stop that the clinician's own script asks for.
+BY_PROGRAM: Final = "P01"
+
+
+def stop(state: State, code: str, group: str = "") -> State:
+    """The day stopped by flag `code`; raises IllegalMove from a stage that has ended."""
+    place = state.brief.plan.calls.place
+    decision = unsure_stop(place) if code == UNSURE else stop_for(code, place)
+    return state._replace(
+        stage=follow(state.stage, "warning sign"),
+        aside="",
+        work=None,
+        todo=(),
+        missing=(),
+        told=(),
+        end="stopped",
+        stop=(code, decision.outcome, group),
+        reasons=(decision,),
+        happened=(*state.happened, Happening("stop", code, decision)),
+    )
+
+
+def stop_by_script(state: State, tier: str, decision: Decision) -> State:
+    """The day stopped by a branch of the program; `tier` is the branch's."""
+    return state._replace(
+        stage=follow(state.stage, "warning sign"),
+        aside="",
+        work=None,
+        todo=(),
+        missing=(),
+        told=(),
+        end="stopped",
+        stop=(BY_PROGRAM, tier, ""),
+        reasons=(decision,),
+        happened=(*state.happened, Happening("stop", BY_PROGRAM, decision)),
+    )
+
+
+def unsure_stop(place: Place) -> Decision:
+    """stop.screen: a group with a yes but no clear flag waits for the clinician.
+
+    Reason: something was answered yes, and the coach cannot tell what it is.
+    Source: set here, to be signed by a clinician.
+    """
+    return Decision(
+        "stop.screen",
+        Tier.BEFORE_NEXT_SESSION.value,
+        "You said yes to a group. I cannot tell what it is.",
+        place,
+        Basis.OURS,
+        "set here, to be signed by a clinician",
+    )
+
+
+def call_it_a_day(state: State) -> State:
+    """The athlete's own stop: one answer ends all work; then one question asks which it was."""
+    return state._replace(
+        stage=follow(state.stage, "stop"),
+        aside="",
+        work=None,
+        todo=(),
+        missing=("stop for today",),
+        line=False,
+        unclear=0,
+        told=(Line("say", "All work is over for today. All you typed is saved."),),
+        happened=(*state.happened, Happening("note", "Stopped the session by choice.")),
+    )
+
+
+def too_unclear(state: State) -> State:
+    """stop.screen: a third unclear safety answer ends the day.
+
+    Source: set here, to be signed by a clinician.
+    """
+    decision = Decision(
+        "stop.screen",
+        "too unclear",
+        "Three safety answers were not clear. So there is no work today.",
+        state.brief.plan.calls.place,
+        Basis.OURS,
+        "set here, to be signed by a clinician",
+    )
+    return end_day(state, "too unclear", "partial", decision)
+
+
+def end_day(state: State, trigger: str, end: str, decision: Decision | None) -> State:
+    """The day over by a row of the table, with its reason."""
+    return state._replace(
+        stage=follow(state.stage, trigger),
+        aside="",
+        work=None,
+        todo=(),
+        missing=(),
+        end=end,
+        reasons=(decision,) if decision else (),
+        happened=(*state.happened, Happening("end", end, decision)),
+    )
+
+
+# ---------------------------------------------------------------- the stop's words
+
+
+def clinician_name(calls: Calls) -> str:
+    """The clinician's name as the plan writes it (before the first comma)."""
+    return calls.clinician.who.split(",")[0].strip()
+
+
+def clinician_hours(calls: Calls) -> str:
+    """`, weekdays 8 to 17`, or nothing where the plan gives no hours."""
+    hours = ",".join(calls.clinician.who.split(",")[1:]).strip()
+    return f", {hours}" if hours else ""
+
+
+def office_open(calls: Calls, at: datetime) -> bool:
+    """Whether the clinician answers at this local time; hours that cannot be read count as shut."""
+    words = clinician_hours(calls).replace(",", " ").split()
+    numbers = [int(word) for word in words if word.isdigit()]
+    if len(numbers) != 2 or "weekdays" not in words:
+        return False
+    return at.weekday() < 5 and numbers[0] <= at.hour < numbers[1]
+
+
+def stop_lines(brief: Brief, code: str, tier: str, typed: str) -> tuple[Line, ...]:
+    """The stop screen, in its fixed order. `typed` may be the token that the driver fills."""
+    plan = brief.plan
+    calls = plan.calls
+    texts = [f"STOP. {plan.initials}, no more exercise and no more throws today."]
+    if tier == Tier.EMERGENCY_NOW.value and code != "E11":
+        texts.append(f"Call {calls.emergency.number} now.")
+    if code == "E11":
+        texts.append(f"Call the crisis line now: {calls.crisis.number}.")
+        texts.append(f"If you may act on it, call {calls.emergency.number} now.")
+    if brief.person.minor and plan.guardian is not None:
+        texts.append(
+            f"Tell your guardian now: {named_call(plan.guardian.who)}{plan.guardian.number}."
+        )
+    texts += whom_to_call(brief, tier)
+    flag = FLAGS.get(code)
+    if flag is not None:
+        texts.append(f'Say this: "{flag.say}"')
+        if flag.worse:
+            texts.append(flag.worse.replace("{emergency}", calls.emergency.number))
+    lines = [Line("stop", text) for text in texts]
+    if typed:
+        lines.append(Line("quote", f'You typed: "{typed}".'))
+    name = clinician_name(calls)
+    lines += [
+        Line(
+            "stop",
+            f"Your plan is closed. Only {name} can open it: "
+            f"{calls.clinician.number}{clinician_hours(calls)}.",
+        ),
+        Line("stop", "All you typed is saved."),
+        Line("stop", f"Code {code}, plan line {calls.place.line}."),
+    ]
+    return tuple(lines)
+
+
+def named_call(who: str) -> str:
+    """`J.K., ` where the plan names the guardian, else nothing."""
+    name = who.split(",")[0].strip()
+    return f"{name}, " if "." in name else ""
+
+
+def whom_to_call(brief: Brief, tier: str) -> list[str]:
+    """The line on whom to call and when, by tier and by the clinician's hours."""
+    calls = brief.plan.calls
+    name, number = clinician_name(calls), calls.clinician.number
+    if tier == Tier.BEFORE_NEXT_SESSION.value:
+        return [f"Call {name} before your next session: {number}."]
+    if tier == Tier.EMERGENCY_NOW.value:
+        return [f"After that, tell {name}: {number}."]
+    if office_open(calls, brief.opened_at) or calls.urgent is None:
+        return [f"Call {name} today: {number}."]
+    when = "tonight" if brief.opened_at.hour >= 17 else "today"
+    return [f"Call {calls.urgent.who} {when}: {calls.urgent.number}."]
+
+
+def stopped_turn(state: State) -> Turn:
+    """The stop alone on the display."""
+    code, tier, _group = state.stop
+    lines = stop_lines(state.brief, code, tier, "{typed}")
+    return Turn(lines, end="stopped", alone=True, decisions=state.reasons)
+
+
+def held_turn(brief: Brief) -> Turn:
+    """What the next start shows while a hold stands: the same stop, from the diary."""
+    hold = brief.history.hold
+    assert hold is not None
+    lines = stop_lines(brief, hold.code, hold.tier, hold.said)
+    first = Line(
+        "stop", f"STOP. {brief.plan.initials}, your plan is closed since {hold.day}."
+    )
+    place = brief.plan.calls.place
+    decision = stop_for(hold.code, place) if hold.code in FLAGS else unsure_stop(place)
+    return Turn((first, *lines[1:]), end="stopped", alone=True, decisions=(decision,))
+
+
+def group_of(name: str) -> str:
+    """A screen group's name with blanks, as a prompt is named."""
+    return Group(name).value.replace("_", " ")

@@ -1,0 +1,188 @@
+"""Today's list: which of the plan's exercises are offered, in which dose, and why not the rest.
+
+Law: the list only ever shrinks from what the plan gives. Every dose passes `limits.gate` last, on
+each way to a turn (`dose_today` is that way), and every change carries its decision.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+from coach.model.decisions import Decision, Refusal
+from coach.model.quantities import Dose
+from coach.rules import dosing, limits, readiness
+from coach.session.brief import Brief, Station
+from coach.session.state import State
+
+
+class NoDoseError(LookupError):
+    """A dose was asked for that the plan does not hold: a fault of ours, since lists leave it out."""
+
+
+AXIS_CHANGES: Final = ("shorter range", "easier version", "lighter")
+
+
+def compose(state: State) -> State:
+    """The day's list and the decisions behind it; an empty list leaves `todo` empty."""
+    brief = state.brief
+    reasons = list(state.reasons)
+    state = by_effects_on_the_day(state)
+    if state.level == 2:
+        return state._replace(todo=(), reasons=tuple(reasons))
+    week = readiness.week_full(brief.history.records, brief.today, brief.plan.limits)
+    if week.outcome == "rest":
+        return state._replace(todo=(), reasons=(*reasons, week))
+    places = allowed_by_lists(state, reasons)
+    places = [p for p in places if may_be_done(state, p, reasons)]
+    places = within_limits(state, places, reasons)
+    return state._replace(
+        todo=tuple(places),
+        exercises_today=len(places),
+        reasons=tuple(dict.fromkeys(reasons)),
+    )
+
+
+def by_effects_on_the_day(state: State) -> State:
+    """The script's effects on the whole day: gentle list, recovery list, rest day."""
+    wanted = {target for effect, target in state.lowered if effect == "today"}
+    if "rest day" in wanted:
+        state = state._replace(level=2)
+    if "gentle list only" in wanted:
+        state = state._replace(level=max(state.level, 1))
+    if "recovery list only" in wanted:
+        state = state._replace(recovery=True)
+    return state
+
+
+def allowed_by_lists(state: State, reasons: list[Decision]) -> list[int]:
+    """Places that every list in force today holds: two lists mean what is in both."""
+    brief = state.brief
+    program = brief.program
+    places = list(range(brief.phase_count))
+    if state.recovery:
+        places = named(brief, program.recovery)
+    if state.level == 1:
+        places = [
+            p for p in places if brief.stations[p].exercise.name in program.gentle
+        ]
+    second = readiness.second_session(brief.history.records, brief.today)
+    if second.outcome != "first":
+        reasons.append(second)
+        twice = named(brief, program.twice_a_day)
+        places = [p for p in places if p in twice]
+    if state.order == "after throwing":
+        moves = named(brief, program.gentle)
+        places = [p for p in places if p in moves and not loaded(brief.stations[p])]
+    return places
+
+
+def named(brief: Brief, names: tuple[str, ...]) -> list[int]:
+    """The places of the named exercises, in the day's order."""
+    return [p for p, s in enumerate(brief.stations) if s.exercise.name in names]
+
+
+def loaded(station: Station) -> bool:
+    """Whether an exercise is work with a weight, band or ball."""
+    return station.exercise.load != "none"
+
+
+def may_be_done(state: State, place: int, reasons: list[Decision]) -> bool:
+    """Locks, spacing, equipment and the script's `leave out`, one place at a time."""
+    brief, station = state.brief, state.brief.stations[place]
+    name = station.exercise.name
+    lock = limits.locked(station.exercise, brief.plan, brief.today)
+    if lock.outcome == "locked":
+        return False
+    if lowered_by(state, name, "leave out"):
+        return False
+    if loaded(station):
+        spacing = readiness.may_repeat(
+            last_ended(brief, name), brief.opened_at, station.prescription.apart_days
+        )
+        if spacing.outcome == "wait":
+            reasons.append(spacing)
+            return False
+    gear = readiness.equipment(station.exercise, station.prescription, at_hand(state))
+    if gear.outcome != "at hand":
+        reasons.append(gear)
+    if gear.outcome.startswith("other: "):
+        return False
+    if gear.outcome == "leave out" or isinstance(plain_dose(state, place), Refusal):
+        return False
+    return room_for_effects(state, station)
+
+
+def room_for_effects(state: State, station: Station) -> bool:
+    """Whether every change a script asked of this exercise has room; none left = left out."""
+    dose = dosing.opening_dose(station.exercise, station.prescription)
+    for change in AXIS_CHANGES:
+        if isinstance(dose, Refusal):
+            return False
+        if lowered_by(state, station.exercise.name, change):
+            lower = changed(dose, change, station)
+            if lower is None:
+                return False
+            dose = lower
+    return True
+
+
+def at_hand(state: State) -> tuple[str, ...]:
+    """What is here today: all the plan lists at home, less what was said to be missing."""
+    return tuple(thing for thing in state.brief.plan.at_home if thing not in state.gone)
+
+
+def last_ended(brief: Brief, name: str) -> str | None:
+    """When this exercise was last done (ISO instant), from the newest record that holds it."""
+    for record in brief.history.records:
+        for done in record.done:
+            if done.exercise == name and done.sets:
+                return done.ended_at
+    return None
+
+
+def within_limits(
+    state: State, places: list[int], reasons: list[Decision]
+) -> list[int]:
+    """The plan's caps on exercises and minutes a session."""
+    brief = state.brief
+    kept = places[: brief.plan.limits.exercises]
+    doses = [(brief.stations[p].exercise.name, dose_today(state, p)) for p in kept]
+    fit = limits.fit_minutes(tuple(doses), brief.plan.limits.minutes)
+    if fit < len(places):
+        reasons.append(limits.cut_short(brief.plan.limits))
+    return kept[:fit]
+
+
+def lowered_by(state: State, name: str, effect: str) -> bool:
+    """Whether a script lowered this exercise, or all of them, by `effect` today."""
+    return (effect, name) in state.lowered or (effect, "all") in state.lowered
+
+
+def plain_dose(state: State, place: int) -> Dose | Refusal:
+    """dose.from_plan: the dose as the plan opens it, or the refusal where it has none."""
+    station = state.brief.stations[place]
+    return dosing.opening_dose(station.exercise, station.prescription)
+
+
+def dose_today(state: State, place: int, station: Station | None = None) -> Dose:
+    """The dose shown today: the plan's, lowered by the night and the scripts, then gated."""
+    station = station or state.brief.stations[place]
+    dose = dosing.opening_dose(station.exercise, station.prescription)
+    if isinstance(dose, Refusal):
+        raise NoDoseError(dose.rule)
+    name = station.exercise.name
+    fewer = 1 if lowered_by(state, name, "one set fewer") else 0
+    dose = dosing.dose_for_today(dose, state.short, fewer)
+    for change in AXIS_CHANGES:
+        if lowered_by(state, name, change):
+            dose = changed(dose, change, station) or dose
+    return limits.gate(dose, station.prescription, station.exercise)
+
+
+def changed(dose: Dose, change: str, station: Station) -> Dose | None:
+    """The dose one change lower, or None where there is no room."""
+    if change == "shorter range":
+        return dosing.shorter(dose, station.exercise)
+    if change == "easier version":
+        return dosing.easier(dose, station.exercise, station.prescription)
+    return dosing.lighter(dose, station.prescription)

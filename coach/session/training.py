@@ -1,0 +1,435 @@
+"""Warm-up and exercises in the day: what is asked, what is shown, and how the list goes down.
+
+Law: it hands each exercise its dose at the door and takes its result; it never changes a dose
+itself. Two exercises left for pain, or one strong pain, end the work of the day.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+from coach.model.heard import Kind, Question
+from coach.model.turns import Ask, Line
+from coach.rules import dosing
+from coach.rules import pain as pain_rules
+from coach.rules.readiness import second_session
+from coach.session import exercise, scripts
+from coach.session.brief import Station
+from coach.session.checking_in import read_back
+from coach.session.machine import follow
+from coach.session.questions import (
+    QUESTIONS,
+    coach_question,
+    gathered,
+    is_flag_name,
+    single,
+)
+from coach.session.state import Happening, State, Work
+from coach.session.table import Stage
+from coach.session.today import at_hand, dose_today
+
+LEFT_TO_END: Final = 2
+
+
+def station_of(work: Work, state: State) -> Station:
+    """The exercise under way with its dose line."""
+    return state.brief.stations[work.place]
+
+
+# ---------------------------------------------------------------- the list goes down
+
+
+def next_exercise(state: State) -> State:
+    """The next exercise of the list, or the close of the day."""
+    if not state.todo:
+        return to_close(
+            state, "all done" if state.stage is Stage.EXERCISE else "nothing left"
+        )
+    place, *rest = state.todo
+    trigger = "next" if state.stage is Stage.EXERCISE else "warm"
+    name = state.brief.stations[place].exercise.name
+    work = Work(place, dose_today(state, place), min(state.left_early, 1))
+    state = state._replace(
+        stage=follow(state.stage, trigger),
+        work=work,
+        todo=tuple(rest),
+        at=0,
+        reread=False,
+    )
+    return walk(scripts.know(state, "exercise", name), "before an exercise")
+
+
+def to_close(state: State, trigger: str) -> State:
+    """The work of the day is over; the closing questions come."""
+    state = state._replace(
+        stage=follow(state.stage, trigger),
+        work=None,
+        todo=(),
+        at=0,
+        missing=(),
+        reread=False,
+    )
+    state, _over = scripts.settle(state, "close", lambda _s, _f: True)
+    return state
+
+
+def walk(state: State, moment: str) -> State:
+    """On to the next question of the moment, or past its end."""
+    state, over = scripts.settle(state, moment, due)
+    if not over or state.end:
+        return state
+    state = state._replace(missing=(), line=False)
+    if state.stage is Stage.WARM_UP:
+        return next_exercise(state)
+    if state.work is None:
+        return state
+    if moment == "before an exercise":
+        return open_set(state._replace(work=exercise.at_the_set(state.work)))
+    return after_the_talk(state)
+
+
+def open_set(state: State) -> State:
+    """A set begins: a timed hold waits for `go`; reps are asked for at once."""
+    work = state.work
+    assert work is not None
+    return state if work.phase == "ready" else report(state)
+
+
+def after_the_talk(state: State) -> State:
+    """The talk after a set is over: a script's effect, rest, or the exercise's end."""
+    work = state.work
+    assert work is not None
+    name = station_of(work, state).exercise.name
+    state = state._replace(happened=(*state.happened, Happening("set", name)))
+    if ("today", "no more exercises") in state.lowered or (
+        "today",
+        "rest day",
+    ) in state.lowered:
+        return to_close(exercise_done(state, exercise.Result("left")), "end the work")
+    work = by_effects_on_this(state, work, name)
+    return stepped(state, exercise.set_over(work))
+
+
+def by_effects_on_this(state: State, work: Work, name: str) -> Work:
+    """A script's effect on `this exercise` acts on the next set."""
+    for effect, target in state.lowered:
+        if target not in {name, "this exercise", "all"}:
+            continue
+        if effect == "leave out":
+            return work._replace(change="leave")
+        if effect in {"shorter range", "easier version", "lighter"} and not work.change:
+            if (effect, name) not in state.lowered and target != "this exercise":
+                continue
+            return work._replace(change=effect, stays_due=True)
+        if effect == "one set fewer" and target == "this exercise":
+            work = work._replace(
+                dose=work.dose._replace(sets=max(work.dose.sets - 1, work.set_number))
+            )
+    return work
+
+
+def stepped(state: State, step: exercise.Stepped) -> State:
+    """Carry a step of the exercise into the day."""
+    told = (*state.told, *step.lines)
+    reasons = (step.decision,) if step.decision else state.reasons
+    state = state._replace(told=told, reasons=reasons, work=step.work)
+    if step.decision:
+        state = state._replace(
+            happened=(
+                *state.happened,
+                Happening("decision", step.decision.rule, step.decision),
+            )
+        )
+    if step.day == "end session":
+        done = exercise_done(state, exercise.Result("over"))
+        return to_close(done, "end the work")
+    if step.result is None:
+        state = spent_effects(state)
+        opens = step.work.phase == "set"
+        return open_set(state) if opens else state
+    return next_exercise(exercise_done(spent_effects(state), step.result))
+
+
+def spent_effects(state: State) -> State:
+    """Effects on `this exercise` are done once its next set or its end is decided."""
+    kept = tuple(pair for pair in state.lowered if pair[1] != "this exercise")
+    return state._replace(lowered=kept)
+
+
+def exercise_done(state: State, result: exercise.Result) -> State:
+    """The exercise's end in the day's count; the second left for pain ends the work."""
+    work = state.work
+    assert work is not None
+    name = station_of(work, state).exercise.name
+    left = min(state.left_early + (1 if result.how == "over" else 0), LEFT_TO_END)
+    state = state._replace(
+        left_early=left,
+        happened=(*state.happened, Happening(f"exercise {result.how}", name)),
+    )
+    if result.how == "over":
+        words = Line("say", f"We leave {name} for today.")
+        state = state._replace(told=(*state.told, words))
+    return state
+
+
+# ---------------------------------------------------------------- what is asked
+
+
+def due(state: State, fact: str) -> bool:
+    """Which of the coach's questions are asked around a set."""
+    work = state.work
+    if fact == "pain in warm-up":
+        return bool(warm_up_today(state))
+    if work is None:
+        return False
+    station = station_of(work, state)
+    if fact == "which version":
+        return len(dosing.versions_to_pick(station.exercise, station.prescription)) > 1
+    if fact == "stand-in weight":
+        return bool(stand_in_sentence(state, station))
+    if fact == "holds in set":
+        return station.exercise.counted_in == "holds"
+    if fact == "reps in set":
+        return station.exercise.counted_in == "reps"
+    if fact == "felt in set":
+        return work.felt_due and bool(station.exercise.faults)
+    return True
+
+
+def warm_up_today(state: State) -> tuple[Station, ...]:
+    """The plan's warm-up, less what today's lists do not allow."""
+    program = state.brief.program
+    second = (
+        second_session(state.brief.history.records, state.brief.today).outcome
+        != "first"
+    )
+    return tuple(
+        station
+        for station in state.brief.warm_up
+        if (state.level == 0 or station.exercise.name in program.gentle)
+        and (not second or station.exercise.name in program.twice_a_day)
+    )
+
+
+def stand_in_sentence(state: State, station: Station) -> str:
+    """What stands in for a piece that is not here today, if the plan lets it."""
+    allowed = {gear for gear, by in station.prescription.without if by == "stand-in"}
+    here = at_hand(state)
+    for gear, sentence in station.exercise.stand_in:
+        if gear in allowed and not any(gear in thing for thing in here):
+            return sentence
+    return ""
+
+
+def moment_of(state: State) -> str:
+    """The script moment of the present prompt."""
+    if state.stage is Stage.WARM_UP:
+        return "warm-up"
+    if state.work is not None and state.work.phase == "before":
+        return "before an exercise"
+    return "after a set"
+
+
+def prompt_name(fact: str, state: State) -> str:
+    """A prompt's name in scenarios: after a set with its number and exercise."""
+    work = state.work
+    if work is None or work.phase == "before":
+        return fact
+    name = station_of(work, state).exercise.name
+    if fact.endswith("in set"):
+        return f"{fact} {work.set_number} of {name}"
+    own = scripts.own_step(state, "after a set", fact)
+    if own is not None and own.kind == "ask also":
+        return f"{fact} in set {work.set_number} of {name}"
+    return fact
+
+
+def ask(state: State) -> Ask | None:
+    """The present prompt of warm-up or exercise; None while a timer runs."""
+    work = state.work
+    if work is not None:
+        if work.phase in {"rest", "hold"}:
+            return None
+        if work.phase == "ready":
+            return go_ask(state, work)
+        if work.phase == "recheck":
+            return named_ask("pain before change", state)
+    if state.line:
+        return gathered(
+            prompt_name("set line in set", state),
+            state.missing,
+            line_label(state.missing),
+        )
+    return named_ask(state.missing[0], state)
+
+
+def go_ask(state: State, work: Work) -> Ask:
+    """`go` starts a hold."""
+    name = station_of(work, state).exercise.name
+    question = Question("go", Kind.WORD, choices=("go",))
+    return Ask(
+        f"go for hold {work.hold_number} in set {work.set_number} of {name}",
+        "Type go when in place:",
+        question,
+    )
+
+
+def line_label(facts: tuple[str, ...]) -> str:
+    """The label of the line after a set."""
+    first = "Holds done" if "holds in set" in facts else "Clean reps"
+    return f"{first} and worst pain:"
+
+
+def named_ask(fact: str, state: State) -> Ask:
+    """The question of a fact: the coach's, the clinician's own, or a sign asked again."""
+    step = scripts.own_step(state, moment_of(state), fact)
+    if step is not None and (step.kind == "ask also" or is_flag_name(fact)):
+        return scripts.script_ask(state, step, prompt_name(fact, state))
+    question = coach_question(fact, step.text if step else "")
+    work = state.work
+    if work is not None:
+        station = station_of(work, state)
+        if fact == "felt in set":
+            names = tuple(fault.name for fault in station.exercise.faults)
+            question = question._replace(choices=("fine", *names, "something else"))
+        if fact == "which version":
+            picks = dosing.versions_to_pick(station.exercise, station.prescription)
+            question = question._replace(choices=tuple(v.name for v in picks))
+    return single(prompt_name(fact, state), question, QUESTIONS[fact].label)
+
+
+# ---------------------------------------------------------------- takers
+
+
+def take_warm_up_pain(state: State, value: float) -> State:
+    """ready.warm_up: pain in the warm-up is judged like pain in a set."""
+    decision = pain_rules.in_warm_up(value, state.brief.plan.pain)
+    if decision.outcome == "go on":
+        return state
+    if decision.outcome == "read back":
+        return read_back(state, "pain in warm-up")
+    state = state._replace(
+        reasons=(decision,),
+        happened=(*state.happened, Happening("decision", decision.rule, decision)),
+    )
+    words = Line("say", decision.why)
+    if decision.outcome == "end session":
+        return to_close(state._replace(told=(*state.told, words)), "end the work")
+    gentle = state.brief.program.gentle
+    kept = tuple(
+        p for p in state.todo if state.brief.stations[p].exercise.name in gentle
+    )
+    return state._replace(
+        level=max(state.level, 1), todo=kept, told=(*state.told, words)
+    )
+
+
+def take_reps(state: State, count: float) -> State:
+    """The reps or holds of the set."""
+    assert state.work is not None
+    return state._replace(work=exercise.reps(state.work, count))
+
+
+def take_pain_in_set(state: State, value: float) -> State:
+    """pain.in_set, at once."""
+    work = state.work
+    assert work is not None
+    step = exercise.pain(work, value, station_of(work, state), state.brief.plan.pain)
+    if step.day == "read back":
+        return read_back(state, "pain in set")
+    if step.decision is not None:
+        state = state._replace(told=(*state.told, Line("say", step.decision.why)))
+    if step.day == "end session":
+        name = station_of(work, state).exercise.name
+        state = state._replace(happened=(*state.happened, Happening("set", name)))
+    return stepped(state, step)
+
+
+def take_felt(state: State, name: str) -> State:
+    """The correction that fits, or the end of one."""
+    work = state.work
+    assert work is not None
+    station = station_of(work, state)
+    if name == "something else":
+        note = Happening(
+            "note", f"Something else felt wrong in {station.exercise.name}."
+        )
+        state = state._replace(happened=(*state.happened, note))
+    return stepped(state, exercise.felt(work, name, station.exercise.faults))
+
+
+def take_recheck(state: State, value: float) -> State:
+    """Pain now before a changed set."""
+    work = state.work
+    assert work is not None
+    if pain_rules.is_flag(value):
+        return read_back(state, "pain before change")
+    step = exercise.recheck(work, value, station_of(work, state), state.brief.plan.pain)
+    if step.decision is not None:
+        state = state._replace(told=(*state.told, Line("say", step.decision.why)))
+    return stepped(state._replace(missing=()), step)
+
+
+def take_version(state: State, name: str) -> State:
+    """pick.*: the version that the athlete says fits, among those of the plan's opening level."""
+    work = state.work
+    assert work is not None
+    station = station_of(work, state)
+    picks = dosing.versions_to_pick(station.exercise, station.prescription)
+    if name not in {version.name for version in picks}:
+        return state
+    picked = Happening("picked", f"{station.exercise.name}|{name}")
+    return state._replace(
+        work=work._replace(dose=work.dose._replace(version=name)),
+        happened=(*state.happened, picked),
+    )
+
+
+def take_stand_in(state: State, answer: str) -> State:
+    """ready.equipment: no stand-in at its stated load leaves the exercise out today."""
+    if answer == "yes":
+        return state
+    state = exercise_done(state, exercise.Result("no equipment"))
+    return next_exercise(state._replace(missing=()))
+
+
+def rest_or_hold_over(state: State) -> State:
+    """A timer ran out: the next set, or the next hold, or the report."""
+    work = state.work
+    assert work is not None
+    if work.phase == "hold":
+        return hold_is_over(state)
+    return stepped(state, exercise.rest_over(work, station_of(work, state)))
+
+
+def hold_is_over(state: State) -> State:
+    """A hold is done; after the last one the set is reported."""
+    work = state.work
+    assert work is not None
+    work = exercise.hold_over(work)
+    state = state._replace(work=work)
+    return report(state) if work.phase == "report" else state
+
+
+def report(state: State) -> State:
+    """The questions after a set begin."""
+    work = state.work
+    assert work is not None
+    state = state._replace(at=0)
+    left = float(work.dose.sets - work.set_number)
+    state = scripts.know(
+        scripts.know(state, "set", float(work.set_number)), "sets left", left
+    )
+    return walk(state, "after a set")
+
+
+TAKERS: Final = {
+    "pain in warm-up": take_warm_up_pain,
+    "reps in set": take_reps,
+    "holds in set": take_reps,
+    "pain in set": take_pain_in_set,
+    "felt in set": take_felt,
+    "pain before change": take_recheck,
+    "which version": take_version,
+    "stand-in weight": take_stand_in,
+}
