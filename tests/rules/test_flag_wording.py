@@ -11,7 +11,7 @@ import re
 import pytest
 
 from coach.model.flags import Section
-from coach.rules.flag_table import FLAGS, SECTION_LIST, SECTION_NUMBER, SECTION_QUESTIONS
+from coach.rules.flag_table import FLAGS, SECTION_LIST, SECTION_NUMBER, SECTION_QUESTIONS, Flag
 from coach.rules.red_flags import Person, flags_asked
 
 EVERYONE = Person(minor=True, surgery=True)
@@ -110,7 +110,7 @@ def test_the_grade_can_tell_plain_from_hard() -> None:
 
 
 @pytest.mark.parametrize("flag", FLAGS.values(), ids=FLAGS)
-def test_what_is_read_out_is_first_person_and_names_no_side(flag) -> None:
+def test_what_is_read_out_is_first_person_and_names_no_side(flag: Flag) -> None:
     words = {word.lower() for word in words_of(flag.say)}
     assert words & {"i", "my", "me"} or flag.id == "B08"
     assert not words & {"left", "right"}
@@ -118,7 +118,7 @@ def test_what_is_read_out_is_first_person_and_names_no_side(flag) -> None:
 
 
 @pytest.mark.parametrize("flag", FLAGS.values(), ids=FLAGS)
-def test_the_two_wordings_differ(flag) -> None:
+def test_the_two_wordings_differ(flag: Flag) -> None:
     assert flag.question != flag.wording_2
     assert "ince last time, " in flag.wording_2 or "two weeks" in flag.wording_2
 

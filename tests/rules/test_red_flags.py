@@ -1,4 +1,5 @@
 from datetime import date, timedelta
+from typing import Any
 
 import pytest
 
@@ -8,6 +9,7 @@ from coach.model.program import Place, Plan
 from coach.rules.red_flags import (
     FLAGS,
     DueFacts,
+    Flag,
     Person,
     alone_today,
     flag_heard,
@@ -198,7 +200,8 @@ def test_with_surgery_in_the_plan_ill_is_always_asked_and_one_more() -> None:
 
 @pytest.mark.parametrize("why", ["first_day", "new_plan", "lifted", "fell", "away_7"])
 def test_after_a_fall_and_its_like_all_six_are_asked_alone_and_no_list(why: str) -> None:
-    alone = alone_today(QUIET._replace(**{why: True}))
+    happened: dict[str, Any] = {why: True}
+    alone = alone_today(QUIET._replace(**happened))
     assert alone == tuple(Section)
     assert list_today(alone) == ()
 
@@ -228,7 +231,7 @@ def test_every_group_but_self_harm_belongs_to_one_section() -> None:
 
 
 @pytest.mark.parametrize("flag", FLAGS.values(), ids=FLAGS)
-def test_only_what_is_no_emergency_yet_says_when_it_becomes_one(flag) -> None:
+def test_only_what_is_no_emergency_yet_says_when_it_becomes_one(flag: Flag) -> None:
     if flag.tier is Tier.EMERGENCY_NOW:
         assert flag.worse == ""
     else:

@@ -1,0 +1,53 @@
+"""The numbers at which a typed answer changes a decision, each with its side, read from the plan.
+
+Law: a rule may compare an answer with these numbers and with no others; a check runs every rule on
+answers that log their comparisons and expects exactly this list.
+"""
+
+from __future__ import annotations
+
+from enum import StrEnum
+from typing import NamedTuple
+
+from coach.model.program import Plan
+from coach.rules.pain import END_AT, FLAG_AT, UP_BY
+from coach.rules.readiness import ACHE_AT_MOST, SHORT_NIGHT_H
+
+
+class Side(StrEnum):
+    """Which side of the number acts: `over 2`, `2 and more` (at), `under 6`."""
+
+    OVER = "over"
+    AT = "at and over"
+    UNDER = "under"
+
+
+class CutPoint(NamedTuple):
+    """An answer to `fact` acts on `side` of `number`."""
+
+    fact: str
+    side: Side
+    number: float
+
+
+def cut_points(plan: Plan, usual_pain: float) -> frozenset[CutPoint]:
+    """Every cut point of today's rules under `plan`, with `usual_pain` the usual morning."""
+    pain = plan.pain
+    flagged = ("pain now", "worst pain", "waking pain", "pain in warm-up", "pain in set")
+    in_work = ("pain in warm-up", "pain in set", "pain before a changed set")
+    short_night = dict(plan.changed).get("ready.sleep", SHORT_NIGHT_H)
+    return frozenset(
+        [
+            CutPoint("pain now", Side.OVER, pain.to_start),
+            CutPoint("pain now", Side.OVER, pain.gentle),
+            CutPoint("pain in warm-up", Side.OVER, pain.gentle),
+            CutPoint("waking pain", Side.OVER, usual_pain),
+            CutPoint("waking pain", Side.AT, usual_pain + UP_BY),
+            CutPoint("muscle ache", Side.OVER, ACHE_AT_MOST),
+            CutPoint("sleep last night", Side.UNDER, short_night),
+            CutPoint("pain before a changed set", Side.AT, FLAG_AT),
+            *(CutPoint(fact, Side.AT, FLAG_AT) for fact in flagged),
+            *(CutPoint(fact, Side.AT, END_AT) for fact in in_work),
+            *(CutPoint(fact, Side.OVER, pain.in_exercise) for fact in in_work),
+        ]
+    )

@@ -1,0 +1,102 @@
+"""Comparisons seen equal comparisons declared, in both directions."""
+
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+
+from coach.model.program import Plan
+from coach.rules import pain, readiness
+from coach.rules.cut_points import CutPoint, Side, cut_points
+
+ROOM = pain.Room(shorter=True, easier=True, lighter=True)
+USUAL = 1.0
+
+
+class OnlyCompared:
+    """Logs ("over", n), ("at and over", n) or ("under", n) by which side of n would act.
+
+    `x > n` and `x <= n` part at over n; `x >= n` and `x < n` part at n itself.
+    """
+
+    __hash__ = None  # type: ignore[assignment]
+
+    def __init__(self, value: float) -> None:
+        self._value = value
+        self.parted: set[tuple[str, float]] = set()
+
+    def _seen(self, part: str, other: object) -> float:
+        if isinstance(other, OnlyCompared):
+            message = "two answers compared"
+            raise TypeError(message)
+        if not isinstance(other, (int, float)):
+            raise TypeError(type(other).__name__)
+        self.parted.add((part, float(other)))
+        return float(other)
+
+    def __gt__(self, other: object) -> bool:
+        return self._value > self._seen("over", other)
+
+    def __le__(self, other: object) -> bool:
+        return self._value <= self._seen("over", other)
+
+    def __ge__(self, other: object) -> bool:
+        return self._value >= self._seen("at", other)
+
+    def __lt__(self, other: object) -> bool:
+        return self._value < self._seen("at", other)
+
+    def __bool__(self) -> bool:
+        message = "an answer is not a truth"
+        raise TypeError(message)
+
+
+def parted(judge: Callable[[Any], object], top: float) -> set[tuple[str, float]]:
+    """Where `judge` parts answers from 0 to `top`, over every half."""
+    seen: set[tuple[str, float]] = set()
+    for half in range(int(2 * top) + 1):
+        answer = OnlyCompared(half / 2)
+        judge(answer)
+        seen |= answer.parted
+    return seen
+
+
+def judges(plan: Plan) -> dict[str, list[Callable[[Any], object]]]:
+    ceilings = plan.pain
+    return {
+        "pain now": [pain.is_flag, lambda a: pain.to_start(a, ceilings)],
+        "worst pain": [pain.is_flag],
+        "waking pain": [pain.is_flag, lambda a: pain.next_morning(a, USUAL, up_last_time=True)],
+        "pain in warm-up": [lambda a: pain.in_warm_up(a, ceilings)],
+        "pain in set": [lambda a: pain.in_set(a, ceilings, ROOM, False, 1)],
+        "pain before a changed set": [lambda a: pain.before_changed_set(a, ceilings, 1)],
+        "sleep last night": [lambda a: readiness.short_sleep(a, plan)],
+        "muscle ache": [lambda a: readiness.muscle_ache("muscle", False, a, 1)],
+    }
+
+
+@pytest.mark.parametrize("changed", [(), (("ready.sleep", 5.0),)])
+def test_comparisons_seen_equal_those_declared(plan: Plan, changed: Any) -> None:
+    plan = plan._replace(changed=changed)
+    seen = {
+        (fact, part, number)
+        for fact, rules in judges(plan).items()
+        for rule in rules
+        for part, number in parted(rule, 16 if fact == "sleep last night" else 10)
+    }
+    declared = {
+        (cut.fact, "over" if cut.side is Side.OVER else "at", float(cut.number))
+        for cut in cut_points(plan, USUAL)
+    }
+    assert seen == declared
+
+
+def test_another_ceiling_in_the_plan_moves_the_cut(plan: Plan) -> None:
+    moved = plan._replace(pain=plan.pain._replace(in_exercise=1.5))
+    new = cut_points(moved, USUAL) - cut_points(plan, USUAL)
+    assert CutPoint("pain in set", Side.OVER, 1.5) in new
+
+
+def test_the_log_itself_refuses_two_answers() -> None:
+    with pytest.raises(TypeError, match="two answers"):
+        _ = OnlyCompared(1) > OnlyCompared(2)
