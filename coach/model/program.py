@@ -343,6 +343,10 @@ class Plan(NamedTuple):
     runs_place: Place
     place: Place
     guardian_present: str = "every session"  # or `first session`; empty for an adult
+    throwing_line: ThrowingLine | None = None
+    works_with: tuple[str, ...] = ()
+    clearance_place: Place | None = None
+    changed_places: tuple[Place, ...] = ()
 
 
 class Bound(NamedTuple):

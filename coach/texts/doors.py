@@ -1,0 +1,191 @@
+"""The doors of this room: a program, a plan, both checked together, and every text under a path.
+
+Law: whoever gets a value here gets one without an error finding; otherwise None and the findings.
+"""
+
+from __future__ import annotations
+
+import hashlib
+from pathlib import Path
+
+from coach.model.findings import Finding
+from coach.model.program import Bound, Place, Plan, Program
+from coach.texts import scenarios, shelf
+from coach.texts.checks_plan import check_plan
+from coach.texts.checks_program import check_program
+from coach.texts.margin import Margin, Page
+from coach.texts.plans import read_plan_tree
+from coach.texts.programs import read_program_into
+from coach.texts.yaml_lines import Mapped, Text, read_page, read_tree
+
+
+def read_program(folder: Path) -> tuple[Program | None, list[Finding]]:
+    """The program in `folder`, in its first language, or None with the findings."""
+    margin = Margin()
+    program = _program(margin, folder, "")
+    return (None if margin.has_error() else program), margin.sorted_findings()
+
+
+def read_plan(file: Path, program: Program) -> tuple[Plan | None, list[Finding]]:
+    """The plan in `file`, checked against `program`, or None with the findings."""
+    margin = Margin()
+    plan = _plan(margin, file, program)
+    return (None if margin.has_error() else plan), margin.sorted_findings()
+
+
+def bound_from(plan_path: Path) -> tuple[Bound | None, list[Finding]]:
+    """A plan and its program, checked together, with a sha256 over every byte of both."""
+    margin = Margin()
+    tree = _plan_tree(margin, plan_path)
+    folder = shelf.program_folder_for(plan_path, _named(tree, "program")) if tree else None
+    if tree is None or folder is None:
+        _note_no_program(margin, plan_path, tree)
+        return None, margin.sorted_findings()
+    program = _program(margin, folder, _named(tree, "language"))
+    if program is None:
+        return None, margin.sorted_findings()
+    plan = read_plan_tree(tree, program, margin)
+    check_plan(plan, program, margin)
+    if margin.has_error():
+        return None, margin.sorted_findings()
+    return Bound(program, plan, digest_of(margin.pages())), margin.sorted_findings()
+
+
+def digest_of(pages: tuple[Page, ...]) -> str:
+    """sha256 over name, length and bytes of every page, sorted by name (hex)."""
+    total = hashlib.sha256()
+    for page in sorted(pages, key=lambda page: page.file):
+        total.update(f"{page.file}\n{len(page.data)}\n".encode())
+        total.update(page.data)
+    return total.hexdigest()
+
+
+def _program(margin: Margin, folder: Path, language: str) -> Program | None:
+    program = read_program_into(margin, folder, language)
+    if program is not None:
+        check_program(program, margin)
+    return program
+
+
+def _short_name(file: Path) -> str:
+    inside = (file.parent.parent / shelf.PROGRAM_FILE).is_file()
+    return f"{file.parent.name}/{file.name}" if inside else file.name
+
+
+def _plan_tree(margin: Margin, file: Path) -> Mapped | None:
+    page = read_page(file, _short_name(file), margin)
+    tree = read_tree(page, margin) if page else None
+    if tree is not None and tree.pairs[0].key.value != "plan":
+        first = tree.pairs[0].key
+        what = f'The first line says "{first.value}", and a plan begins with plan.'
+        margin.note("file.first_line", first.place, what, "plan: L.V. 1")
+        return None
+    return tree
+
+
+def _plan(margin: Margin, file: Path, program: Program) -> Plan | None:
+    tree = _plan_tree(margin, file)
+    if tree is None:
+        return None
+    plan = read_plan_tree(tree, program, margin)
+    check_plan(plan, program, margin)
+    return plan
+
+
+def _named(tree: Mapped, key: str) -> str:
+    for pair in tree.pairs:
+        if pair.key.value == key and isinstance(pair.value, Text):
+            return pair.value.value
+    return ""
+
+
+def _note_no_program(margin: Margin, file: Path, tree: Mapped | None) -> None:
+    if tree is None:
+        return
+    name = _named(tree, "program")
+    what = f'The program "{name}" is not in or beside the folders of {file.name}.'
+    place = next((p.value.place for p in tree.pairs if p.key.value == "program"), tree.place)
+    if not name:
+        margin.note(
+            "key.missing",
+            tree.place,
+            'The plan has no line "program".',
+            "program: NAME",
+        )
+        return
+    margin.note("plan.program", place, what)
+
+
+# ---------------------------------------------------------------- everything under a path
+
+
+def check_paths(paths: list[Path]) -> list[Finding]:
+    """Every finding of every text under the paths, sorted, each once."""
+    found: list[Finding] = []
+    for path in paths:
+        for one in _check_one(path):
+            if one not in found:
+                found.append(one)
+    return sorted(found, key=lambda f: (f.place.file, f.place.line, f.place.column, f.id))
+
+
+def _check_one(path: Path) -> list[Finding]:
+    if path.is_dir():
+        return _check_folder(path)
+    kind = _kind_of(path)
+    if kind == "plan":
+        return bound_from(path)[1]
+    if kind == "scenario":
+        return scenarios.read_scenario(path)[1]
+    if (path.parent / shelf.PROGRAM_FILE).is_file():
+        return _check_folder(path.parent)
+    if (path.parent.parent / shelf.PROGRAM_FILE).is_file():
+        return _check_folder(path.parent.parent)
+    return _unknown_kind(path)
+
+
+def _kind_of(path: Path) -> str:
+    margin = Margin()
+    page = read_page(path, path.name, margin)
+    for line in page.lines if page else ():
+        if line.strip() and not line.lstrip().startswith("#"):
+            return line.partition(":")[0].strip()
+    return ""
+
+
+def _unknown_kind(path: Path) -> list[Finding]:
+    margin = Margin()
+    page = read_page(path, path.name, margin)
+    tree = read_tree(page, margin) if page else None
+    if tree is not None:
+        first = tree.pairs[0].key
+        what = f'A file that begins with "{first.value}" is not checked by itself.'
+        margin.note("file.first_line", first.place, what, "plan: L.V. 1")
+    return margin.sorted_findings()
+
+
+def _check_folder(folder: Path) -> list[Finding]:
+    if (folder / shelf.PROGRAM_FILE).is_file():
+        return _check_program_folder(folder)
+    found: list[Finding] = []
+    inside = sorted(p for p in folder.iterdir() if not p.name.startswith("."))
+    for path in inside:
+        if path.is_dir() or path.suffix == ".yaml":
+            found.extend(_check_one(path))
+    if not found and not any(p.is_dir() or p.suffix == ".yaml" for p in inside):
+        place = Place(str(folder), 1)
+        margin = Margin()
+        margin.note("file.missing", place, f"There is no text to check in {folder.name}.")
+        return margin.sorted_findings()
+    return found
+
+
+def _check_program_folder(folder: Path) -> list[Finding]:
+    margin = Margin()
+    program = _program(margin, folder, "")
+    for plan in sorted((folder / "plans").glob("*.yaml")) if program else ():
+        _plan(margin, plan, program)  # type: ignore[arg-type]
+    found = margin.sorted_findings()
+    for course in sorted((folder / "courses").glob("*.yaml")):
+        found.extend(scenarios.check_course(course))
+    return found

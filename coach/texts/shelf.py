@@ -1,0 +1,77 @@
+"""Where texts stand: the program of a plan, the plan of a scenario, the shipped programs.
+
+Law: it finds and never reads further than the first line it needs; what is found is read strictly
+elsewhere.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Final
+
+PROGRAM_FILE: Final = "program.yaml"
+HOW_FAR_UP: Final = 3  # folders above a plan in which its program is looked for
+_HEAD_BYTES: Final = 4096
+
+
+def shipped_dialogs() -> Path | None:
+    """The folder of programs that came with the coach: beside the package, or in the checkout."""
+    package = Path(__file__).resolve().parent.parent
+    for folder in (package / "dialogs", package.parent / "dialogs"):
+        if folder.is_dir():
+            return folder
+    return None
+
+
+def program_folder_for(plan_path: Path, name: str) -> Path | None:
+    """The folder of the program called `name`, in, above or beside the plan's own folders."""
+    for folder in list(plan_path.resolve().parents)[: HOW_FAR_UP + 1]:
+        for candidate in (folder, *_children(folder)):
+            if name and says(candidate / PROGRAM_FILE, "program") == name:
+                return candidate
+    return None
+
+
+def plan_of_scenario(scenario: Path, plan: str) -> Path | None:
+    """The plan a scenario names: from its own folder, else from the shipped programs."""
+    shipped = shipped_dialogs()
+    starts = [scenario.parent]
+    if shipped is not None:
+        starts += [shipped.parent, shipped, *_children(shipped)]
+    for start in starts:
+        if (start / plan).is_file():
+            return start / plan
+    return None
+
+
+def course_called(name: str, scenario: Path, plan: Path) -> Path | None:
+    """The course called `name`: in the program's courses/, else beside the scenario."""
+    folders = [plan.parent.parent / "courses", scenario.parent / "courses"]
+    program = program_folder_for(plan, says(plan, "program"))
+    if program is not None:
+        folders.insert(0, program / "courses")
+    for folder in folders:
+        for file in sorted(folder.glob("*.yaml")):
+            if says(file, "course") == name:
+                return file
+    return None
+
+
+def says(file: Path, key: str) -> str:
+    """The words after `key` in the head of a file, or '' (a peek, never trusted further)."""
+    try:
+        with file.open("rb") as lines:
+            head = lines.read(_HEAD_BYTES).decode("utf-8-sig", "replace")
+    except OSError:
+        return ""
+    for line in head.splitlines():
+        if line.startswith(f"{key}:"):
+            return line.removeprefix(f"{key}:").strip()
+    return ""
+
+
+def _children(folder: Path) -> list[Path]:
+    try:
+        return sorted(child for child in folder.iterdir() if child.is_dir())
+    except OSError:
+        return []

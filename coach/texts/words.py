@@ -1,0 +1,175 @@
+"""What a sentence of a program may not say, and how it should sound to a sore teenager.
+
+Law: a dose, a side, a claim or a push is an error, since the dose and the side are the plan's and
+shown by the coach. Trade words and long sentences are warnings with the plain word beside them.
+The lists are closed and set here; the reading level behind them is checked elsewhere.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from coach.model.program import Place
+from coach.texts.margin import Margin
+from coach.texts.yaml_lines import Text
+
+LONGEST_SENTENCE: Final = 15  # words; set here, judgement
+LONGEST_CUE: Final = 12  # words; set here, judgement
+
+_COUNT: Final = (
+    r"(?:\d+(?:\.\d+)?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty)"
+)
+_DOSE: Final = re.compile(
+    rf"\b{_COUNT}\s*(?:more\s+|full\s+|clean\s+)?(?:x|sets?|reps?|repetitions?|lbs?|kgs?|pounds?|kilos?"
+    r"|kilograms?|throws?|holds)\b"
+    rf"|\bhold\b[^.]*\b{_COUNT}\s*(?:s|seconds?)\b|\b\d+\s*x\s*\d+\b",
+    re.IGNORECASE,
+)
+_SIDE: Final = re.compile(r"\b(?:left|right)\b", re.IGNORECASE)
+_PUSH: Final = re.compile(
+    r"\b(?:push through|work through (?:the |it|pain)|fight through|no pain,? no gain|ignore (?:the |any )?pain"
+    r"|grit your teeth|go on if it feels good|tough it out|keep going (?:even|anyway)|finish (?:it )?anyway)\b",
+    re.IGNORECASE,
+)
+_CLAIM: Final = re.compile(
+    r"\b(?:heals?|healed|cures?|prevents?|guarantees?d?|safe|safely|risk-free|cleared|will fix|fixes"
+    r"|injury-proof|pain-free guarantee|percent effort|diagnos\w+)\b",
+    re.IGNORECASE,
+)
+_BLAME: Final = re.compile(
+    r"\b(?:you (?:failed|skipped|missed|forgot|should have|must not have)|your fault|lazy|noncompliant"
+    r"|excuses?|disappoint\w*|failed set|bad arm|invalid)\b",
+    re.IGNORECASE,
+)
+_CHEER: Final = re.compile(
+    r"\b(?:great job|good job|well done|awesome|keep it up|streak|in a row|champion|crush(?:ed)? it)\b"
+    r"|!",
+    re.IGNORECASE,
+)
+_SOFTEN: Final = re.compile(
+    r"\b(?:skip (?:this|the|that) (?:question|screen|check)|(?:just )?(?:type|say|answer|press) "
+    r"(?:no|none|yes|0|zero|enter)\b|nothing to worry|don't worry|do not worry|probably (?:nothing|fine)"
+    r"|(?:is|are) (?:not |nothing )?serious|ignore (?:this|the) (?:stop|question|screen)"
+    r"|instead of (?:calling|stopping)|no need to (?:call|stop)|answer quickly)",
+    re.IGNORECASE,
+)
+
+_REFUSED: Final = (
+    ("words.dose", _DOSE, "carries a dose"),
+    ("words.push", _PUSH, "pushes on through pain"),
+    ("words.soften", _SOFTEN, "softens a safety question or a stop"),
+    ("words.claim", _CLAIM, "claims what nobody can promise"),
+    ("words.blame", _BLAME, "blames"),
+    ("words.cheer", _CHEER, "cheers or shouts"),
+    ("words.side", _SIDE, "names a side"),
+)
+
+# trade word (as a pattern) -> the plain word
+_PLAIN: Final = (
+    (r"abduct\w*", "lift out to the side"),
+    (r"adduct\w*", "bring to your side"),
+    (r"externally rotat\w*|external rotation", "turn out"),
+    (r"internally rotat\w*|internal rotation", "turn in"),
+    (r"scapula\w*", "shoulder blade"),
+    (r"retract\w*", "draw back"),
+    (r"protract\w*", "reach forward"),
+    (r"supine", "on your back"),
+    (r"prone", "face down"),
+    (r"anterior\w*", "front"),
+    (r"posterior\w*", "back"),
+    (r"lateral\w*", "side"),
+    (r"flex|flexe[sd]|flexing|flexion", "bend"),
+    (r"extend\w*|extension", "straighten"),
+    (r"isometric\w*", "push, no move"),
+    (r"eccentric\w*", "lower slowly"),
+    (r"concentric\w*", "lift"),
+    (r"range of motion", "how far it moves"),
+    (r"repetitions?", "rep"),
+    (r"resistance", "band or weight"),
+    (r"contraindicat\w*", "not for you now"),
+    (r"paresthesia\w*", "tingling"),
+    (r"edema\w*", "swelling"),
+    (r"inflam\w*", "hot and sore"),
+    (r"acute\w*", "sudden"),
+    (r"chronic\w*", "for a long time"),
+    (r"exacerbat\w*|flares?|flared", "get worse"),
+    (r"discomfort", "pain or ache"),
+    (r"mild|moderate|severe", "the number"),
+    (r"tolerat\w*", "feel fine with"),
+    (r"modif(?:y|ies|ied)", "change"),
+    (r"discontinu\w*", "stop"),
+    (r"initiat\w*", "start"),
+    (r"perform\w*", "do"),
+    (r"maintain\w*", "keep"),
+    (r"prior to", "before"),
+    (r"approximately", "about"),
+    (r"consult\w*", "call"),
+    (r"medications?", "pain pills"),
+    (r"physicians?", "doctor"),
+    (r"emergency department", "the plan's word for it"),
+    (r"throwing up", "vomit"),
+    (r"missed", "rest day"),
+    (r"normal\w*", "your usual"),
+    (r"just|simply", "leave it out"),
+)
+_TRADE: Final = re.compile(
+    r"\b(?:" + "|".join(f"(?P<w{n}>{p})" for n, (p, _) in enumerate(_PLAIN)) + r")\b",
+    re.IGNORECASE,
+)
+_SENTENCE_END: Final = re.compile(r"(?<=[.?!])\s+")
+_FIGURE: Final = re.compile(r"\d+(?:\.\d+)?")
+
+
+class Voice:
+    """The languages of a program and the one that is read; checks each sentence of the first."""
+
+    def __init__(self, languages: tuple[str, ...], language: str = "") -> None:
+        """`languages` as the program names them; `language` the one to read ('' = the first)."""
+        self.first = languages[0] if languages else "English"
+        self.others = languages[1:]
+        self.language = language or self.first
+
+    def check(self, text: Text, margin: Margin, key: str) -> None:
+        """Note everything the sentence may not say, and what reads hard."""
+        for check, pattern, does in _REFUSED:
+            found = pattern.search(text.value)
+            if found:
+                place = _at(text, found.start())
+                margin.note(check, place, f'The sentence {does}: "{found.group()}".')
+        if self.first == "English":
+            _note_trade_words(text, margin)
+        longest = LONGEST_CUE if key == "cues" else LONGEST_SENTENCE
+        _note_long(text, margin, longest)
+
+    def missing(self, key: str, language: str, place: Place, margin: Margin) -> None:
+        """Note that `key` has no line in `language`."""
+        write = f"{key} in {language}: ..."
+        what = f'"{key}" has no line in {language}.'
+        margin.note("language.missing", place, what, write)
+
+    def compare(self, first: Text, other: Text, language: str, margin: Margin) -> None:
+        """Note figures that differ between the two languages."""
+        if sorted(_FIGURE.findall(first.value)) != sorted(_FIGURE.findall(other.value)):
+            what = f"The figures in {language} differ from those in {self.first}."
+            margin.note("language.figures", other.place, what, also=first.place)
+
+
+def _at(text: Text, offset: int) -> Place:
+    lead = offset + (1 if text.quoted else 0)
+    return text.place._replace(column=text.place.column + lead)
+
+
+def _note_trade_words(text: Text, margin: Margin) -> None:
+    for found in _TRADE.finditer(text.value):
+        plain = _PLAIN[int(str(found.lastgroup)[1:])][1]
+        what = f'"{found.group()}" is a trade word; say "{plain}".'
+        margin.note("words.trade_word", _at(text, found.start()), what)
+
+
+def _note_long(text: Text, margin: Margin, longest: int) -> None:
+    for sentence in _SENTENCE_END.split(text.value):
+        count = len(sentence.split())
+        if count > longest:
+            what = f"A sentence has {count} words; {longest} read well."
+            margin.note("words.long_sentence", text.place, what)

@@ -1,0 +1,481 @@
+"""One strict reading of a text: maps, lists and words, each with its line and column.
+
+Law: no type is guessed, nothing is expanded, nothing is dropped: a key said twice, an anchor, a
+tag, a bracket, a block of text, a second document is a finding with its place. The tree is built
+in one pass over the parser's events, so an alias can never be followed. PyYAML is imported only
+when a text is read; libyaml's parser where it is there, else the Python one, with the same verdicts.
+"""
+
+from __future__ import annotations
+
+import os
+import re
+import stat
+from collections.abc import Iterator
+from pathlib import Path
+from typing import TYPE_CHECKING, Any, Final, NamedTuple
+
+from coach.model.program import Place
+from coach.texts.margin import Margin, Page
+
+if TYPE_CHECKING:
+    from yaml.error import Mark
+
+LARGEST_BYTES: Final = 256 * 1024  # of one text; set here
+DEEPEST: Final = 20  # levels of maps and lists; set here
+
+_INVISIBLE: Final = re.compile("[\u200b-\u200f\u202a-\u202e\u2060-\u2069\u00ad\ufeff]")
+_WIDE_BLANK: Final = re.compile("[\u00a0\u2000-\u200a\u202f\u205f\u3000]")
+_CURLY: Final = str.maketrans(
+    {"\u201c": '"', "\u201d": '"', "\u201e": '"', "\u2018": "'", "\u2019": "'"}
+)
+_BULLET: Final = re.compile(
+    r"^(\s*(?:-\s+)?)([\u2022\u25cf\u25e6\u2023\u00b7\u2013\u2014*])(\s*)(?=\S)"
+)
+_CONTROL: Final = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f\u2028\u2029]")
+
+
+class Text(NamedTuple):
+    """Words as typed; `place` is the first letter, `quoted` whether they stood in quotes."""
+
+    value: str
+    place: Place
+    quoted: bool = False
+
+
+class Blank(NamedTuple):
+    """A key or a dash with nothing after it."""
+
+    place: Place
+
+
+class Listed(NamedTuple):
+    """Lines with dashes."""
+
+    items: tuple[Node, ...]
+    place: Place
+
+
+class Pair(NamedTuple):
+    """A key and its value."""
+
+    key: Text
+    value: Node
+
+
+class Mapped(NamedTuple):
+    """Lines of keys and values, in their order; a key said twice keeps its first value."""
+
+    pairs: tuple[Pair, ...]
+    place: Place
+
+
+Node = Text | Blank | Listed | Mapped
+
+
+def read_page(path: Path, short: str, margin: Margin, root: Path | None = None) -> Page | None:
+    """Bytes of a text, safely: a regular file, inside `root` if given, not too big, UTF-8.
+
+    None where it cannot be read; the reason is a finding then.
+    """
+    page = Page(short, str(path), (), b"")
+    margin.keep(page)
+    start = Place(short, 1, 1)
+    if root is not None and not path.resolve().is_relative_to(root.resolve()):
+        margin.note("file.outside", start, f"{path.name} leads out of its folder.")
+        return None
+    data = _bytes_of(path, start, margin)
+    if data is None:
+        return None
+    text = _decoded(data, start, margin)
+    if text is None:
+        return None
+    page = page._replace(lines=tuple(_lines(text)), data=data)
+    margin.keep(page)
+    return page
+
+
+def _bytes_of(path: Path, start: Place, margin: Margin) -> bytes | None:
+    try:
+        handle = os.open(path, os.O_RDONLY | getattr(os, "O_NONBLOCK", 0))
+    except FileNotFoundError:
+        margin.note("file.missing", start, f"There is no file {path.name}.")
+        return None
+    except OSError as error:
+        margin.note("file.unreadable", start, f"{path.name} cannot be read: {error.strerror}.")
+        return None
+    with os.fdopen(handle, "rb") as file:
+        about = os.fstat(file.fileno())
+        if not stat.S_ISREG(about.st_mode):
+            margin.note("file.not_regular", start, f"{path.name} is not a plain file.")
+            return None
+        if about.st_size > LARGEST_BYTES:
+            margin.note("file.too_big", start, f"{path.name} is {about.st_size} bytes long.")
+            return None
+        return file.read(LARGEST_BYTES + 1)[:LARGEST_BYTES]
+
+
+def _decoded(data: bytes, start: Place, margin: Margin) -> str | None:
+    if data[:2] in (b"\xff\xfe", b"\xfe\xff"):
+        margin.note("file.encoding", start, "The file is saved as UTF-16.")
+        return None
+    try:
+        text = data.decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        line = data.count(b"\n", 0, error.start) + 1
+        column = error.start - (data.rfind(b"\n", 0, error.start) + 1) + 1
+        what = "The file holds a byte that is not UTF-8 text."
+        margin.note("file.encoding", start._replace(line=line, column=column), what)
+        return None
+    return text
+
+
+def _lines(text: str) -> list[str]:
+    return text.replace("\r\n", "\n").replace("\r", "\n").split("\n")
+
+
+def read_tree(page: Page, margin: Margin) -> Mapped | None:
+    """The page as a tree, or None; every reading mistake is noted at its line and column."""
+    if not _only_printable(page, margin):
+        return None
+    mended = [_mended(line, page.file, number, margin) for number, line in _counted(page.lines)]
+    if not "".join(mended).strip():
+        margin.note("file.empty", Place(page.file, 1), "The file is empty.")
+        return None
+    tree = _parsed("\n".join(mended), page, margin)
+    if tree is None or isinstance(tree, Mapped):
+        return tree
+    margin.note("file.no_keys", tree.place, "The file does not begin with a key and a colon.")
+    return None
+
+
+def _counted(lines: tuple[str, ...]) -> Iterator[tuple[int, str]]:
+    return enumerate(lines, start=1)
+
+
+def _only_printable(page: Page, margin: Margin) -> bool:
+    clean = True
+    for number, line in _counted(page.lines):
+        found = _CONTROL.search(line)
+        if found:
+            clean = False
+            code = f"U+{ord(found.group()):04X}"
+            place = Place(page.file, number, found.start() + 1)
+            what = f"The line holds a control character ({code})."
+            margin.note("text.control_character", place, what, _CONTROL.sub("", line).strip())
+    return clean
+
+
+def _mended(line: str, file: str, number: int, margin: Margin) -> str:
+    """The line with the usual slips of typing noted and mended, so that reading can go on."""
+    if line.lstrip().startswith("#"):
+        return ""
+    place = Place(file, number, 1)
+    if "\t" in line:
+        place = place._replace(column=line.index("\t") + 1)
+        fixed = line.replace("\t", "  ")
+        margin.note("text.tab", place, "The line holds a tab.", fixed.strip())
+        line = fixed
+    line = _without_wide_blanks(line, place, margin)
+    bullet = _BULLET.match(line)
+    if bullet and not (bullet.group(2) == "*" and not bullet.group(3)):
+        lead = bullet.group(1) if "-" in bullet.group(1) else f"{bullet.group(1)}- "
+        fixed = lead + line[bullet.end() :]
+        where = place._replace(column=bullet.start(2) + 1)
+        what = f'The line begins with "{bullet.group(2)}", a pasted list sign.'
+        margin.note("text.bullet", where, what, fixed.strip())
+        line = fixed
+    return _without_curly_quotes(line, place, margin)
+
+
+def _without_wide_blanks(line: str, place: Place, margin: Margin) -> str:
+    for pattern, check, what, instead in (
+        (
+            _WIDE_BLANK,
+            "text.odd_blank",
+            "The line holds a blank that is not a plain blank.",
+            " ",
+        ),
+        (
+            _INVISIBLE,
+            "text.invisible",
+            "The line holds a letter that cannot be seen.",
+            "",
+        ),
+    ):
+        found = pattern.search(line)
+        if found:
+            line = pattern.sub(instead, line)
+            margin.note(check, place._replace(column=found.start() + 1), what, line.strip())
+    return line
+
+
+def _without_curly_quotes(line: str, place: Place, margin: Margin) -> str:
+    fixed = line.translate(_CURLY)
+    if fixed == line:
+        return line
+    column = next(i for i, (a, b) in enumerate(zip(line, fixed, strict=True)) if a != b) + 1
+    what = "The line holds a curly quote from a word processor."
+    margin.note("text.curly_quote", place._replace(column=column), what, fixed.strip())
+    return fixed
+
+
+# ---------------------------------------------------------------- events to tree
+
+
+class _Refused(Exception):  # noqa: N818  it ends the reading of one page and is never shown
+    """The rest of the page cannot be read; the finding is written."""
+
+
+def _parsed(text: str, page: Page, margin: Margin) -> Node | None:
+    import yaml
+
+    loader: Any = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
+    builder = _Builder(page, margin)
+    try:
+        for event in yaml.parse(text, Loader=loader):
+            builder.take(event)
+    except _Refused:
+        return None
+    except yaml.YAMLError as error:
+        _note_broken(error, page, margin)
+        return None
+    except RecursionError:
+        margin.note("text.too_deep", Place(page.file, 1), "The file is nested too deep.")
+        return None
+    return builder.root
+
+
+class _Open:
+    """A map or list being read."""
+
+    def __init__(self, kind: str, place: Place) -> None:
+        self.kind = kind
+        self.place = place
+        self.items: list[Node] = []
+        self.pairs: list[Pair] = []
+        self.key: Text | None = None
+
+
+class _Builder:
+    """Builds the tree from events; refuses what the format has no place for."""
+
+    def __init__(self, page: Page, margin: Margin) -> None:
+        self.root: Node | None = None
+        self._page = page
+        self._margin = margin
+        self._open: list[_Open] = []
+        self._documents = 0
+
+    def take(self, event: Any) -> None:  # noqa: ANN401  the parser's events have no public types
+        name = type(event).__name__
+        if name == "DocumentStartEvent":
+            self._start_document(event)
+        elif name == "AliasEvent":
+            self._refuse("text.anchor", event.start_mark, "The line refers to an anchor.")
+        elif name in ("MappingStartEvent", "SequenceStartEvent"):
+            self._start_collection(event, "map" if name[0] == "M" else "list")
+        elif name in ("MappingEndEvent", "SequenceEndEvent"):
+            self._end_collection()
+        elif name == "ScalarEvent":
+            self._scalar(event)
+
+    def _place(self, mark: Mark) -> Place:
+        return Place(self._page.file, mark.line + 1, mark.column + 1)
+
+    def _refuse(self, check: str, mark: Mark, what: str, write: str = "") -> None:
+        self._margin.note(check, self._place(mark), what, write)
+        raise _Refused
+
+    def _start_document(self, event: Any) -> None:  # noqa: ANN401
+        self._documents += 1
+        if event.version or event.tags:
+            self._refuse("text.directive", event.start_mark, "The file begins with a directive.")
+        if self._documents > 1:
+            self._refuse("text.two_documents", event.start_mark, "A second document begins here.")
+
+    def _start_collection(self, event: Any, kind: str) -> None:  # noqa: ANN401
+        self._refuse_marks(event)
+        if event.flow_style:
+            what = "The line uses brackets or braces."
+            self._refuse("text.brackets", event.start_mark, what)
+        if len(self._open) >= DEEPEST:
+            what = f"The line is nested more than {DEEPEST} levels deep."
+            self._refuse("text.too_deep", event.start_mark, what)
+        if self._open and self._open[-1].kind == "map" and self._open[-1].key is None:
+            self._refuse("text.key_odd", event.start_mark, "A key must be plain words.")
+        self._open.append(_Open(kind, self._place(event.start_mark)))
+
+    def _refuse_marks(self, event: Any) -> None:  # noqa: ANN401
+        if event.anchor is not None:
+            what = 'The value begins with an anchor ("&").'
+            self._refuse("text.anchor", event.start_mark, what)
+        if event.tag is not None:
+            self._refuse("text.tag", event.start_mark, 'The value begins with a tag ("!").')
+
+    def _end_collection(self) -> None:
+        done = self._open.pop()
+        node: Node
+        if done.kind == "map":
+            node = Mapped(tuple(done.pairs), done.place)
+        else:
+            node = Listed(tuple(done.items), done.place)
+        self._put(node)
+
+    def _scalar(self, event: Any) -> None:  # noqa: ANN401
+        self._refuse_marks(event)
+        mark = event.start_mark
+        if event.style in ("|", ">"):
+            what = f'The value begins with "{event.style}".'
+            self._refuse("text.block", mark, what)
+        place = self._place(mark)
+        self._check_one_line(event, place)
+        self._check_letters(event.value, place)
+        if event.value == "" and event.style not in ("'", '"'):
+            self._put(Blank(place))
+            return
+        self._put(Text(event.value, place, event.style in ("'", '"')))
+
+    def _check_one_line(self, event: Any, place: Place) -> None:  # noqa: ANN401
+        end = event.end_mark
+        if end.line > event.start_mark.line and end.column > 0 and event.value:
+            what = "The value goes on over a second line."
+            self._margin.note("text.two_lines", place, what, _one_line(event.value))
+            return
+        rest = self._page.lines[end.line][end.column :] if end.line < len(self._page.lines) else ""
+        if event.value and rest.lstrip().startswith("#"):
+            where = self._place(end)
+            self._margin.note("text.remark", where, "A remark stands behind a value.")
+
+    def _check_letters(self, value: str, place: Place) -> None:
+        if _CONTROL.search(value) or _INVISIBLE.search(value) or "\n" in value:
+            what = "The quotes hold a letter that cannot be shown."
+            self._margin.note("text.control_character", place, what)
+
+    def _put(self, node: Node) -> None:
+        if not self._open:
+            if self.root is None:
+                self.root = node
+            return
+        top = self._open[-1]
+        if top.kind == "list":
+            top.items.append(node)
+        elif top.key is None:
+            top.key = self._as_key(node)
+        else:
+            self._put_pair(top, top.key, node)
+            top.key = None
+
+    def _as_key(self, node: Node) -> Text:
+        if isinstance(node, Text):
+            return node
+        self._margin.note("text.key_odd", node.place, "A key must be plain words.")
+        raise _Refused
+
+    def _put_pair(self, top: _Open, key: Text, value: Node) -> None:
+        for pair in top.pairs:
+            if pair.key.value == key.value:
+                what = f'The key "{key.value}" stands here and on line {pair.key.place.line}.'
+                self._margin.note("text.key_twice", key.place, what, also=pair.key.place)
+                return
+        top.pairs.append(Pair(key, value))
+
+
+def _one_line(value: str) -> str:
+    return " ".join(value.split())
+
+
+# ---------------------------------------------------------------- what the parser could not read
+
+_BROKEN: Final = (  # a piece of the parser's words -> our check, and the words for it
+    ("quoted scalar", "text.quote_open", "A quote is opened and never closed."),
+    (
+        "mapping values are not allowed",
+        "text.colon",
+        "The value holds a colon and a blank.",
+    ),
+    (
+        "could not find expected ':'",
+        "text.key_alone",
+        "The line has no colon after its key.",
+    ),
+    (
+        "cannot start any token",
+        "text.first_letter",
+        "A value may not begin with this sign.",
+    ),
+    ("unexpected end of directive", "text.directive", "A line begins with %."),
+    (
+        "did not find expected key",
+        "text.indent",
+        "The line does not stand below its neighbours.",
+    ),
+    (
+        "did not find expected '-'",
+        "text.indent",
+        "The line does not stand below its neighbours.",
+    ),
+    (
+        "block sequence entries are not",
+        "text.indent",
+        "A dash stands where none can be.",
+    ),
+    (
+        "expected <block end>",
+        "text.indent",
+        "The line does not stand below its neighbours.",
+    ),
+    ("exceeded max depth", "text.too_deep", "The file is nested too deep."),
+)
+
+
+def _note_broken(error: Any, page: Page, margin: Margin) -> None:  # noqa: ANN401
+    if margin.errors_in(page.file) and _slips_of_typing(page, margin):
+        return
+    problem = f"{getattr(error, 'problem', '')} {getattr(error, 'context', '')}"
+    check, what = next(
+        ((check, words) for piece, check, words in _BROKEN if piece in problem),
+        ("text.broken", "The line cannot be read."),
+    )
+    mark = getattr(error, "problem_mark", None)
+    if check in ("text.quote_open", "text.key_alone"):
+        mark = getattr(error, "context_mark", None) or mark
+    place = Place(page.file, 1, 1)
+    if mark is not None:
+        place = Place(page.file, min(mark.line + 1, len(page.lines)), mark.column + 1)
+    check, what = _sharper(check, what, margin.line_text(place))
+    margin.note(check, place, what, _mend(check, margin.line_text(place)))
+
+
+def _slips_of_typing(page: Page, margin: Margin) -> bool:
+    slips = ("text.tab", "text.curly_quote", "text.bullet")
+    found = margin.sorted_findings()
+    return any(f.id in slips and f.place.file == page.shown for f in found)
+
+
+def _sharper(check: str, what: str, line: str) -> tuple[str, str]:
+    """The parser's guess made sharper by the line itself."""
+    value = line.split(": ", 1)[-1].lstrip("- ")
+    if check in ("text.indent", "text.broken", "text.colon") and value[:1] in (
+        '"',
+        "'",
+    ):
+        return "text.quote_open", "Words stand behind a closing quote."
+    if check == "text.broken" and value[:1] in ("[", "{", "]", "}"):
+        return "text.brackets", "The line uses brackets or braces."
+    return check, what
+
+
+def _mend(check: str, line: str) -> str:
+    stripped = line.strip()
+    if check == "text.colon":
+        dash = "- " if stripped.startswith("- ") else ""
+        body = stripped.removeprefix("- ")
+        if ": " not in body:
+            return ""
+        key, _, value = body.partition(": ")
+        return f'{dash}{key}: "{value.replace(chr(34), chr(39))}"'
+    if check == "text.first_letter":
+        key, colon, value = stripped.partition(": ")
+        return f'{key}: "{value}"' if colon else ""
+    return ""
