@@ -1,1 +1,1 @@
-"""The clinical decisions: one file a topic, one function a rule, each with its reason and source."""
+"""Clinical decisions: one file a topic, one function a rule, each with reason and source."""

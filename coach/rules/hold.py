@@ -65,7 +65,7 @@ def plain_word(word: str) -> str:
 
 
 def word_digest(word: str, salt: str) -> str:
-    """The scrypt hash (hex) of a clearance word under `salt` (hex). ValueError if salt is no hex."""
+    """The scrypt hash (hex) of a word under `salt` (hex). ValueError if `salt` is no hex."""
     digest = hashlib.scrypt(
         plain_word(word).encode(),
         salt=bytes.fromhex(salt),

@@ -94,8 +94,9 @@ def _is_opened(opened: Opened, exercise: Exercise, today: date) -> bool:
 def locked(exercise: Exercise, plan: Plan, today: date) -> Decision:
     """Whether `exercise` is locked on `today` (id limits.locks): open or locked.
 
-    A locked family, or one that is not known, is open only where the plan names it (or the exercise)
-    with a date that is not ahead and a person. Source: post-repair protocols disagree; set here.
+    A locked family, or one that is not known, is open only where the plan names it (or the
+    exercise) with a date that is not ahead and a person. Source: post-repair protocols
+    disagree; set here.
     """
     if exercise.family in OPEN_FAMILIES:
         why = "This exercise needs no opening."
@@ -114,7 +115,7 @@ def exercises_today(names: tuple[str, ...], limits: Limits) -> tuple[str, ...]:
 
 
 def seconds_of(dose: Dose) -> int:
-    """About how long a dose takes, in seconds: set-up, work at its upper end, rests between sets."""
+    """About how many seconds a dose takes: set-up, work at its upper end, rests between."""
     each_s = dose.hold_s if dose.hold_s > 0 else SECONDS_A_REP
     return SECONDS_TO_SET_UP + dose.sets * dose.reps_high * each_s + (dose.sets - 1) * dose.rest_s
 
@@ -125,7 +126,7 @@ def minutes_of(doses: tuple[Dose, ...]) -> int:
 
 
 def fit_minutes(doses: tuple[tuple[str, Dose], ...], minutes: int) -> int:
-    """How many of `doses`, from the first, fit into `minutes` (id limits.caps; estimate set here)."""
+    """How many of `doses`, from the first, fit into `minutes` (id limits.caps; set here)."""
     for count in range(len(doses), 0, -1):
         if minutes_of(tuple(dose for _, dose in doses[:count])) <= minutes:
             return count

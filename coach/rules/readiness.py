@@ -12,7 +12,7 @@ from typing import Final
 from coach.model.decisions import Basis, Decision
 from coach.model.history import DayRecord
 from coach.model.program import Exercise, Limits, Plan, Prescription
-from coach.model.quantities import BAND_STRENGTHS, Load
+from coach.model.quantities import Load
 
 SHORT_NIGHT_H: Final = 6.0  # set here, to be signed by a clinician
 KEEP_SETS: Final = 2  # set here: a set is taken away only where there are more than two
@@ -182,17 +182,14 @@ def muscle_ache(where: str, both_sides: bool, pain: float, days: int) -> Decisio
 
 
 def _is_held(piece: str, load: Load, at_hand: tuple[str, ...]) -> bool:
-    """Whether `piece` is among `at_hand`: alone, or with a size before it (`light band`).
+    """Whether `piece` is among `at_hand`.
 
-    A band of another strength than the plan's does not count.
+    What carries the load must be the plan's own load (`light band`, `2 lb dumbbell`, `band pull
+    3 kg`) or named without a size; anything else may have a word before it (`long towel`).
     """
-    other = tuple(s for s in BAND_STRENGTHS if load.strength and s != load.strength)
-    for item in at_hand:
-        if item != piece and not item.endswith(f" {piece}"):
-            continue
-        if piece != load.kind or not item.startswith(other):
-            return True
-    return False
+    if piece == load.kind:
+        return piece in at_hand or load.words() in at_hand
+    return any(item == piece or item.endswith(f" {piece}") for item in at_hand)
 
 
 def equipment(exercise: Exercise, prescription: Prescription, at_hand: tuple[str, ...]) -> Decision:

@@ -237,6 +237,39 @@ def test_a_band_of_the_plans_strength_or_the_stand_in(
     assert decision.place == line.place
 
 
+@pytest.mark.parametrize(
+    ("load", "at_hand", "outcome"),
+    [
+        (Load("dumbbell", 2, "lb"), ("2 lb dumbbell", "5 lb dumbbell"), "at hand"),
+        (Load("dumbbell", 2, "lb"), ("5 lb dumbbell",), "leave out"),
+        (Load("dumbbell", 2, "lb"), ("1 lb dumbbell",), "leave out"),
+        (Load("dumbbell", 2, "lb"), ("2 kg dumbbell",), "leave out"),
+        (Load("dumbbell", 5.5, "kg"), ("5.5 kg dumbbell",), "at hand"),
+    ],
+)
+def test_a_weight_must_be_the_plans_own(
+    row: Exercise, line: Prescription, load: Load, at_hand: tuple[str, ...], outcome: str
+) -> None:
+    weighed = row._replace(equipment=("dumbbell",))
+    assert equipment(weighed, line._replace(load=load), at_hand).outcome == outcome
+
+
+@pytest.mark.parametrize(
+    ("at_hand", "outcome"), [(("band pull 3 kg",), "at hand"), (("band pull 2 kg",), "stand-in")]
+)
+def test_a_band_known_by_its_pull_must_have_that_pull(
+    row: Exercise, line: Prescription, at_hand: tuple[str, ...], outcome: str
+) -> None:
+    pull = line._replace(load=Load("band", 3.0, "kg"))
+    assert equipment(row, pull, at_hand).outcome == outcome
+
+
+def test_a_towel_of_any_length_is_a_towel(row: Exercise, line: Prescription) -> None:
+    towel = row._replace(equipment=("towel",))
+    assert equipment(towel, line, ("long towel",)).outcome == "at hand"
+    assert equipment(towel, line, ("towels",)).outcome == "leave out"
+
+
 def test_without_the_plans_word_it_is_left_out(row: Exercise, line: Prescription) -> None:
     assert equipment(row, line._replace(without=()), ()).outcome == "leave out"
 

@@ -35,9 +35,8 @@ def spoken(path: Path) -> list[str]:
         if isinstance(node, ast.JoinedStr):
             parts = (p.value if isinstance(p, ast.Constant) else "1" for p in node.values)
             texts.append("".join(map(str, parts)))
-        elif isinstance(node, ast.Constant) and isinstance(node.value, str):
-            if id(node) not in docs | inside:
-                texts.append(node.value)
+        elif isinstance(node, ast.Constant) and id(node) not in docs | inside:
+            texts.append(str(node.value))
     return [text for text in texts if text.endswith(".") and " " in text]
 
 
