@@ -1,0 +1,169 @@
+"""Reads counts, effort, measured numbers, choices, a word, and the list of screen sections.
+
+Law: a count is the lower end of a range, an effort the higher; a typed unit that is not the one
+asked for is asked again, never converted in silence; `none` to the list must be exactly that word.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Final
+
+from coach.hearing.numbers import Number, numbers_in
+from coach.hearing.slots import (
+    OTHER_UNITS,
+    UNCLEAR,
+    Read,
+    has_other_unit,
+    starts_after_fix,
+    tail_of,
+    text_at,
+    word_set,
+)
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from coach.hearing.words import Word
+    from coach.model.heard import Question
+
+_REPS: Final = word_set("reps rep holds hold throws throw pitches pitch times clean good done")
+_UNITS: Final[dict[str, frozenset[str]]] = {
+    "h": word_set("h hr hrs hour hours"),
+    "min": word_set("min mins minute minutes m"),
+    "s": word_set("s sec secs second seconds"),
+    "kg": word_set("kg kgs kilo kilos kilogram kilograms"),
+    "lb": word_set("lb lbs pound pounds"),
+    "cm": word_set("cm centimeter centimeters centimetre centimetres"),
+    "m": word_set("m meter meters metre metres"),
+    "ft": word_set("ft foot feet"),
+    "years": word_set("years year yrs yr y"),
+    "days": word_set("day days"),
+    "weeks": word_set("week weeks"),
+}
+_ANY_UNIT: Final = frozenset().union(*_UNITS.values())
+_SECTIONS: Final = tuple("123456")
+
+
+def _bounded(value: float, question: Question) -> float | None:
+    return value if question.low <= value <= question.high else None
+
+
+def _after_fix(words: Sequence[Word]) -> list[Number]:
+    start = starts_after_fix(words)
+    found = numbers_in(words)
+    return [n for n in found if n.first >= start] or found
+
+
+def _places(found: Sequence[Number]) -> tuple[int, ...]:
+    return tuple(place for n in found for place in range(n.first, n.last + 1))
+
+
+def read_count(text: str, words: Sequence[Word], question: Question) -> Read:
+    """A whole number of reps, holds or throws within the question's bounds."""
+    units = OTHER_UNITS - _REPS
+    found = [
+        n
+        for n in _after_fix(words)
+        if not n.over and not has_other_unit(words, n, units) and tail_of(text, words, n) != "%"
+    ]
+    named = [n for n in found if text_at(words, n.last + 1) in _REPS]
+    found = named or found
+    if not found:
+        return UNCLEAR
+    value = _bounded(float(int(min(n.value for n in found))), question)
+    return Read(value, _places(found)) if value is not None and value >= 0 else UNCLEAR
+
+
+def read_effort(text: str, words: Sequence[Word], question: Question) -> Read:
+    """Effort 0 to 10, the higher end of a range."""
+    found = [
+        n
+        for n in _after_fix(words)
+        if n.over in (0.0, 10.0)
+        and not (n.value == 10 and text_at(words, n.first - 1) == "of")  # noqa: PLR2004
+        and tail_of(text, words, n) != "%"
+        and not (has_other_unit(words, n, OTHER_UNITS - {"of"}))
+    ]
+    if not found:
+        return UNCLEAR
+    value = _bounded(max(n.value for n in found), question)
+    return Read(value, _places(found)) if value is not None else UNCLEAR
+
+
+def read_number(words: Sequence[Word], question: Question) -> Read:
+    """A measured number in the question's unit; another unit is unclear."""
+    wanted = _UNITS.get(question.unit, word_set(question.unit))
+    found = []
+    for number in _after_fix(words):
+        after = text_at(words, number.last + 1)
+        if after in _ANY_UNIT and after not in wanted:
+            return UNCLEAR
+        found.append(number)
+    if len(found) != 1 or found[0].over:
+        return UNCLEAR
+    value = _bounded(found[0].value, question)
+    return Read(value, _places(found)) if value is not None else UNCLEAR
+
+
+def _plain(name: str) -> list[str]:
+    return name.lower().replace("'", "").replace("-", " ").split()
+
+
+def _chosen(words: Sequence[Word], choices: Sequence[str]) -> list[str]:
+    """The choices named by number or by name, in the order of the list."""
+    texts = [word.text for word in words]
+    out: list[str] = []
+    for number, name in enumerate(choices, 1):
+        plain = _plain(name)
+        width = len(plain)
+        whole = any(texts[k : k + width] == plain for k in range(len(texts) - width + 1))
+        if whole or str(number) in texts:
+            out.append(name)
+    if out:
+        return out
+    loose = [c for c in choices if texts and set(texts) <= set(_plain(c))]
+    return loose if len(loose) == 1 else []
+
+
+def read_choice(words: Sequence[Word], question: Question) -> Read:
+    """One of the question's choices, by number or name; two at once are unclear."""
+    found = _chosen(words, question.choices)
+    longest = max(found, key=len, default="")
+    inside = all(set(_plain(name)) <= set(_plain(longest)) for name in found)
+    if len(found) == 1 or (found and inside):
+        return Read(longest, tuple(range(len(words))))
+    return UNCLEAR
+
+
+def read_choices(words: Sequence[Word], question: Question) -> Read:
+    """Several of the choices, all of them, or none."""
+    texts = [word.text for word in words]
+    if texts in (["none"], ["nothing"], ["no"]):
+        return Read(("none",), (0,))
+    if texts and texts[0] in ("all", "everything") and not {"but", "except", "not"} & set(texts):
+        return Read(question.choices, (0,))
+    if {"no", "not", "except", "but", "without"} & set(texts):
+        return UNCLEAR
+    found = _chosen(words, question.choices)
+    return Read(tuple(found), tuple(range(len(words)))) if found else UNCLEAR
+
+
+def read_word(words: Sequence[Word], question: Question) -> Read:
+    """The one expected word of the question's choices, alone."""
+    typed = [word.text for word in words]
+    for name in question.choices:
+        if typed == _plain(name):
+            return Read(name, tuple(range(len(words))))
+    return UNCLEAR
+
+
+def read_none_or_list(words: Sequence[Word], question: Question) -> Read:
+    """Exactly `none`, or the numbers of sections; anything else is unclear."""
+    texts = [word.text for word in words if word.text != "and"]
+    if texts == ["none"] and not words[0].guessed:
+        return Read("none", (0,))
+    allowed = [c for c in question.choices if c.isdecimal()] or _SECTIONS
+    flat = [part for text in texts for part in text.replace(".", ",").split(",") if part]
+    if flat and all(part in allowed for part in flat):
+        return Read(tuple(sorted(set(flat))), tuple(range(len(words))))
+    return UNCLEAR

@@ -1,0 +1,146 @@
+"""Hears one answer: warning signs first, then a command, then what was asked.
+
+Law (rule stop.listen): a sign heard in any answer to any question comes before everything; values
+that were understood are still handed back beside it. Typed text can raise a flag, never clear one.
+Total: any text gives an answer, never an exception.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Final
+
+from coach.hearing.commands import command_in
+from coach.hearing.counts import (
+    read_choice,
+    read_choices,
+    read_count,
+    read_effort,
+    read_none_or_list,
+    read_number,
+    read_word,
+)
+from coach.hearing.lexicon import BUILT_IN, Lexicon
+from coach.hearing.line import read_line
+from coach.hearing.pain import read_pain
+from coach.hearing.set_feel import read_set_feel
+from coach.hearing.signs import Sign, signs_in
+from coach.hearing.sleep import read_sleep
+from coach.hearing.slots import UNCLEAR, Read
+from coach.hearing.throwing import read_throwing
+from coach.hearing.words import words_of
+from coach.hearing.yes_no import read_safety, read_yes_no
+from coach.model.heard import Action, Heard, Kind, Question, Span
+
+if TYPE_CHECKING:
+    from collections.abc import Callable, Sequence
+
+    from coach.hearing.words import Word
+    from coach.model.flags import Group
+
+LONGEST: Final = 20_000  # characters listened to; what is beyond is asked again (set here)
+
+_Reader = "Callable[[str, Sequence[Word], Question], Read]"
+
+_READERS: Final[dict[Kind, Callable[[str, Sequence[Word], Question], Read]]] = {
+    Kind.PAIN_NOW: lambda text, words, _: read_pain(text, words, worst=False),
+    Kind.WORST_PAIN: lambda text, words, _: read_pain(text, words, worst=True),
+    Kind.SLEEP_HOURS: lambda _, words, __: read_sleep(words),
+    Kind.THROWING: lambda text, words, _: read_throwing(text, words),
+    Kind.YES_NO: lambda text, words, question: read_yes_no(text, words, question.ask),
+    Kind.SAFETY_YES_NO: lambda _, words, __: read_safety(words),
+    Kind.NONE_OR_LIST: lambda _, words, question: read_none_or_list(words, question),
+    Kind.CHOICE: lambda _, words, question: read_choice(words, question),
+    Kind.CHOICES: lambda _, words, question: read_choices(words, question),
+    Kind.COUNT: read_count,
+    Kind.EFFORT: read_effort,
+    Kind.NUMBER: lambda _, words, question: read_number(words, question),
+    Kind.SET_FEEL: lambda text, words, question: read_set_feel(text, words, question.choices),
+    Kind.WORD: lambda _, words, question: read_word(words, question),
+    Kind.OWN_WORDS: lambda text, _, __: Read(text.strip()),
+}
+# answers that a command word may be one of: the choice wins over the command
+_NAMED: Final = frozenset((Kind.CHOICE, Kind.CHOICES, Kind.WORD, Kind.SET_FEEL))
+
+
+def hear(question: Question, text: str, lexicon: Lexicon = BUILT_IN) -> Heard:
+    """What `text`, typed at `question`, says: a sign, a command, a value, or not understood."""
+    if not text.strip():
+        return Heard(Action.ASK_AGAIN)
+    words = words_of(text[:LONGEST], lexicon.families)
+    signs = signs_in(words, lexicon)
+    if question.kind == Kind.LINE:
+        heard = _heard_line(question, text, words)
+    else:
+        heard = _heard_slot(question, text, words, _read(question, text, words))
+    sign = signs[0] if signs else _asked_sign(question, heard, lexicon)
+    if sign is not None:
+        return _with_sign(heard, sign)
+    return _with_command(question, heard, words)
+
+
+def _read(question: Question, text: str, words: Sequence[Word]) -> Read:
+    if not words and question.kind not in (Kind.OWN_WORDS, Kind.YES_NO):
+        return UNCLEAR
+    return _READERS[question.kind](text, words, question)
+
+
+def _heard_slot(question: Question, text: str, words: Sequence[Word], read: Read) -> Heard:
+    if read.value is None:
+        return Heard(Action.ASK_AGAIN, missed=text.strip()[:200])
+    spans = tuple(Span(words[at].start, words[at].end, question.fact) for at in read.at)
+    values = ((question.fact, read.value),)
+    return Heard(Action.ACCEPT, values, spans=spans, hedged=read.hedged, also=read.also)
+
+
+def _heard_line(question: Question, text: str, words: Sequence[Word]) -> Heard:
+    line = read_line(text, words, question)
+    spans = tuple(Span(start, end, "line") for start, end in line.at)
+    return Heard(
+        Action.ACCEPT if line.values else Action.ASK_AGAIN,
+        tuple(line.values.items()),
+        spans=spans,
+        missed=", ".join(line.missed)[:200],
+        also=tuple(line.also),
+    )
+
+
+def _asked_sign(question: Question, heard: Heard, lexicon: Lexicon) -> Sign | None:
+    """The sign named by the question itself, when the answer to it is a yes."""
+    said = dict(heard.values).get(question.fact)
+    if question.kind != Kind.YES_NO or said != "yes" or not question.ask:
+        return None
+    group = sign_asked_about(question.ask, lexicon)
+    if group is None:
+        return None
+    return group._replace(clear=not heard.hedged, spans=heard.spans)
+
+
+def sign_asked_about(ask: str, lexicon: Lexicon = BUILT_IN) -> Sign | None:
+    """The clear sign that a question's own words name, or None."""
+    plain = ask.lower().replace("any ", "", 1)
+    for sign in signs_in(words_of(plain, lexicon.families), lexicon):
+        return sign
+    return None
+
+
+def _with_sign(heard: Heard, sign: Sign) -> Heard:
+    action = Action.ESCALATE if sign.clear else Action.CONFIRM
+    flag = sign.flag if action == Action.ESCALATE else sign.flag
+    return heard._replace(
+        action=action, group=sign.group, flag=flag, spans=(*sign.spans, *heard.spans)
+    )
+
+
+def _with_command(question: Question, heard: Heard, words: Sequence[Word]) -> Heard:
+    command = command_in(words)
+    if command is None or (question.kind in _NAMED and heard.action == Action.ACCEPT):
+        return heard
+    if question.kind == Kind.YES_NO and heard.action == Action.ACCEPT and command.value == "pause":
+        return heard
+    spans = (Span(words[0].start, words[-1].end, command.value),)
+    return Heard(Action.ACCEPT, spans=spans, command=command)
+
+
+def group_name(group: Group | None) -> str | None:
+    """The group's name as reported, or None."""
+    return group.value if group else None

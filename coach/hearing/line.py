@@ -1,0 +1,188 @@
+"""Reads one line that answers several questions: labelled values only.
+
+Law (rule checkin.line): a value fills a question only when its label stands beside it; a bare
+number fills nothing, save the first question of a set line, whose order is asked on screen; `none`
+fills nothing here; the line never answers the screen. What is missing is asked.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Final
+
+from coach.hearing.counts import read_count, read_effort
+from coach.hearing.pain import read_pain
+from coach.hearing.sleep import read_sleep
+from coach.hearing.slots import word_set
+from coach.hearing.throwing import read_throwing
+from coach.model.heard import Kind, Question
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from coach.hearing.slots import Read
+    from coach.hearing.words import Word
+    from coach.model.heard import Value
+
+# label words; the fact is chosen by the kind of part that fits and the words of its name
+_MORNING: Final = word_set("morning waking woke wake wakeup am rising")
+_PAIN: Final = word_set("pain hurts hurt ache sore soreness now")
+_WORST: Final = word_set("worst max peak highest")
+_AFTER: Final = word_set("after afterwards")
+_SLEEP: Final = word_set("slept sleep hours sleeping asleep bed hour h hr hrs")
+_THROWN: Final = word_set(
+    "threw throws throw throwing thrown pitches pitched pitch bullpen pen catch toss tossed serves "
+    "served bowled balls long mound spikes"
+)
+_GAMES: Final = word_set("game match games matches tournament scrimmage competition")
+_EFFORT: Final = word_set("effort rpe exertion")
+_MINUTES: Final = word_set("minutes minute mins min")
+_REPS: Final = word_set("reps rep holds hold clean good")
+_FELT: Final = word_set("felt feel feels")
+
+
+class Part:
+    """A run of words between commas, semicolons or joining words, that holds one value."""
+
+    __slots__ = ("texts", "words")
+
+    def __init__(self, words: Sequence[Word]) -> None:
+        self.words = words
+        self.texts = {word.text for word in words}
+
+
+def _parts(words: Sequence[Word]) -> list[Part]:
+    """The line cut at commas, full stops, `and`, and before each new label after a value."""
+    out: list[list[Word]] = [[]]
+    for word in words:
+        new = bool(word.pause) and ":" not in word.before
+        if out[-1] and (new or word.text in ("and", "plus", "but") or _new_label(word, out[-1])):
+            out.append([])
+        if word.text not in ("and", "plus", "but") or word.pause:
+            out[-1].append(word)
+    return [Part(part) for part in out if part]
+
+
+_LABELS: Final = _MORNING | _PAIN | _WORST | _SLEEP | _THROWN | _GAMES | _EFFORT
+_STARTERS: Final = word_set("pain morning waking slept sleep threw worst effort rpe game match felt no")
+
+
+def _new_label(word: Word, part: Sequence[Word]) -> bool:
+    """Whether a label opens a new part: the one before already has a label and a value."""
+    if word.text not in _STARTERS or part[-1].text in ("this", "no", "of", "last", "worst", "waking", "the", "morning"):
+        return False
+    has_value = any(w.text[0].isdecimal() or w.text in ("none", "zero", "no") for w in part)
+    return has_value and any(w.text in _LABELS for w in part)
+
+
+def _find(parts: Sequence[Question], kind: Kind, *names: str) -> Question | None:
+    for question in parts:
+        if question.kind == kind and all(name in question.fact for name in names):
+            return question
+    return None
+
+
+def _pain_question(part: Part, parts: Sequence[Question]) -> Question | None:
+    if part.texts & _MORNING:
+        return next((q for q in parts if "waking" in q.fact or "morning" in q.fact), None)
+    if part.texts & _AFTER:
+        return next((q for q in parts if "pain" in q.fact and "after" in q.fact), None)
+    if part.texts & _WORST:
+        return next((q for q in parts if "pain" in q.fact and ("worst" in q.fact or "set" in q.fact)), None)
+    named = ("pain now", "pain in set", "pain")
+    return next((q for name in named for q in parts if q.fact.startswith(name)), None)
+
+
+def _throw_question(part: Part, parts: Sequence[Question]) -> tuple[Question | None, bool]:
+    """The throwing question a part answers, and whether it is about a game to come today."""
+    today = _find(parts, Kind.THROWING, "today")
+    past = _find(parts, Kind.THROWING, "yesterday") or _find(parts, Kind.THROWING, "last")
+    if part.texts & _GAMES and today is not None and "yesterday" not in part.texts:
+        return today, True
+    if "today" in part.texts or "tonight" in part.texts:
+        return today, True
+    return past or today, False
+
+
+class Line:
+    """What a line filled so far."""
+
+    __slots__ = ("also", "at", "missed", "values")
+
+    def __init__(self) -> None:
+        self.values: dict[str, Value] = {}
+        self.also: list[tuple[str, Value]] = []
+        self.at: list[tuple[int, int]] = []
+        self.missed: list[str] = []
+
+    def fill(self, question: Question | None, read: Read, part: Part) -> bool:
+        """Keep the value if it was understood and its question is in the line."""
+        if question is None or read.value is None:
+            return False
+        old = self.values.get(question.fact)
+        if isinstance(old, float) and isinstance(read.value, float):
+            lower = question.kind in (Kind.SLEEP_HOURS, Kind.COUNT)
+            value: Value = min(old, read.value) if lower else max(old, read.value)
+        else:
+            value = read.value
+        self.values[question.fact] = value
+        self.also += read.also
+        self.at.append((part.words[0].start, part.words[-1].end))
+        return True
+
+
+def _today(part: Part) -> str:
+    """What is said of today: `none`, or the hardest kind named."""
+    if {"no", "none", "not", "without"} & part.texts or "tomorrow" in part.texts:
+        return "none"
+    return "game" if part.texts & _GAMES else ""
+
+
+def _fill_part(line: Line, part: Part, text: str, parts: Sequence[Question]) -> bool:
+    if part.texts & _SLEEP and (q := _find(parts, Kind.SLEEP_HOURS)):
+        return line.fill(q, read_sleep(part.words), part)
+    if part.texts & _EFFORT and (q := _find(parts, Kind.EFFORT)):
+        return line.fill(q, read_effort(text, part.words, q), part)
+    if part.texts & _MINUTES and (q := next((q for q in parts if "minutes" in q.fact), None)):
+        return line.fill(q, read_count(text, part.words, q._replace(high=1440.0)), part)
+    if part.texts & (_PAIN | _MORNING | _WORST):
+        question = _pain_question(part, parts)
+        worst = question is not None and question.kind == Kind.WORST_PAIN
+        return line.fill(question, read_pain(text, part.words, worst=worst or True), part)
+    if part.texts & (_THROWN | _GAMES):
+        return _fill_throwing(line, part, text, parts)
+    if part.texts & _REPS and (q := _find(parts, Kind.COUNT)):
+        return line.fill(q, read_count(text, part.words, q), part)
+    return False
+
+
+def _fill_throwing(line: Line, part: Part, text: str, parts: Sequence[Question]) -> bool:
+    question, today = _throw_question(part, parts)
+    read = read_throwing(text, part.words)
+    if today:
+        kind = _today(part) or read.value
+        return line.fill(question, read._replace(value=kind), part)
+    return line.fill(question, read, part)
+
+
+def read_line(text: str, words: Sequence[Word], question: Question) -> Line:
+    """The values that the line's labels fill, by fact; what fitted nothing in `missed`."""
+    line = Line()
+    first = question.parts[0] if question.parts else None
+    for place, part in enumerate(_parts(words)):
+        bare = place == 0 and first is not None and first.kind == Kind.COUNT
+        if bare and first is not None and not part.texts & (_LABELS - _REPS):
+            filled = line.fill(first, read_count(text, part.words, first), part)
+        else:
+            filled = _fill_part(line, part, text, question.parts) or _fill_felt(line, part, text, question)
+        if not filled:
+            line.missed.append(text[part.words[0].start : part.words[-1].end])
+    return line
+
+
+def _fill_felt(line: Line, part: Part, text: str, question: Question) -> bool:
+    from coach.hearing.set_feel import read_set_feel  # noqa: PLC0415
+
+    felt = _find(question.parts, Kind.SET_FEEL)
+    if felt is None:
+        return False
+    return line.fill(felt, read_set_feel(text, part.words, felt.choices), part)

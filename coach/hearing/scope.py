@@ -1,0 +1,327 @@
+"""What a phrase in its sentence means: there, denied, over, someone else's, only asked or feared.
+
+Law: reads words to the left and right of a phrase, never what the phrase itself is about. Where
+two readings are open it says `UNSURE`, so that a question is asked. Ends: a full stop, a contrast
+("but"), a comma before a new subject, or "and" before one end what a "no" reaches. After the
+published negation, time and person rules (Chapman 2001; Harkema 2009), with own word lists.
+"""
+
+from __future__ import annotations
+
+from enum import IntEnum
+from typing import TYPE_CHECKING, Final, NamedTuple
+
+from coach.hearing import scope_words as w
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from coach.hearing.words import Word
+
+
+class Reading(IntEnum):
+    """How a phrase is meant; the larger, the surer that it is a sign here and now."""
+
+    DENIED = 0
+    OTHERS = 1
+    ASKED = 2
+    OVER = 3
+    UNSURE = 4
+    PRESENT = 5
+
+
+class Scopes(NamedTuple):
+    """For each word: the `no` that reaches it (-1: none), whether that is unsure, its clause."""
+
+    denied_by: tuple[int, ...]
+    unsure: frozenset[int]
+    clause: tuple[int, ...]
+    sentence: tuple[int, ...]
+
+
+def _text(words: Sequence[Word], place: int) -> str:
+    return words[place].text if 0 <= place < len(words) else ""
+
+
+def _has_verb(words: Sequence[Word], start: int, reach: int) -> bool:
+    """Whether a new statement starts at `start`: a verb before the next pause or joining word."""
+    for place in range(start, min(start + reach, len(words))):
+        word = words[place]
+        if place > start and (word.pause or word.text in w.JOINING):
+            return False
+        if word.text in w.FINITE:
+            return True
+    return False
+
+
+def _new_subject(words: Sequence[Word], start: int) -> bool:
+    first = _text(words, start)
+    if first in w.SUBJECTS or first in w.OPENERS:
+        return True
+    if first in w.ARTICLES or "PART" in words[start].keys if start < len(words) else False:
+        return _has_verb(words, start, 5)
+    return _has_verb(words, start, 4)
+
+
+def _list_goes_on(words: Sequence[Word], start: int) -> bool:
+    """Whether the items from `start` end in `or`/`nor` before the sentence does."""
+    for place in range(start, min(start + 14, len(words))):
+        word = words[place]
+        if place > start and word.pause == 2:  # noqa: PLR2004
+            return False
+        if word.text in ("or", "nor"):
+            return True
+        if word.text in w.FINITE or word.text in w.SUBJECTS or word.text in w.CONTRAST:
+            return False
+    return False
+
+
+def _ends_at_comma(words: Sequence[Word], place: int, no: int) -> bool:
+    if place == no + 1 and words[no].text in w.ANSWERS:
+        return True  # "no, ..." is an answer
+    if _list_goes_on(words, place):
+        return False
+    if words[no].text in w.NOT_WORDS or words[place].text in w.STATES:
+        return True
+    return _new_subject(words, place) or "PART" in words[place].keys
+
+
+def _is_no(words: Sequence[Word], place: int) -> bool:
+    """Whether the word denies what follows it; not when it is part of a set phrase."""
+    text = words[place].text
+    if text not in w.DENIERS:
+        return False
+    after = _text(words, place + 1)
+    if place + 1 < len(words) and words[place + 1].pause and text not in w.ANSWERS:
+        return text in ("denies", "none")
+    if after in w.EMPTY_AFTER.get(text, w.EMPTY_AFTER["verb"] if text in w.VERB_NOS else ()):
+        return False
+    if text == "no" and (after in w.SUBJECTS or after in w.ARTICLES):
+        return False
+    later = _text(words, place + 2)
+    if text in w.VERB_NOS:
+        if after in w.ADVERBS:
+            after = later
+        return after not in w.OWN_VERBS
+    return not (text in ("not", "nothing") and after in ("but", "only", "just"))
+
+
+def _reaches(words: Sequence[Word], place: int, no: int) -> bool:
+    """Whether the `no` at `no` still reaches the word at `place`."""
+    word = words[place]
+    if word.pause == 2:  # noqa: PLR2004
+        return False
+    if word.pause == 1 and _ends_at_comma(words, place, no):
+        return False
+    text = word.text
+    if text in w.CONTRAST:
+        return False
+    before = _text(words, place - 1)
+    if text in w.SUBJECTS and before not in w.BELIEFS:
+        return text == "my" and not (
+            place == no + 1 or _has_verb(words, place + 1, 3)
+        )
+    if before in ("and", "plus", "also") and (_new_subject(words, place) or text in w.STATES):
+        return _list_goes_on(words, place)
+    state_after_noun = (
+        text in w.STATES and words[no].text in ("no", "zero") and place > no + 1
+    )
+    return not (state_after_noun and before in w.PLAIN_NOUNS)
+
+
+def scopes_of(words: Sequence[Word]) -> Scopes:
+    """The reach of every denial and the bounds of every clause, in one pass."""
+    denied: list[int] = []
+    unsure: set[int] = set()
+    clause: list[int] = []
+    sentence: list[int] = []
+    no, part, whole, doubt = -1, 0, 0, False
+    for place, word in enumerate(words):
+        if word.pause == 2:  # noqa: PLR2004
+            whole += 1
+        if word.pause or word.text in w.CONTRAST:
+            part += 1
+        if no >= 0 and not _reaches(words, place, no):
+            no = -1
+        if no >= 0 and word.pause == 1:
+            doubt = "my" in {_text(words, place + k) for k in range(1, 5)}
+        denied.append(no)
+        if no >= 0 and doubt:
+            unsure.add(place)
+        if _is_no(words, place):
+            no, doubt = place, False
+        clause.append(part)
+        sentence.append(whole)
+    _deny_backwards(words, denied)
+    return Scopes(tuple(denied), frozenset(unsure), tuple(clause), tuple(sentence))
+
+
+def _deny_backwards(words: Sequence[Word], denied: list[int]) -> None:
+    """Answers after the word: "swelling: none", "numb? nope", "tingling - no", "pain no"."""
+    for place, word in enumerate(words):
+        if place == 0 or word.text not in w.ANSWERS_AFTER:
+            continue
+        last = place + 1 == len(words) or words[place + 1].pause > 0
+        at_all = _text(words, place + 1) in ("at", "here", "today", "really", "so", "thanks")
+        if not (last or at_all) or (word.pause == 1 and "," in word.before and last and
+                                    word.text not in ("none", "nope")):
+            continue
+        if word.pause == 2 and not any(c in word.before for c in "?-\u2013\u2014"):  # noqa: PLR2004
+            continue
+        for back in range(place - 1, max(place - 7, -1), -1):
+            if denied[back] < 0 and words[back].text not in w.ANSWERS:
+                denied[back] = place
+            if words[back].pause or words[back].text in w.CONTRAST:
+                break
+
+
+def _near(scopes: Scopes, words: Sequence[Word], at: int, found: frozenset[str]) -> bool:
+    """Whether a word of `found` stands in the same clause as the word at `at`."""
+    here = scopes.clause[at]
+    for step in (-1, 1):
+        place = at + step
+        while 0 <= place < len(words) and scopes.clause[place] == here and abs(place - at) < 12:  # noqa: PLR2004
+            if words[place].text in found:
+                return True
+            place += step
+    return False
+
+
+def _pair(words: Sequence[Word], at: int, pairs: frozenset[tuple[str, str]]) -> bool:
+    return (_text(words, at), _text(words, at + 1)) in pairs
+
+
+def _sentence_span(scopes: Scopes, at: int) -> tuple[int, int]:
+    here = scopes.sentence[at]
+    start = end = at
+    while start > 0 and scopes.sentence[start - 1] == here and at - start < 40:  # noqa: PLR2004
+        start -= 1
+    while end + 1 < len(scopes.sentence) and scopes.sentence[end + 1] == here and end - at < 40:  # noqa: PLR2004
+        end += 1
+    return start, end
+
+
+def is_over(words: Sequence[Word], scopes: Scopes, at: int, taken: frozenset[int]) -> bool:
+    """Whether the phrase is told as past: "last month", "used to", "is gone", a year."""
+    if _near(scopes, words, at, w.CURRENT):
+        return False
+    start, end = _sentence_span(scopes, at)
+    for place in range(start, end + 1):
+        if place in taken or scopes.denied_by[place] >= 0:
+            continue
+        text = words[place].text
+        crossed = any(
+            words[k].text in ("but", "now", "then") for k in range(min(place, at), max(place, at))
+        )
+        if crossed:
+            continue
+        if text in w.PAST or _pair(words, place, w.PAST_PAIRS) or _is_year(text):
+            if _text(words, place - 1) in w.EVER_SINCE or _text(words, place - 2) in w.EVER_SINCE:
+                continue
+            return True
+        if at < place and (text in w.RESOLVED or _pair(words, place, w.RESOLVED_PAIRS)):
+            if not _negated_before(words, place) and scopes.clause[place] == scopes.clause[at]:
+                return True
+        if place < at and text in w.ENDED and at - place <= 3:  # noqa: PLR2004
+            if not _negated_before(words, place):
+                return True
+    return False
+
+
+def _is_year(text: str) -> bool:
+    return len(text) == 4 and text.isdecimal() and text[:2] in ("19", "20")  # noqa: PLR2004
+
+
+def _negated_before(words: Sequence[Word], place: int) -> bool:
+    return any(_text(words, place - k) in w.NOT_ENDED for k in (1, 2, 3))
+
+
+def is_others(words: Sequence[Word], scopes: Scopes, at: int, first: int) -> bool:
+    """Whether the sign is another person's: "my buddy", "our closer", "his shoulder"."""
+    start, end = _sentence_span(scopes, at)
+    mine = any(
+        words[k].text in w.MINE and ("PART" in words[k + 1].keys or words[k].text != "my")
+        for k in range(first, end)
+        if k + 1 < len(words)
+    )
+    if mine:
+        return False
+    owner = False
+    for place in range(start, max(first, at) + 1):
+        text = words[place].text
+        if text in w.OTHERS:
+            owner = _text(words, place - 1) not in w.AFTER_THESE and not (
+                _text(words, place - 2) in w.AFTER_THESE
+            )
+            if text in w.PRONOUNS_OTHER:
+                owner = True
+        elif text in w.MINE and not (
+            text == "my" and (_text(words, place + 1) in w.OTHERS or _text(words, place + 2) in w.OTHERS)
+        ):
+            owner = False
+        elif text in w.REPORTS and owner:
+            owner = False
+    return owner
+
+
+def is_asked(words: Sequence[Word], scopes: Scopes, at: int) -> Reading | None:
+    """Whether the sign is only asked about (`ASKED`) or feared (`UNSURE`)."""
+    start, _ = _sentence_span(scopes, at)
+    for place in range(start, at):
+        text = words[place].text
+        if text in w.FEARS:
+            return Reading.UNSURE
+        if text in w.CONDITIONS or _pair(words, place, w.QUESTION_PAIRS):
+            subjects = [
+                k
+                for k in range(place + 1, at)
+                if words[k].text in ("my", "i", "it", "the", "im") and k > place + 3
+            ]
+            comma = any(words[k].pause for k in range(place + 1, at + 1))
+            if comma:
+                continue
+            return Reading.UNSURE if subjects and text in w.CONDITIONS else Reading.ASKED
+        if _pair(words, place, w.NORMAL_PAIRS):
+            return Reading.UNSURE
+    return None
+
+
+def reading_of(
+    words: Sequence[Word], scopes: Scopes, taken: Sequence[int], core: Sequence[int]
+) -> Reading:
+    """How the phrase at the places `taken` is meant; `core` are the places that carry it."""
+    inside = frozenset(taken)
+    for at in core:
+        no = scopes.denied_by[at]
+        if no >= 0 and no not in inside:
+            return Reading.UNSURE if at in scopes.unsure else Reading.DENIED
+    at = core[-1]
+    if is_others(words, scopes, at, taken[0]):
+        return Reading.OTHERS
+    asked = is_asked(words, scopes, at)
+    if asked is not None:
+        return asked
+    if is_over(words, scopes, at, inside):
+        return Reading.OVER
+    if is_hedged(words, scopes, at, inside) or _echoed(words, scopes, at):
+        return Reading.UNSURE
+    return Reading.PRESENT
+
+
+def is_hedged(words: Sequence[Word], scopes: Scopes, at: int, taken: frozenset[int]) -> bool:
+    """Whether "maybe", "a bit", "kinda" and their like stand in the clause."""
+    here = scopes.clause[at]
+    for place in range(max(0, at - 7), min(len(words), at + 6)):
+        if scopes.clause[place] != here or place in taken:
+            continue
+        if words[place].text in w.HEDGES or _pair(words, place, w.HEDGE_PAIRS):
+            return True
+    return False
+
+
+def _echoed(words: Sequence[Word], scopes: Scopes, at: int) -> bool:
+    """Whether the phrase is an echoed question ("numbness?") that is not then answered yes."""
+    for place in range(at + 1, min(at + 4, len(words))):
+        if words[place].pause:
+            return "?" in words[place].before and words[place].text not in w.YES
+    return False

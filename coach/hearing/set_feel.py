@@ -1,0 +1,151 @@
+"""Reads how a set felt: fine, a named fault, pain, too heavy, too easy.
+
+Law: a pain number counts before a pinch, a pinch before a load, a load before "fine"; a bare
+"popped" is never fine. "Burn" in the worked muscle is fine.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Final
+
+from coach.hearing.pain import pain_numbers
+from coach.hearing.slots import UNCLEAR, Read, text_at, word_set
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from coach.hearing.words import Word
+
+_PINCH: Final = word_set(
+    "pinch pinches pinched pinching pinchy impinging impinge impinged nip nips nipping impingement "
+    "pinchin nipped jamming catching"
+)
+_MUSCLE: Final = word_set(
+    "trap traps trapezius neck delt delts deltoid deltoids bicep biceps tricep triceps pec pecs "
+    "chest lat lats back forearm forearms upper shrug shrugging wrist arms arm legs hip hips quads"
+)
+_PLACES: Final = word_set("in into with mostly only just my all mainly more")
+_HEAVY: Final = word_set(
+    "heavy hard tough brutal difficult challenging struggle struggled struggling failed heavier fail "
+    "taxing harder"
+)
+_EASY: Final = word_set("easy light easier lighter simple breeze nothing cake cinch boring")
+_OK: Final = word_set(
+    "ok okay good great fine solid smooth perfect normal alright clean nice strong comfortable "
+    "right decent fantastic awesome excellent grand sweet clear manageable cool sound spot well "
+    "burn burned burning worked felt_it fatigue fatigued pump pumped smoked"
+)
+_PAIN: Final = word_set("pain hurt hurts hurting painful ouch ow sharp ache ached achy stabbing sore twinge stings stinging")
+_NO: Final = word_set("no not nothing didnt without never none zero dont isnt wasnt aint doesnt")
+_ODD: Final = word_set("weird strange odd funny off different unusual")
+
+
+def _denied(words: Sequence[Word], place: int) -> bool:
+    for k in range(1, 5):
+        here = place - k
+        if here < 0 or words[here + 1].pause == 2 or words[here].text in ("but", "just"):  # noqa: PLR2004
+            return False
+        if words[here].text in _NO:
+            return True
+    return False
+
+
+def _first(words: Sequence[Word], names: frozenset[str]) -> int | None:
+    """The first word of `names` that is not denied."""
+    for place, word in enumerate(words):
+        if word.text in names and not _denied(words, place):
+            return place
+    return None
+
+
+def _load(words: Sequence[Word], texts: set[str]) -> Read | None:
+    """Too heavy or too easy, when said plainly."""
+    pairs = {(w.text, text_at(words, k + 1)) for k, w in enumerate(words)}
+    heavy = _first(words, _HEAVY)
+    for place, word in enumerate(words):
+        if word.text in ("couldnt", "cant", "didnt", "barely", "unable", "hardly") and {
+            text_at(words, place + k) for k in (1, 2, 3)
+        } & {"finish", "complete", "do", "get", "finished", "control", "make", "reps", "all", "last", "made", "manage"}:
+            return Read("too_heavy", (place,))
+        if word.text in ("heavier", "more") and {text_at(words, place - k) for k in (1, 2, 3)} & {
+            "could", "go", "need", "want", "gimme", "give", "can", "ready", "bump", "wanna", "use", "try",
+        }:  # fmt: skip
+            return Read("too_easy", (place,))
+    if ("too", "much") in pairs or ("less", "weight") in pairs or ("go", "lighter") in pairs or ("bit", "much") in pairs:
+        return Read("too_heavy", (0,))
+    if ("not", "enough") in pairs or ("no", "challenge") in pairs or ("more", "weight") in pairs:
+        return Read("too_easy", (0,))
+    if ("not", "heavy") in pairs or ("not", "hard") in pairs or ("no", "resistance") in pairs:
+        return Read("too_easy", (0,))
+    if heavy is not None and ("right" not in texts or "too" in texts) and not (
+        ("good", "hard") in pairs or ("hard", "but") in pairs or ("tough", "but") in pairs
+        or ("challenging", "but") in pairs
+    ):
+        return Read("too_heavy", (heavy,))
+    easy = _first(words, _EASY)
+    if easy is not None and words[easy].text != "nothing" and (
+        texts & {"too", "way", "super", "so", "really", "very", "pretty", "nothing"}
+        or not texts & (_OK | {"money"})
+    ):
+        return Read("too_easy", (easy,))
+    return None
+
+
+def _wrong_muscle(words: Sequence[Word], texts: set[str]) -> Read | None:
+    place = _first(words, _MUSCLE)
+    if place is None:
+        return None
+    before = {text_at(words, place - k) for k in (1, 2, 3)}
+    names = texts & {"felt", "feel", "feeling", "feels", "took", "taking", "takes", "doing", "over", "working", "worked", "using"}
+    if words[place].text in ("shrug", "shrugging", "neck", "trap", "traps") or before & _PLACES or names:
+        return Read("wrong_muscle", (place,))
+    return Read("wrong_muscle", (place,)) if len(words) <= 3 and not texts & _OK else None  # noqa: PLR2004
+
+
+def _named(words: Sequence[Word], choices: Sequence[str]) -> Read | None:
+    """The `watch for` name said whole, or by its number in the list."""
+    typed = " ".join(word.text for word in words)
+    for number, name in enumerate(choices, 1):
+        plain = " ".join(name.lower().replace("'", "").split())
+        if typed in (plain, str(number)):
+            return Read(name, tuple(range(len(words))))
+    return None
+
+
+def read_set_feel(text: str, words: Sequence[Word], choices: Sequence[str]) -> Read:
+    """fine, a name of `choices`, wrong_muscle, pinch_front, pain, pain:N, too_heavy, too_easy."""
+    if not words:
+        return UNCLEAR
+    named = _named(words, choices)
+    if named is not None:
+        return named
+    texts = {word.text for word in words}
+    numbers, broken = pain_numbers(text, words, 0)
+    ache = _first(words, _PAIN)
+    if numbers and not broken and max(n.value for n in numbers) > 0:
+        at = tuple(place for n in numbers for place in range(n.first, n.last + 1))
+        return Read(f"pain:{max(n.value for n in numbers):g}", at)
+    pinch = _first(words, _PINCH)
+    if pinch is not None:
+        return Read("pinch_front", (pinch,))
+    if ache is not None:
+        return Read("pain", (ache,))
+    for found in (_load(words, texts), _wrong_muscle(words, texts)):
+        if found is not None:
+            return found
+    return _fine(words, texts)
+
+
+def _fine(words: Sequence[Word], texts: set[str]) -> Read:
+    odd = _first(words, _ODD)
+    if odd is not None:
+        return UNCLEAR
+    good = _first(words, _OK)
+    if good is not None:
+        return Read("fine", (good,))
+    denied = texts & (_PINCH | _PAIN | _ODD)
+    if denied and texts & _NO:
+        return Read("fine", (0,))
+    if texts & {"bad", "issues", "problem", "problems", "complaints"} and texts & _NO:
+        return Read("fine", (0,))
+    return UNCLEAR

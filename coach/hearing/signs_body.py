@@ -1,0 +1,451 @@
+"""Warning signs of the whole body, of illness, of the night, and the weekly ones.
+
+Law: data only; how a pattern is written is told in `patterns`. `stop` patterns are clear signs,
+`ask` patterns lead to one closed question. May be added to, never taken from. Wording from memory
+and common usage, to be signed by a clinician.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+from coach.model.flags import Group
+
+BODY_SIGNS: Final = (
+    (
+        Group.CHEST_BREATH,
+        "E01",
+        "stop",
+        """
+        CHEST .. PAIN
+        PAIN .. in|across|behind|over|through CHEST
+        CHEST .. TIGHT
+        TIGHT .. on|in|across|around CHEST
+        tight CHEST
+        CHEST .. closing|caving|pounding|fluttering
+        sitting|standing on .. CHEST
+        heart attack
+        jaw .. PAIN|TIGHT .. arm|shoulder|sweating
+        jaw .. arm|shoulder .. PAIN
+        PAIN .. jaw .. arm|shoulder
+        PAIN .. left arm .. sick|NAUSEA|sweating|sweaty|jaw
+        arm|shoulder .. sweating|sweaty|clammy .. sick|NAUSEA|breath
+        angina
+        heart PAIN
+        """,
+    ),
+    (
+        Group.CHEST_BREATH,
+        "E02",
+        "stop",
+        """
+        CANT .. breathe|breath|inhale
+        CANT .. catch|get|take|draw|find .. BREATH
+        trouble|hard|difficulty|difficult|struggling|tough|struggle .. to .. breathe|breath|breathing|inhale
+        trouble|difficulty|struggling breathing|breath
+        short of|on BREATH
+        shortness of BREATH
+        breath .. short|shallow|wont|gone
+        BREATH .. PAIN|hurts|sharp|stabs|catches
+        PAIN|sharp|stab .. BREATH .. in|deep
+        PAIN .. to|when|with|every|on .. BREATH
+        sucking wind|air .. nothing|rest|sitting|still
+        out of breath .. nothing|rest|sitting|stairs|talking|walking|still|lying
+        GASP .. air|nothing|sitting|rest|breath
+        wheezing|wheezy|wheeze
+        coughed|coughing|cough|spit|spitting|hacking .. blood|bloody
+        blood .. cough|spit
+        blood clot
+        cant|couldnt .. deep breath
+        no air
+        breathing .. hard|heavy|weird|funny|labored|laboured|fast .. nothing|rest|sitting|lying
+        BREATH .. heart .. racing
+        """,
+    ),
+    (
+        Group.CHEST_BREATH,
+        None,
+        "ask",
+        """
+        out of breath
+        breathless|winded|GASP
+        sucking wind
+        CHEST .. feels|felt .. ODD|funny|bad
+        pec|pecs .. PAIN .. breath
+        coughing|cough
+        """,
+    ),
+    (
+        Group.FAINT_HEART,
+        "E08",
+        "stop",
+        """
+        fainted|fainting|faint|blackout|syncope
+        passed|passing|pass out
+        blacked|blacking|black out
+        went|everything|vision|world black
+        lost consciousness
+        HEART .. FLUTTER
+        HEART .. BE .. weird|funny|fast|crazy
+        palpitations|palpitation
+        skipped|skipping|skips .. beat|beats
+        keeled|keel over
+        DIZZY .. FAINT
+        dizzy|lightheaded|woozy|lightheadedness|dizziness
+        light headed
+        room .. spinning
+        seeing|saw .. stars|spots
+        """,
+    ),
+    (
+        Group.STROKE_SIGNS,
+        "E07",
+        "stop",
+        """
+        FACE .. DROOP
+        FACE .. NUMB
+        NUMB .. FACE
+        DROOP .. FACE
+        side of face
+        SLUR
+        SLUR .. speech|words|talking
+        speech .. weird|off|slow|funny|SLUR|thick
+        words .. wrong|jumbled|scrambled|funny|mixed
+        CANT .. get|find|say .. words
+        CANT .. talk|speak
+        talking .. funny|weird|drunk
+        worst headache
+        worst HEADACHE .. life|ever
+        HEADACHE .. ever|thunderclap|exploded|explosive|worst
+        thunderclap
+        one side .. WEAK|body|NUMB
+        whole|left|right|one side .. WEAK|limp|NUMB
+        double vision
+        seeing double
+        LOST .. vision|sight
+        CANT see .. eye|one|left|right
+        vision .. blurry|gone|blurred|double
+        """,
+    ),
+    (
+        Group.CORD_SIGNS,
+        "E06",
+        "stop",
+        """
+        LEG .. WOBBLY
+        WOBBLY LEG
+        LEG .. weak|heavy|WEAKNESS
+        LEG .. GIVES .. way|out
+        LEG .. NUMB .. arm|hand|hands|both
+        hands .. CLUMSY
+        CLUMSY hands|hand|fingers
+        CANT .. button .. tripping|walk|legs|balance
+        tripping .. over|walk|all
+        balance .. off|gone|bad|shot|terrible|weird
+        LOST .. balance
+        CANT .. walk .. straight|right|properly|without
+        trouble|hard|difficulty .. walking|balancing
+        wet|pissed|peed|soiled|shit|pooped myself
+        peed|pee .. pants|bed
+        CANT .. pee|poop|urinate|hold .. pee|bladder
+        CANT .. pee|urinate
+        bladder
+        bowel|bowels
+        NUMB .. between legs|thighs
+        NUMB .. down there|below
+        NUMB .. groin|crotch|saddle|privates|genitals|waist|legs|butt
+        groin|crotch|saddle|genitals|privates .. NUMB
+        no feeling .. groin|crotch|between|down there
+        shock .. spine|legs .. neck|chin
+        neck|chin .. SHOCK .. legs|spine|back
+        LEG .. jelly .. hands|arms
+        """,
+    ),
+    (
+        Group.FEVER_INFECTION,
+        "B11",
+        "stop",
+        """
+        FEVER
+        temp|temperature .. 38|39|40|100|101|102|103|104|high|up|elevated|spiked|running
+        temp|temperature of
+        running .. temp|temperature
+        have|got|had temp|temperature
+        102|103|104|101 degrees|fever|temp
+        body|achy|aching|aches .. all over .. sick|chills|flu|hot
+        body aches
+        CHILL
+        burning up
+        cold sweats
+        VOMIT
+        threw up .. night|today|morning|twice|all|after|times
+        throwing up .. all|since|today|night|everything|sick
+        throwing up
+        threw up
+        been|keep throwing up
+        stomach bug|flu
+        FLU
+        food poisoning
+        """,
+    ),
+    (
+        Group.FEVER_INFECTION,
+        "E09",
+        "stop",
+        """
+        shaking .. burning|FEVER|CHILL|hot|sweats
+        FEVER .. confused|shaking|CHILL|delirious|foggy|out of it
+        CHILL .. FEVER
+        confused|delirious .. hot|FEVER|CHILL
+        out of it .. hot|boiling|FEVER
+        CHILL .. burning
+        """,
+    ),
+    (
+        Group.FEVER_INFECTION,
+        "S02",
+        "stop",
+        """
+        PART .. HOT .. RED
+        PART .. RED .. HOT
+        PART .. HOT .. swollen|touch|SWELL
+        PART .. BE .. hot|boiling
+        hot .. swollen|red|RED .. PART
+        HOT to touch
+        RED .. HOT|SWELL
+        PART .. burning to touch
+        PART .. RED .. SWELL
+        joint .. hot
+        red streak|streaks|line|lines
+        INFECT
+        looks infected
+        """,
+    ),
+    (
+        Group.WOUND,
+        "S03",
+        "stop",
+        """
+        WOUND .. LEAK
+        LEAK .. from|around|at|out .. WOUND
+        LEAK WOUND
+        WOUND .. smell|smells|smelly|stinks|funky|gross
+        WOUND .. hole|gap|gaping|pulled|popped|came
+        RED .. around .. WOUND
+        yellow|green .. stuff|fluid|goo|gunk|liquid|discharge
+        surgery|surgical|op site|spot|scar .. LEAK|RED
+        """,
+    ),
+    (
+        Group.LEG_CLOT,
+        "S04",
+        "stop",
+        """
+        CALF .. SWELL|PAIN|HOT|RED|tight|cramp
+        SWELL|PAIN|HOT|RED|sore|tight .. CALF
+        LEG .. SWELL
+        SWELL LEG
+        LEG .. HOT|RED .. one|side|since|swollen|surgery|tight
+        back of leg|knee .. PAIN|tight|swollen
+        LEG .. tight .. hot|flight|surgery
+        """,
+    ),
+    (
+        Group.FEVER_INFECTION,
+        "B11",
+        "ask",
+        """
+        sick
+        feel|feeling|felt ill|unwell|sick
+        temp|temperature
+        hot .. cold
+        chest cough
+        shaking
+        sweats
+        NAUSEA
+        RED
+        WOUND .. ODD|itchy|PAIN|tender|hard
+        """,
+    ),
+    (
+        Group.NIGHT_PAIN_UNRELENTING,
+        "S09",
+        "stop",
+        """
+        PAIN|it .. all night
+        all night .. PAIN
+        all night long
+        ACHE .. CANT|doesnt|didnt|never|hasnt|not|wont|refuses|dont STOP
+        ACHE .. CANT|doesnt|didnt|never|hasnt|not|wont|dont .. go|gone|goes|going|went away
+        ACHE .. CANT|doesnt|didnt|never|hasnt|wont|dont .. let up|off
+        ACHE .. never .. STOP|lets|goes|leaves
+        ACHE .. nothing .. helps|helped|works|worked|touches|eases|relieves|takes|stops
+        nothing .. helps|helped|eases|relieves|touches|takes .. PAIN|it|edge
+        nothing .. helps|helped|eases|relieves
+        no POSITION .. helps|comfortable|works|good|comfy|better|eases
+        no POSITION
+        CANT .. find|get|found .. POSITION
+        CANT .. get comfortable|comfy
+        CANT .. find .. way .. lay|lie|sleep
+        nothing .. comfortable
+        CANT .. sleep .. PAIN|PART|hurts|because
+        CANT .. sleep .. on it .. nights
+        PAIN .. CANT .. sleep
+        PART .. CANT .. sleep
+        didnt|barely|hardly|no|zero|never|not sleep|slept|sleeping .. PAIN|PART|aching|throbbing
+        didnt|barely|hardly .. sleep|slept .. from|because|with|due .. PAIN|PART
+        zero|no sleep .. PAIN|PART|CANT
+        PAIN|PART|it|this|ache|throbbing kept|keeps|keeping .. me .. WAKE|up|all
+        kept|keeping|keeps me .. up|awake .. PAIN|PART|ache|throbbing|hurting|shoulder
+        awake .. all|half|most .. night .. PAIN|PART|ache|with
+        up all night .. PAIN|PART|with
+        PART .. up all night
+        woke|wakes|waking|wake .. me .. AGAIN
+        WAKE .. me up .. night|nights|PAIN
+        wakes|waking|wake me
+        WAKE .. AGAIN .. PAIN|PART|night|nights
+        WAKE .. up .. MANY .. times|nights
+        PAIN .. WAKE .. me
+        PART .. WAKE .. me
+        MANY NIGHTS .. PAIN|PART|row|sleep|awake|now
+        nights .. row
+        constant|nonstop|unrelenting|relentless|continuous .. PAIN
+        PAIN .. constant|nonstop|constantly|unrelenting|relentless|continuous
+        PAIN .. 24|247|clock
+        PAIN .. all the time
+        PAIN .. all day .. night
+        PAIN .. even .. rest|resting|still|nothing|sitting|lying|laying
+        PAIN .. at rest
+        PAIN .. doing nothing|anything
+        PAIN .. matter .. what|how|position
+        unbearable|excruciating|agonizing|agonising|intolerable
+        worst pain
+        in agony
+        throbs|throbbing|aches|aching|hurts|pounding .. night
+        night .. throbs|throbbing|aches|aching|hurts|pain|ache
+        PAIN .. through night
+        rest|resting|ice|meds .. doesnt|dont|didnt|not .. help|touch .. PAIN|it
+        PAIN .. never .. lets|let|goes|stops|leaves
+        CANT lie|lay|lying .. PAIN|side|it|without
+        """,
+    ),
+    (
+        Group.NIGHT_PAIN_UNRELENTING,
+        "B01",
+        "ask",
+        """
+        WAKE .. me .. up
+        WAKE .. from|by|with|because|to|cause .. it|PAIN|PART
+        WAKE .. PAIN|PART
+        PAIN|PART .. WAKE
+        CANT .. sleep .. on|side
+        night pain
+        PAIN .. at night
+        kept me up
+        constant
+        tossed .. turned
+        PAIN .. sleep
+        """,
+    ),
+    (
+        Group.WEIGHT_NIGHT_SWEATS,
+        "B07",
+        "stop",
+        """
+        night SWEATS
+        SWEATS .. at night
+        SWEATS .. through|soaking .. SHEETS
+        SHEETS .. SWEATS
+        woke .. SWEATS
+        losing|lost|dropping|dropped .. weight|pounds|kilos|lbs|kg .. reason|trying|without|why|explained
+        weight .. falling|dropping off|reason|trying
+        unexplained|unintended weight
+        lump .. neck|armpit|breast
+        cancer|tumor|tumour
+        losing weight
+        """,
+    ),
+    (
+        Group.MANY_JOINTS,
+        "B08",
+        "stop",
+        """
+        all|several|many|multiple|other|most|lots .. joints .. SWELL|stiff|PAIN
+        joints .. all .. SWELL|stiff|PAIN
+        joints .. SWELL|stiff
+        both shoulders .. stiff|PAIN|SWELL
+        stiff .. both shoulders
+        knees|hands|wrists|ankles .. and .. knees|hands|wrists|ankles|fingers .. SWELL|stiff
+        """,
+    ),
+    (
+        Group.PAINKILLERS,
+        "B09",
+        "stop",
+        """
+        PILL .. so .. could|can|able
+        PILL .. to .. throw|pitch|play|train|get|lift|bowl|serve|practice|exercise|finish
+        PILL .. before|for .. throwing|session|practice|exercises|game|training|workout|set|match|bullpen
+        PILL .. get through
+        PILL .. every|each|daily .. throw|session|practice|day|game
+        need|needing|using|relying .. PILL
+        pain PILL .. before|throw|session|to
+        pain killers .. before|throw|session|to|so
+        """,
+    ),
+    (
+        Group.OVERTIRED,
+        "B10",
+        "stop",
+        """
+        TIRED .. for .. weeks
+        always|constantly TIRED
+        TIRED .. all the time
+        TIRED .. weeks
+        no motivation .. weeks|tired|slow
+        burned|burnt out
+        burnout
+        weeks .. TIRED
+        nothing left .. weeks
+        """,
+    ),
+    (
+        Group.SELF_HARM,
+        "E11",
+        "stop",
+        """
+        kill|killing|harm|harming|cut|cutting myself
+        SUICIDE
+        want|wanna|wanted|wish .. to die
+        wanna die
+        want to be dead
+        wish .. dead
+        rather .. dead
+        better off dead
+        better .. without me
+        end it all
+        end my life
+        take my .. life
+        dont|didnt|not want|wanna to be here
+        dont|not|cant want|wanna|to be|live here|anymore .. anymore
+        dont wanna|want .. live|exist|be alive|wake up|be here
+        no .. point .. living|live|alive
+        no reason .. live|living
+        dont see .. point .. living|anymore|going on
+        thoughts of .. harming|dying|suicide|death
+        overdose|od on
+        """,
+    ),
+    (
+        Group.SELF_HARM,
+        "E11",
+        "ask",
+        """
+        hurt|hurting myself
+        hate myself
+        give|giving up on life|everything
+        whats the point
+        hopeless
+        """,
+    ),
+)

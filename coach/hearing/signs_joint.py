@@ -1,0 +1,324 @@
+"""Warning signs of the joint: slipping, shape, a pop, the elbow, a fall or a blow.
+
+Law: data only; how a pattern is written is told in `patterns`. `stop` patterns are clear signs,
+`ask` patterns lead to one closed question. May be added to, never taken from. Wording from memory
+and common usage, to be signed by a clinician.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+from coach.model.flags import Group
+
+JOINT_SIGNS: Final = (
+    (
+        Group.DISLOCATION_SLIP,
+        "S05",
+        "stop",
+        """
+        DISLOCATE
+        subluxed
+        COME out .. back|in|again
+        COME out .. socket|place|joint|sockets
+        COME .. out of|off socket|place|joint|track
+        out of .. socket|joint
+        PART .. COME out
+        PART .. COME .. out|forward|front
+        PART .. out of place
+        it|thing|everything COME|slid|slipped out
+        felt .. it|PART|shoulder .. COME out
+        felt .. SLIP
+        felt .. slip|slide|shift|sublux|jump|roll
+        PART .. SLIP
+        SLIP .. in|of|out .. socket|joint|place|front|back
+        SLIP out
+        SLIP .. PART
+        PUT .. it|PART back .. in|place
+        PUT back in|into|place
+        went|goes|go|popped|pops|slid|slipped|clunked|snapped back in|into
+        PART .. GIVES way
+        GIVES way
+        PART .. unhinged|unstable|dislodged
+        it|thing .. unhinged|dislodged
+        ball .. out of .. socket
+        PART .. moving|moves|floating|rolling|sliding|gliding around|about
+        partially|halfway|half|partly .. out
+        PART .. out .. front|back|bottom
+        came .. apart
+        PART .. jumps|jumped
+        shift|shifted .. socket|joint|place
+        off .. track
+        """,
+    ),
+    (
+        Group.DISLOCATION_SLIP,
+        "B04",
+        "stop",
+        """
+        PART .. locks|locked|locking .. up
+        PART .. CATCH .. PAIN
+        PAIN .. CATCH .. PART
+        it catches|catching .. grabs|PAIN
+        clunks|clunking .. PAIN
+        PART .. clunks|clunking|clunky
+        PART .. CATCH
+        CATCH .. in|inside PART
+        dead arm .. AGAIN
+        AGAIN .. dead arm
+        """,
+    ),
+    (
+        Group.DISLOCATION_SLIP,
+        None,
+        "ask",
+        """
+        BE .. LOOSE
+        PART .. LOOSE
+        LOOSE PART
+        LOOSE
+        PART .. BE .. out
+        going to .. COME out
+        gonna|about|ready|wants|wanting|trying|close .. COME|fall|slip out
+        like .. COME out
+        clunk|clunks|clunking|clunked
+        apprehension|apprehensive
+        almost|nearly .. COME out
+        it COME out
+        catching
+        it slipped|slips|shifted|shifts|moved
+        SLIP
+        dont|doesnt trust .. PART
+        """,
+    ),
+    (
+        Group.DEFORMITY,
+        "E03",
+        "stop",
+        """
+        LOOK .. out of place
+        PART .. LOOK .. ODD
+        PART .. LOOK .. SHAPE
+        PART .. BE .. SHAPE
+        PART .. HAVE .. SHAPE
+        HAVE .. SHAPE .. PART
+        SHAPE .. on|over|at|in|near|above|by|off PART
+        PART .. SHAPE
+        new|hard|big|weird .. bump|lump|knob|bulge
+        bump|lump|knob|bulge .. new
+        deformed|misshapen|deformity
+        CHANGED shape|shapes
+        shape .. CHANGED
+        not .. same shape
+        sits|hangs|hanging|sitting|sit|rides lower|wrong|funny|forward|weird
+        PART .. lower|higher than .. other
+        PART .. CANT|doesnt|dont .. match
+        PART .. poking|poke|pokes|sticking|sticks|stick .. out|up
+        BONE .. sticking|poking|sticks|pokes|popping|through|pushing
+        BONE .. BE .. out|up
+        FRACTURE .. PART|BONE
+        PART .. FRACTURE
+        BONE FRACTURE
+        FRACTURE it
+        shoulders .. uneven|different|level
+        popeye
+        step .. collarbone
+        collarbone .. step|tents|tenting
+        end|tip .. collarbone .. up|sticks
+        PART .. bent .. wrong|way|backwards
+        one|that side LOOK|hangs|sits .. lower|different|flat|ODD
+        one side .. like .. step
+        PART .. square
+        """,
+    ),
+    (
+        Group.DEFORMITY,
+        "E03",
+        "ask",
+        """
+        bump|lump|dent|dip|divot|knot|bulge
+        LOOK .. crooked|lopsided|uneven
+        PART .. LOOK .. CHANGED
+        fracture|broken|broke .. something
+        hollow
+        """,
+    ),
+    (
+        Group.POP_WITH_LOSS,
+        "S06",
+        "stop",
+        """
+        POP .... CANT .. throw|lift|raise|move|hold|grip|squeeze|use|reach|pitch|continue
+        POP .... CANT
+        POP .... WEAKNESS
+        POP .... weak
+        POP .... no|LOST|zero .. POWER|arm
+        POP .... POWER .. gone|left
+        POP .... gave out|way
+        POP .... dead|limp|useless
+        POP .... dropped
+        CANT .. throw|lift|raise|move .. since .. POP
+        weak|WEAKNESS|limp .. after|since|when|with .. POP
+        felt|heard|feel|had .. POP .... sharp|pain|hurts|hurt|killing|burning|agony|sore
+        felt|heard|had .. BREAK
+        something BREAK
+        something .. ripped|tore|snapped|snap|rip|tear|rupture
+        PART .. BREAK
+        felt .. something .. POP
+        something .. POP
+        tore|ripped|snapped|ruptured .. it|PART|something|muscle|tendon|labrum|cuff
+        gunshot .. PART|sound
+        like .. gunshot
+        something GIVES
+        something let go
+        bicep|biceps .. bulge|ball|balled|lump|popeye|rolled
+        muscle .. balled|rolled|bunched up
+        loud|big|huge|audible|massive|painful|nasty|sickening|sharp POP
+        POP .. loud|loudly|audibly
+        POP .. sharp|stabbing|instant|immediate
+        POP .... swollen|swelled|bruised|bruise
+        shoulder POP .. throw|pitch|serve|spike|release|swing .. hurts|hurt|PAIN
+        """,
+    ),
+    (
+        Group.POP_WITH_LOSS,
+        "S10",
+        "stop",
+        """
+        crack|cracked|snap|snapped .. in|my .. arm .. threw|throwing|throw|pitch
+        """,
+    ),
+    (
+        Group.POP_WITH_LOSS,
+        "S06",
+        "ask",
+        """
+        felt|heard|feel|hear|had|got .. POP
+        it|PART POP
+        PART .. POP
+        POP
+        POP .. in|from|on|at PART
+        one pop
+        popping|popped|pop|snap|snapped
+        """,
+    ),
+    (
+        Group.ELBOW_POP,
+        "S07",
+        "stop",
+        """
+        ELBOW .. popped|pop|pops|snap|snapped|tore|ripped|cracked|crack|rip|tear|popping
+        popped|pop|snap|snapped|tear|tore|rip|crack|ripped .. ELBOW
+        inside|inner|medial .. ELBOW .. PAIN|killing|sharp|BREAK|popped|pop
+        PAIN|sharp .. inside|inner|medial .. ELBOW
+        ELBOW .. PAIN .. inside|inner|medial
+        ELBOW .. sharp|stabbing .. pain|throw|pitch
+        come|came|pulled .. out of game .. ELBOW
+        ucl
+        ELBOW .. GIVES .. out|way
+        """,
+    ),
+    (
+        Group.ELBOW_POP,
+        "S07",
+        "ask",
+        """
+        ELBOW .. click|clicked|clicking|clicks|clunk|clunked|crunch
+        click|clicking|clicked|clunk .. ELBOW
+        inside|inner .. ELBOW
+        ELBOW .. PAIN|sore|tender|hurts
+        """,
+    ),
+    (
+        Group.TRAUMA_FALL,
+        None,
+        "stop",
+        """
+        FALL .. ONTO .. PART
+        FALL .. ONTO .. GROUND|VEHICLE|side|back
+        FALL .. ONTO .. it
+        FALL .. ONTO|out VEHICLE
+        FALL .. skiing|skating|running|biking|cycling|climbing|hiking|snowboarding|surfing|wrestling
+        FALL .. hard|over|badly|awkwardly
+        took|had|taken|bad|nasty|hard|big|another .. fall|tumble|spill|wipeout
+        hit .. ground|wall|floor|deck|fence|post|boards|dirt
+        tripped|trip|stumbled .. and|over|on|fell|up|down
+        slipped|slip|slid|slipping .. on|in .. GROUND|VEHICLE|shower|stairs|deck|pool|ice
+        slipped .. fell|landed
+        wiped out
+        wipeout
+        faceplant|faceplanted
+        CRASH .. VEHICLE
+        CRASH .. ONTO|with .. OPPONENT|VEHICLE|GROUND|PART|post|wall
+        VEHICLE .. CRASH
+        wrecked|crashed|totaled|flipped|rolled .. VEHICLE|it
+        car|bike|road|traffic .. accident|crash|wreck|collision
+        collided|collision
+        got|gets|getting|been|was|were|be .. hit|smashed|slammed|tackled|trucked|drilled|plunked|pegged|beaned|clobbered|checked|blindsided|decked|leveled|levelled|flattened|pancaked|trampled|steamrolled|bodied|smacked|clattered|kicked|kneed|whacked|struck|clipped|nailed|hammered|undercut|dumped|thrown|sacked|clotheslined|crushed|run|stepped|jumped|shoved|knocked|bulldozed|bucked|tripped
+        hit BY .. car|truck|pitch|ball|bat|OPPONENT|fastball|line|liner|puck|bus|bike|someone|door
+        took .. hit|blow|knock|bat|ball|shot|knee|elbow|liner|pitch|fastball .. to|off|on .. PART
+        took .. hard|big .. hit|knock|blow
+        ball|pitch|puck|bat|liner|fastball|comebacker|stick|knee|boot .. hit|smashed|drilled|nailed|caught|got|struck|smacked|off .. me|PART
+        BLOW .. PART .. on|into|against|with|off
+        BLOW .. into .. wall|fence|post|OPPONENT|door|pole|goal|boards|net|table
+        slammed|smashed|banged|whacked|smacked|bashed|clattered .. PART
+        OPPONENT .. BLOW .. me|PART
+        OPPONENT .. landed|fell .. on|onto .. me|PART
+        LAND .. on|onto .. PART
+        LAND .. hard|awkwardly|wrong|badly|funny|weird
+        LAND .. on .. side|it|outstretched|back
+        dove|dived|diving|dive .. PART|hard|landed|jammed
+        jammed .. PART
+        headfirst .. PART|jammed|hurt
+        thrown|bucked|came|launched|flew|tossed off .. VEHICLE
+        over .. handlebars
+        rear ended
+        run over
+        yanked|wrenched|jerked .. PART
+        PART .. yanked|wrenched|jerked|slammed|landed|smashed
+        dog .. yanked|pulled .. PART|me|arm
+        ate it
+        ate shit
+        got .. laid out
+        piled|pile .. on
+        went .. down .. hard
+        knocked .. over|down|out
+        feel down .. stairs|steps|ladder
+        """,
+    ),
+    (
+        Group.TRAUMA_FALL,
+        None,
+        "ask",
+        """
+        FALL .. ONTO .. ELSEWHERE
+        fell
+        tripped|tumbled|toppled
+        accident
+        crashed|crash
+        dove|dived
+        hit .. PART
+        bumped|knocked|banged .. PART
+        """,
+    ),
+    (
+        Group.ABDOMEN_BLOW,
+        "E10",
+        "stop",
+        """
+        hit|kick|kicked|knee|kneed|elbow|elbowed|punch|punched|ball|blow|took|tackled|helmet .. RIBS .... shoulder|tip
+        shoulder tip|point .. RIBS
+        tip|top|point of shoulder .... RIBS
+        RIBS .... tip|point of|on .. shoulder
+        RIBS .... shoulder tip
+        """,
+    ),
+    (
+        Group.ABDOMEN_BLOW,
+        "E10",
+        "ask",
+        """
+        hit|kick|kicked|knee|kneed|elbow|elbowed|punch|punched|blow|shot in|to RIBS
+        """,
+    ),
+)

@@ -1,0 +1,97 @@
+"""Cuts typed text into words, each with its place, its spelling and the families it belongs to.
+
+Law: a word keeps the place it had in the text, so that a reason can show what was typed. A word
+that is a real English word is never turned into another one; what was guessed is marked as
+guessed. Never raises, whatever the bytes.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING, Final, NamedTuple
+
+from coach.hearing.respell import respelt
+
+if TYPE_CHECKING:
+    from collections.abc import Mapping
+
+# letters with inner apostrophes, a number with inner . , or :, a vulgar fraction, `w/o`, `&`
+_WORD: Final = re.compile(
+    r"[½¼¾⅓⅔⅛]|w/o?(?![a-z])|[^\W\d_½¼¾⅓⅔⅛]+(?:'[^\W\d_½¼¾⅓⅔⅛]+)*|\d+(?:[.,:]\d+)*|[.]\d+|&"
+)
+_QUOTES: Final = str.maketrans("\u2019\u2018\u02bc`\u00b4", "'''''")  # noqa: RUF001, RUF100
+_FULL_STOP: Final = re.compile(r"[.!?;\n\r\u2014\u2013\u2026()\[\]|*]|\s[-~]+\s|--")
+_LONGEST: Final = 24  # longer runs of letters are no English word (set here)
+
+SENTENCE: Final = 2
+COMMA: Final = 1
+
+
+class Word(NamedTuple):
+    """One word as typed.
+
+    `text` is the spelling it is read as; `start` and `end` its place in the answer; `before` what
+    stood between it and the word before; `pause` 0 none, 1 a comma or colon, 2 a sentence end;
+    `guessed` is true when `text` was reached only through a misspelling; `keys` are `text` and
+    the names of the word families it belongs to.
+    """
+
+    text: str
+    start: int
+    end: int
+    before: str
+    pause: int
+    guessed: bool
+    keys: frozenset[str]
+
+
+def lowered(text: str) -> str:
+    """`text` in small letters, of the same length, with one kind of apostrophe."""
+    low = text.lower()
+    if len(low) != len(text):
+        low = "".join(c.lower() if len(c.lower()) == 1 else c for c in text)
+    return low.translate(_QUOTES)
+
+
+def _pause(before: str) -> int:
+    if before in ("", " "):
+        return 0
+    if _FULL_STOP.search(before):
+        return SENTENCE
+    return COMMA if "," in before or ":" in before else 0
+
+
+def words_of(text: str, families: Mapping[str, frozenset[str]]) -> list[Word]:
+    """The words of `text` in order; `families` maps a spelling to its keys."""
+    low = lowered(text)
+    out: list[Word] = []
+    last = 0
+    for found in _WORD.finditer(low):
+        start, end = found.span()
+        before = low[last:start]
+        raw = found.group().replace("'", "")
+        known = families.get(raw)
+        if known is not None:
+            out.append(Word(raw, start, end, before, _pause(before), False, known))
+        elif raw[0].isalpha() and len(raw) <= _LONGEST:
+            _add_unknown(out, raw, (start, end), before, families)
+        else:
+            out.append(Word(raw, start, end, before, _pause(before), False, frozenset((raw,))))
+        last = end
+    return out
+
+
+def _add_unknown(
+    out: list[Word],
+    raw: str,
+    place: tuple[int, int],
+    before: str,
+    families: Mapping[str, frozenset[str]],
+) -> None:
+    spelt, guessed = respelt(raw, families)
+    start, end = place
+    pause = _pause(before)
+    for part in spelt:
+        keys = families.get(part) or frozenset((part,))
+        out.append(Word(part, start, end, before, pause, guessed, keys))
+        before, pause = " ", 0

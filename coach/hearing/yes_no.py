@@ -1,0 +1,158 @@
+"""Reads yes or no: the ordinary kind, with corrections and hedges, and the strict safety kind.
+
+Law: the first clear word wins, a later correction wins over it; "maybe" and "depends" are
+unclear. To a safety question only plain words count; y, n, 0, "fine" and "all good" do not.
+Rule P10: nothing soft is ever an answer to a safety question.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Final
+
+from coach.hearing.slots import UNCLEAR, Read, text_at, word_set
+
+if TYPE_CHECKING:
+    from collections.abc import Sequence
+
+    from coach.hearing.words import Word
+
+_YES: Final = word_set(
+    "yes yeah yep yup yas sure affirmative definitely absolutely totally certainly indeed si oui "
+    "yessir yeps y yuppers aye correct agree agreed yessss ofc"
+)
+_NO: Final = word_set("no nope nah negative nay never n noo nooo none nothing nuh disagree naw neither")
+_MAYBE: Final = word_set(
+    "maybe depends unsure idk dunno perhaps possibly might eh meh hmm dk unclear either hm unknown"
+)
+_SOFT_YES: Final = word_set(
+    "kinda sorta somewhat little bit some sometimes slight slightly smidge occasionally tad few "
+    "once twice mild mildly touch couple"
+)
+_PLAIN_YES: Final = word_set("yes yeah yep yup")
+_PLAIN_NO: Final = word_set("no nope nah")
+_FIX: Final = word_set("jk wait actually sorry scratch oops nvm correction rather")
+_HEDGES: Final = word_set("think guess probably kinda maybe sorta suppose mostly really bit little")
+_DO_NOT: Final = word_set("didnt havent dont wasnt isnt not wont hasnt doesnt cant arent couldnt")
+_SOFT_NO_AFTER: Final = word_set("really much too particularly exactly especially that often")
+_DONE: Final = word_set("did done have had was do does yea finished completed all am is")
+_UNKNOWN: Final = frozenset(
+    (("not", "sure"), ("dont", "know"), ("no", "idea"), ("no", "clue"), ("might", "have"),
+     ("could", "be"), ("hard", "to"), ("cant", "tell"), ("cant", "remember"), ("dont", "remember"),
+     ("yes", "and"), ("part", "of"), ("some", "of"), ("most", "of"), ("half", "of"))
+)  # fmt: skip
+_GO: Final = word_set("ready go yes lets ok okay good set")
+_LATER: Final = word_set("sec second minute min wait yet hold moment hang")
+_THUMBS: Final = (("\U0001f44d", "yes"), ("\U0001f44c", "yes"), ("\U0001f44e", "no"), ("\u2705", "yes"))
+
+
+def _polar(words: Sequence[Word], place: int) -> str | None:
+    """yes or no if the word at `place` says so on its own."""
+    text, after = words[place].text, text_at(words, place + 1)
+    if text in _NO:
+        if text == "no" and after in ("idea", "clue", "doubt", "wonder", "question"):
+            return "yes" if after in ("doubt", "question") else None
+        return "no"
+    if text in _YES:
+        before = text_at(words, place - 1)
+        return "no" if before in ("not", "hell") and text != "yes" and before == "not" else "yes"
+    if text == "of" and after == "course":
+        return "yes"
+    if text == "for" and after == "sure":
+        return "yes"
+    return None
+
+
+def _hedged(words: Sequence[Word]) -> bool:
+    return any(word.text in _HEDGES or word.text in _SOFT_YES for word in words)
+
+
+def _emoji(text: str) -> str | None:
+    return next((value for sign, value in _THUMBS if sign in text), None)
+
+
+def _after_fix(words: Sequence[Word]) -> str | None:
+    """The answer after the last correction: "yes... jk no"."""
+    for place in range(len(words) - 1, 0, -1):
+        if words[place].text in _FIX:
+            for later in range(place + 1, min(place + 4, len(words))):
+                said = _polar(words, later)
+                if said:
+                    return said
+            return None
+    return None
+
+
+def _phrase(words: Sequence[Word], ready: bool) -> Read:  # noqa: FBT001
+    """Answers without a yes or no in them: "not really", "a little", "didnt get to it"."""
+    first, after = text_at(words, 0), text_at(words, 1)
+    texts = {word.text for word in words}
+    if ready and texts & _LATER:
+        return Read("no", (0,))
+    if any((text_at(words, k), text_at(words, k + 1)) in _UNKNOWN for k in range(len(words))):
+        return UNCLEAR
+    if texts & _MAYBE:
+        return UNCLEAR
+    place = next((k for k, word in enumerate(words) if word.text in _DO_NOT), None)
+    if place is not None and place <= 2:  # noqa: PLR2004
+        soft = text_at(words, place + 1) in _SOFT_NO_AFTER
+        return Read("no", (place,), hedged=soft)
+    if first in ("hardly", "barely"):
+        return Read("no" if after in ("any", "anything") else "yes", (0,), hedged=True)
+    if texts & _SOFT_YES or (first, after) in (("sort", "of"), ("kind", "of")):
+        return Read("yes", (0,), hedged=True)
+    if ready and texts & _GO:
+        return Read("yes", (0,))
+    if first in ("i", "we") and after in _DONE or first in ("did", "done", "ok", "okay", "alright"):  # noqa: RUF021
+        return Read("yes", (0,))
+    return UNCLEAR
+
+
+def read_yes_no(text: str, words: Sequence[Word], ask: str) -> Read:
+    """yes or no in any ordinary wording; `hedged` when soft; unclear for "maybe", "depends"."""
+    ready = "ready" in ask.lower()
+    if not words:
+        emoji = _emoji(text)
+        return Read(emoji) if emoji else UNCLEAR
+    fixed = _after_fix(words)
+    if fixed:
+        return Read(fixed, (len(words) - 1,))
+    for place in range(len(words)):
+        said = _polar(words, place)
+        if said is None:
+            continue
+        if words[place].text in ("no", "n") and text_at(words, place + 1) in ("yes", "y"):
+            return UNCLEAR
+        if ready and {w.text for w in words} & _LATER:
+            return Read("no", (place,))
+        if place > 3 and said == "no":  # noqa: PLR2004
+            break
+        unsure = {w.text for w in words} & (_MAYBE - {"maybe", "might"}) and place > 0
+        if unsure:
+            return UNCLEAR
+        return Read(said, (place,), hedged=_hedged(words))
+    return _phrase(words, ready)
+
+
+def read_safety(words: Sequence[Word]) -> Read:
+    """Only a plain yes or no, first in the answer, not hedged, not taken back."""
+    first = text_at(words, 0)
+    said = "yes" if first in _PLAIN_YES else "no" if first in _PLAIN_NO else None
+    if said is None:
+        return UNCLEAR
+    rest = words[1:]
+    texts = {word.text for word in rest}
+    if texts & (_FIX | _MAYBE | {"y", "n"}) or (texts & _PLAIN_YES and said == "no"):
+        return UNCLEAR
+    if said == "no" and (texts & (_HEDGES | _SOFT_YES) or _takes_back(rest)):
+        return UNCLEAR
+    if said == "yes" and texts & _PLAIN_NO:
+        return UNCLEAR
+    return Read(said, (0,))
+
+
+def _takes_back(rest: Sequence[Word]) -> bool:
+    """Whether "no" is followed by what may undo it: "no but", "no except", "no idea"."""
+    return any(
+        word.text in ("but", "except", "idea", "clue", "well", "doubt", "though", "sure", "worse")
+        for word in rest
+    )
