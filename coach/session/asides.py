@@ -33,6 +33,11 @@ CLOSE_SCREEN_AFTER_S: Final = (
     60 * 60
 )  # checkin.gap: a pause over 60 min reopens the screen
 ASK_SINCE_AFTER_S: Final = 5 * 60  # set here, to be signed by a clinician
+REPORTED: Final = (
+    "rest",
+    "report",
+    "recheck",
+)  # phases in which the set's report is in
 DECIDED: Final = (Stage.TODAY, Stage.WARM_UP, Stage.EXERCISE, Stage.CLOSE)
 FIXABLE: Final = (
     "pain now",
@@ -277,7 +282,7 @@ def resumed(state: State, gap_s: int) -> State:
 def next_since(state: State) -> State:
     """The next question after a break; `screen` is the screen itself."""
     if not state.since:
-        return back_at_the_set(state._replace(aside=""))
+        return training.back_at_the_set(state._replace(aside=""))
     if state.since[0] == "screen":
         state = state._replace(since=(), aside="")
         alone = screening.alone_by_rule(state)
@@ -304,11 +309,16 @@ def sets_done_meanwhile(state: State, count: float) -> State:
     """Sets done in the break count as sets, so that a break never adds one (P14)."""
     work = state.work
     assert work is not None
-    number = work.set_number
-    while number <= work.dose.sets and count >= number - work.set_number + 1:
-        number += 1
-    state = state._replace(work=work._replace(set_number=number))
-    return next_since(state)
+    reported = work.set_number if work.phase in REPORTED else work.set_number - 1
+    extra = 0
+    while reported + extra < work.dose.sets and count >= extra + 1:
+        extra += 1
+    if reported + extra < work.dose.sets:
+        return next_since(
+            state._replace(work=work._replace(set_number=work.set_number + extra))
+        )
+    done = training.exercise_done(state, exercise.Result("short"))
+    return next_since(training.next_exercise(done._replace(missing=(), line=False)))
 
 
 def pain_after_break(state: State, value: float) -> State:
@@ -326,20 +336,7 @@ def pain_after_break(state: State, value: float) -> State:
             return training.stepped(
                 state, exercise.Stepped(work, exercise.Result("over"), "", (), decision)
             )
-    return back_at_the_set(state)
-
-
-def back_at_the_set(state: State) -> State:
-    """On with the exercise: its next set, or the next exercise where all its sets are done."""
-    work = state.work
-    if work is None or state.stage is not Stage.EXERCISE:
-        return state
-    if work.set_number > work.dose.sets:
-        done = training.exercise_done(state, exercise.Result("short"))
-        return training.next_exercise(done._replace(missing=()))
-    if work.phase in {"before", "report", "recheck"}:
-        return state
-    return training.open_set(state._replace(work=exercise.at_the_set(work)))
+    return training.back_at_the_set(state)
 
 
 # ---------------------------------------------------------------- the end by choice

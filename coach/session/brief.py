@@ -10,6 +10,7 @@ from datetime import date, datetime, timedelta
 from typing import NamedTuple
 
 from coach.hearing import BUILT_IN, with_phrases
+from coach.model.flags import Group
 from coach.model.history import DayRecord, History
 from coach.model.program import Bound, Exercise, Prescription, Script, Step, Test
 from coach.rules.pain import usual
@@ -99,7 +100,10 @@ class Brief:
         )
         self.items, self.tests, self.effect_bits = _laid_out(bound.program.scripts)
         self.first_truth = _truth_of_the_past(self, worked)
-        self.lexicon = with_phrases(BUILT_IN, bound.program.heard_phrases)
+        self.lexicon = with_phrases(
+            BUILT_IN,
+            [(Group(group), words) for group, words in bound.program.heard_phrases],
+        )
 
     def bits_true_for(self, fact: str, value: str | float) -> tuple[int, int]:
         """Two masks for a value of `fact`: all its tests' bits, and those that hold."""

@@ -9,7 +9,7 @@ from __future__ import annotations
 from coach.model.decisions import Basis, Decision
 from coach.model.turns import Ask, Line
 from coach.rules.plan_life import clock_back, plan_life
-from coach.session import checking_in, exercise, screening, scripts, training
+from coach.session import checking_in, screening, scripts, training
 from coach.session.brief import Brief
 from coach.session.machine import follow
 from coach.session.questions import QUESTIONS, coach_question, single
@@ -136,11 +136,14 @@ def back_where_it_was(state: State) -> State:
         return lay_out_today(state)
     if stage is Stage.WARM_UP:
         return training.walk(state, "warm-up")
+    if stage is Stage.CLOSE:
+        return training.closing_again(state)
     work = state.work
     assert work is not None
-    if work.phase == "before":
-        return training.walk(state, "before an exercise")
-    return training.open_set(state._replace(work=exercise.at_the_set(work)))
+    moment = training.moment_of(state)
+    if work.phase in {"before", "report"}:
+        return training.walk(state, moment)
+    return training.back_at_the_set(state)
 
 
 def at_hand_due(state: State, fact: str) -> bool:

@@ -197,6 +197,8 @@ WORST: Final[dict[str, float | str | tuple[str, ...]]] = {
     "nothing here": "no",
     "sets since": 100.0,
     "worse since": "yes",
+    "stop for today": "worse",
+    "what is worse": (),
 }
 
 

@@ -38,6 +38,7 @@ def again(
             missing=(),
             line=False,
             aside="",
+            at=0,
         )
     )
 

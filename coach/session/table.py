@@ -72,9 +72,11 @@ def _day() -> tuple[Row, ...]:
         Row(s.TODAY, "screen again", s.SCREEN),
         Row(s.WARM_UP, "screen again", s.SCREEN),
         Row(s.EXERCISE, "screen again", s.SCREEN),
+        Row(s.CLOSE, "screen again", s.SCREEN),
         Row(s.SCREEN, "back to today", s.TODAY),
         Row(s.SCREEN, "back to warm-up", s.WARM_UP),
         Row(s.SCREEN, "back to exercise", s.EXERCISE),
+        Row(s.SCREEN, "back to close", s.CLOSE),
     )
 
 
@@ -105,21 +107,48 @@ ASIDES: Final[dict[str, str]] = {
 
 
 def diagram() -> str:
-    """The table as a Mermaid state diagram, for the guide; made from `ROWS` and nothing else."""
-    lines = ["stateDiagram-v2"]
+    """The table as a Mermaid state diagram, for the guide; made from `ROWS` and nothing else.
+
+    A trigger that every open stage has, to one and the same end, is drawn once from the whole day.
+    """
     ids = {stage: stage.name.lower() for stage in Stage}
-    lines += [f'    state "{stage.value}" as {ids[stage]}' for stage in Stage]
-    lines.append(f"    [*] --> {ids[Stage.OPENING]}")
-    lines += [f"    {ids[r.before]} --> {ids[r.after]}: {r.trigger}" for r in _day()]
-    early = sorted(
-        {(r.trigger, r.after) for r in _ends() if r.before is not Stage.ENDING}
-    )
-    lines.append("    note right of who: every open stage also has")
-    lines[-1] += " " + ", ".join(
-        f"{trigger} to {after.value}" for trigger, after in early
-    )
+    shared = _shared_by_the_day()
+    inside = [row for row in ROWS if row.before in OPEN and row.after in OPEN]
+    outside = [
+        row
+        for row in ROWS
+        if row not in inside and (row.trigger, row.after) not in shared
+    ] + [
+        row
+        for row in ROWS
+        if row.before not in OPEN and (row.trigger, row.after) in shared
+    ]
+    lines = ["stateDiagram-v2", '    state "open day" as open_day {']
+    lines += [f'        state "{stage.value}" as {ids[stage]}' for stage in OPEN]
     lines += [
-        f"    {ids[r.before]} --> {ids[r.after]}: {r.trigger}" for r in _ends()[-2:]
+        f"        {ids[r.before]} --> {ids[r.after]}: {r.trigger}" for r in inside
+    ]
+    lines.append("    }")
+    lines += [
+        f'    state "{stage.value}" as {ids[stage]}'
+        for stage in Stage
+        if stage not in OPEN
+    ]
+    lines.append(f"    [*] --> {ids[Stage.OPENING]}")
+    lines += [f"    {ids[r.before]} --> {ids[r.after]}: {r.trigger}" for r in outside]
+    lines += [
+        f"    open_day --> {ids[after]}: {trigger}" for trigger, after in sorted(shared)
     ]
     lines += [f"    {ids[stage]} --> [*]" for stage in Stage if stage in ENDS]
     return "\n".join(lines) + "\n"
+
+
+def _shared_by_the_day() -> set[tuple[str, Stage]]:
+    """Triggers with their end that all open stages have alike."""
+    moves = {(row.trigger, row.after) for row in ROWS}
+    given = {(row.before, row.trigger, row.after) for row in ROWS}
+    return {
+        (trigger, after)
+        for trigger, after in moves
+        if all((stage, trigger, after) in given for stage in OPEN)
+    }

@@ -69,6 +69,11 @@ def to_close(state: State, trigger: str) -> State:
         missing=(),
         reread=False,
     )
+    return closing_again(state)
+
+
+def closing_again(state: State) -> State:
+    """The closing questions from their first."""
     state, _over = scripts.settle(state, "close", lambda _s, _f: True)
     return state
 
@@ -400,6 +405,18 @@ def rest_or_hold_over(state: State) -> State:
     if work.phase == "hold":
         return hold_is_over(state)
     return stepped(state, exercise.rest_over(work, station_of(work, state)))
+
+
+def back_at_the_set(state: State) -> State:
+    """On with the exercise after a break: the set not yet reported begins afresh; a rest is over."""
+    work = state.work
+    if work is None or state.stage is not Stage.EXERCISE:
+        return state
+    if work.phase in {"before", "report", "recheck"}:
+        return state
+    if work.phase == "rest":
+        return rest_or_hold_over(state)
+    return open_set(state._replace(work=exercise.at_the_set(work), missing=()))
 
 
 def hold_is_over(state: State) -> State:
