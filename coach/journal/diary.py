@@ -262,10 +262,15 @@ class Journal:
         row = self._last(PLAN, _ALL)
         return (str(row.read()["bound"]), row.name) if row else None
 
-    def sessions(self, limit: int = RECORDS_READ) -> list[Sitting]:
-        """The newest `limit` sessions, newest first."""
-        newest = self._newest_session()
-        return [self._sitting(number) for number in range(newest, max(0, newest - limit), -1)]
+    def sessions(self, limit: int = RECORDS_READ, *, since: str = "") -> list[Sitting]:
+        """The newest `limit` sessions, newest first, none opened before the ISO day `since`."""
+        newest, found = self._newest_session(), []
+        for number in range(newest, max(0, newest - limit), -1):
+            sitting = self._sitting(number)
+            if sitting.opened_at[:10] < since:
+                break
+            found.append(sitting)
+        return found
 
     def events(self, session: int) -> tuple[tuple[str, dict[str, object], str], ...]:
         """All events of a session as (kind, body, instant), oldest first."""

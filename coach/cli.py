@@ -1,0 +1,357 @@
+"""The command line: reads what was asked for, calls the room that does it, ends with its code.
+
+Law: the first words are on screen before anything heavy is imported. Whatever goes wrong ends in
+one calm sentence and a documented exit code; a fault of ours shows no exercise and no answer.
+It decides nothing about training.
+"""
+
+from __future__ import annotations
+
+import sys
+
+TYPE_CHECKING = False  # `typing` itself would cost time before the first words
+if TYPE_CHECKING:
+    import argparse
+    from collections.abc import Callable
+    from datetime import datetime
+    from pathlib import Path
+
+    from coach.journal import Journal
+    from coach.model.program import Bound
+    from coach.reports.diary_list import Entry
+
+MOST_LISTED = 10_000  # sessions that `coach diary` reads at most
+GREETING = "Coach is opening your plan."
+NO_PLAN = "There is no plan here yet. Get the file from your clinician, then type: coach use FILE"
+OUR_FAULT = (
+    "Stop for today: no more exercise. Coach made a mistake. It is Coach's fault, not yours.\n"
+    "All you typed is saved. Please tell your clinician that the session ended early."
+)
+
+
+def main(arguments: list[str] | None = None) -> int:
+    """Run one command; its exit code (see `coach help codes`)."""
+    words = sys.argv[1:] if arguments is None else arguments
+    if not words or words == ["--plain"]:
+        sys.stdout.write(GREETING + "\n")
+        sys.stdout.flush()
+        return guarded(lambda: todays_session(plain=bool(words)))
+    return guarded(lambda: named_command(words))
+
+
+# ---------------------------------------------------------------- what may go wrong
+
+
+def guarded(command: Callable[[], int]) -> int:
+    """Run `command`; turn every way it can break into a sentence and an exit code."""
+    from coach.journal.trouble import Trouble
+
+    try:
+        ends_by_signal()
+        ready_streams()
+        return command()
+    except Trouble as trouble:
+        complain(trouble.words)
+        return trouble.code
+    except KeyboardInterrupt:
+        complain("Stopped here. All you typed is saved.")
+        return 130
+    except BrokenPipeError:
+        quiet_output()
+        return 74
+    except SystemExit as ended:
+        return ended.code if isinstance(ended.code, int) else 2
+    except Exception as fault:  # noqa: BLE001 - the last resort: our fault must end in a safe stop
+        complain(OUR_FAULT + "\n" + fault_place(fault))
+        return 70
+
+
+def complain(words: str) -> None:
+    """One message for a person; a closed window is no second fault."""
+    import contextlib
+
+    with contextlib.suppress(OSError, ValueError):
+        sys.stdout.flush()
+        sys.stderr.write(words + "\n")
+        sys.stderr.flush()
+
+
+def quiet_output() -> None:
+    """Nobody reads any more: let the interpreter's last flush go nowhere."""
+    import os
+
+    os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+
+
+def fault_place(fault: BaseException) -> str:
+    """Where in our code it broke, and the kind of fault; never its text, which may hold answers."""
+    trace, place = fault.__traceback__, ""
+    while trace is not None:
+        name = trace.tb_frame.f_globals.get("__name__", "")
+        if name.split(".")[0] == "coach":
+            place = f"{name} line {trace.tb_lineno}"
+        trace = trace.tb_next
+    return f"For the makers of Coach: {type(fault).__name__} in {place}."
+
+
+def ends_by_signal() -> None:
+    """TERM and HUP unwind like Ctrl-C, so that the terminal and the diary are left in order."""
+    import signal
+
+    def end(number: int, _frame: object) -> None:
+        raise SystemExit(128 + number)
+
+    for name in ("SIGTERM", "SIGHUP"):
+        if hasattr(signal, name):
+            signal.signal(getattr(signal, name), end)
+
+
+def ready_streams() -> None:
+    """No byte typed or shown may break a session: undecodable ones pass through as marks."""
+    import io
+
+    for stream, errors in ((sys.stdin, "surrogateescape"), (sys.stdout, "backslashreplace")):
+        if isinstance(stream, io.TextIOWrapper):
+            stream.reconfigure(errors=errors)
+
+
+# ---------------------------------------------------------------- the athlete
+
+
+def todays_session(*, plain: bool) -> int:
+    """`coach`: today's session from the plan in place."""
+    with own_journal() as journal:
+        bound = plan_in_place(journal)
+        from coach.drivers.drive import run_session
+
+        return run_session(journal, bound, plain=plain, quick=False)
+
+
+def own_journal(*, write: bool = True) -> Journal:
+    """This user's diary."""
+    import os
+
+    from coach.journal import Journal, data_folder
+
+    return Journal.open(data_folder(os.environ), write=write)
+
+
+def plan_in_place(journal: Journal) -> Bound:
+    """The compiled plan; raises `Trouble` with how to get one."""
+    from coach.journal import Trouble
+
+    kept = journal.current_plan()
+    if kept is None:
+        raise Trouble(NO_PLAN, 66)
+    from coach.texts.compiled import CopyRefused, from_json
+
+    try:
+        return from_json(kept[0])
+    except CopyRefused as refused:
+        raise Trouble(str(refused), 65) from None
+
+
+def use(options: argparse.Namespace) -> int:
+    """`coach use FILE`: check a plan and put it in place."""
+    from coach.drivers.line_voice import LineVoice
+    from coach.drivers.placing import place_plan
+
+    path = existing([options.file])[0]
+    bound = checked_plan(path)
+    if bound is None:
+        return 65
+    with own_journal() as journal:
+        return place_plan(journal, bound, path.name, LineVoice().say, now())
+
+
+def existing(names: list[str]) -> list[Path]:
+    """The paths, all there; raises `Trouble` (66) for the first that is not."""
+    from pathlib import Path
+
+    from coach.journal import Trouble
+    from coach.texts.rendered import visible
+
+    paths = [Path(name) for name in names]
+    for path in paths:
+        if not path.exists():
+            raise Trouble(f"There is no file or folder at {visible(str(path))}.", 66)
+    return paths
+
+
+def checked_plan(path: Path) -> Bound | None:
+    """The plan with its program; None after its findings were shown."""
+    from coach.texts.doors import bound_from
+    from coach.texts.rendered import as_text
+
+    bound, findings = bound_from(path)
+    if bound is None:
+        sys.stdout.write(as_text(findings))
+    return bound
+
+
+def try_it(options: argparse.Namespace) -> int:
+    """`coach try`: a session of the invented athlete; nothing is kept."""
+    from coach.drivers.drive import run_session
+    from coach.journal import Journal, throwaway
+
+    bound = checked_plan(dialogs() / "steady-shoulder" / "plans" / "d-o.yaml")
+    if bound is None:
+        return 65
+    with throwaway() as folder, Journal.open(folder / "coach") as journal:
+        return run_session(journal, bound, plain=options.plain, quick=options.quick)
+
+
+def dialogs() -> Path:
+    """The programs that come with Coach: inside the package, or beside it in a checkout."""
+    from pathlib import Path
+
+    here = Path(__file__).resolve().parent
+    inside = here / "dialogs"
+    return inside if inside.is_dir() else here.parent / "dialogs"
+
+
+def clear(_options: argparse.Namespace) -> int:
+    """`coach clear`: open a closed plan with the clinician's word, or in person."""
+    with own_journal() as journal:
+        bound = plan_in_place(journal)
+        from coach.drivers.clearing import clear as clearing_talk
+        from coach.drivers.line_voice import LineVoice
+
+        return clearing_talk(journal, bound, LineVoice(), now)
+
+
+def now() -> datetime:
+    """The clock, with its UTC offset."""
+    from datetime import datetime
+
+    return datetime.now().astimezone()
+
+
+def diary(options: argparse.Namespace) -> int:
+    """`coach diary`: what was done, newest first."""
+    from datetime import timedelta
+
+    from coach.drivers.line_voice import LineVoice
+    from coach.reports.diary_list import Entry, diary_lines
+
+    first_day = (now().date() - timedelta(days=options.days - 1)).isoformat()
+    for line in diary_lines(recorded_since(first_day)):
+        LineVoice().say(line)
+    return 0
+
+
+def recorded_since(first_day: str) -> list[Entry]:
+    """The sessions from `first_day` on; none when there is no diary yet."""
+    from coach.journal import Trouble
+    from coach.reports.diary_list import Entry
+
+    try:
+        with own_journal(write=False) as journal:
+            sittings = journal.sessions(MOST_LISTED, since=first_day)
+    except Trouble as trouble:
+        if trouble.code != 66:
+            raise
+        return []
+    return [Entry(sitting.opened_at, sitting.record, sitting.hold) for sitting in sittings]
+
+
+# ---------------------------------------------------------------- the clinician and the tester
+
+
+def check(options: argparse.Namespace) -> int:
+    """`coach check PATH...`: everything that would make a session wrong, with the line to write."""
+    from coach.texts.doors import check_paths
+    from coach.texts.rendered import as_json, as_text
+
+    findings = check_paths(existing(options.paths))
+    sys.stdout.write(as_json(findings) + "\n" if options.json else as_text(findings))
+    return 1 if any(finding.level == "error" for finding in findings) else 0
+
+
+def bind(options: argparse.Namespace) -> int:
+    """`coach bind PLAN`: program and plan as one file for the athlete."""
+    raise NotImplementedError
+
+
+def replay(options: argparse.Namespace) -> int:
+    """`coach replay PATH...`: scenario files played through; where expected and actual part."""
+    raise NotImplementedError
+
+
+def hear(options: argparse.Namespace) -> int:
+    """`coach hear`: how an answer is understood; without a text, JSON lines on standard input."""
+    if options.text is None:
+        return hear_rows()
+    from coach.drivers.line_voice import LineVoice
+    from coach.hearing.reported import explain
+    from coach.model.heard import Kind
+
+    for line in explain(options.text, Kind(options.asked)):
+        LineVoice().say(line)
+    return 0
+
+
+def hear_rows() -> int:
+    """One JSON object a line in and out; stops at a line that is none, without repeating it."""
+    import json
+
+    from coach.hearing.reported import hear_row
+
+    for number, line in enumerate(sys.stdin, start=1):
+        try:
+            row = json.loads(line) if line.strip() else None
+        except (ValueError, RecursionError):
+            row = line
+        if row is None:
+            continue
+        if not isinstance(row, dict):
+            complain(f"Line {number} of the input is not a JSON object.")
+            return 65
+        sys.stdout.write(json.dumps(hear_row(row)) + "\n")
+    return 0
+
+
+# ---------------------------------------------------------------- reading the command
+
+
+COMMANDS = {
+    "use": use,
+    "clear": clear,
+    "diary": diary,
+    "try": try_it,
+    "check": check,
+    "bind": bind,
+    "replay": replay,
+    "hear": hear,
+}
+
+
+def named_command(words: list[str]) -> int:
+    """Run the command that `words` name, or say what they might mean (2)."""
+    from coach import help_pages as pages
+
+    first = next((word for word in words if word not in {"--plain", "--"}), "")
+    if first in {"-h", "--help", "help"}:
+        return show_help(words)
+    if first == "--version":
+        sys.stdout.write(pages.version())
+        return 0
+    if first not in COMMANDS:
+        complain(pages.not_a_command(first, tuple(COMMANDS)))
+        return 2
+    options = pages.parser().parse_args(words)
+    return COMMANDS[first](options)
+
+
+def show_help(words: list[str]) -> int:
+    """`coach --help`, `coach help codes`, `coach help COMMAND`."""
+    from coach import help_pages as pages
+
+    topic = words[words.index("help") + 1 :] if "help" in words else []
+    if topic[:1] == ["codes"]:
+        sys.stdout.write(pages.codes())
+    elif topic and topic[0] in COMMANDS:
+        pages.parser().parse_args([topic[0], "--help"])
+    else:
+        sys.stdout.write(pages.OVERVIEW)
+    return 0

@@ -1,0 +1,94 @@
+"""Putting a checked plan in place, and what a new plan does to a closed one.
+
+Law: a plan of somebody else or an older version never replaces the one in place. Whether a new
+plan opens a closed one is the rule's to say; the stop stays in the diary either way.
+"""
+
+from __future__ import annotations
+
+from datetime import date, datetime
+from typing import TYPE_CHECKING
+
+from coach.drivers import exit_codes
+from coach.drivers.clearing import who_opens
+from coach.rules import hold as hold_rules
+from coach.session.stopping import clinician_name
+from coach.texts.compiled import CopyRefused, from_json, to_json
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from coach.journal import Journal
+    from coach.model.program import Bound, Plan
+
+
+def place_plan(
+    journal: Journal, bound: Bound, source_name: str, say: Callable[[str], None], now: datetime
+) -> int:
+    """Keep `bound` as the plan in place; the exit code. Raises `Trouble` from the diary."""
+    plan = bound.plan
+    refusal = why_not(in_place(journal), plan)
+    if refusal:
+        say(refusal)
+        return exit_codes.BAD_FILE
+    journal.keep_plan(to_json(bound), bound.digest, source_name, now.isoformat())
+    say(f"Plan {plan.initials} version {plan.version} is in place, {plan.side} arm.")
+    say(f"It runs from {plan.starts}; review by {plan.review_by}.")
+    if journal.open_hold() is None:
+        say("Type coach to start a session.")
+        return exit_codes.DONE
+    return _closed_plan(journal, plan, say, now)
+
+
+def in_place(journal: Journal) -> Plan | None:
+    """The plan in place now, if its copy can still be read."""
+    kept = journal.current_plan()
+    if kept is None:
+        return None
+    try:
+        return from_json(kept[0]).plan
+    except CopyRefused:
+        return None
+
+
+def why_not(old: Plan | None, new: Plan) -> str:
+    """Why `new` must not replace `old`; empty when it may."""
+    if old is None:
+        return ""
+    if old.initials != new.initials:
+        return (
+            f"The plan is for {new.initials}, but this diary belongs to {old.initials} "
+            "and nothing was changed. Another athlete needs their own user or data folder."
+        )
+    if new.version < old.version:
+        return (
+            f"Version {old.version} is in place, and this is version {new.version}. "
+            "Nothing was changed. Ask your clinician for the newest one."
+        )
+    return ""
+
+
+def _closed_plan(journal: Journal, plan: Plan, say: Callable[[str], None], now: datetime) -> int:
+    """Lift what the new version lifts; say what stays closed."""
+    while (hold := journal.open_hold()) is not None:
+        decision = hold_rules.lifts(
+            hold,
+            hold_rules.NEW_PLAN,
+            date.fromisoformat(plan.starts),
+            plan,
+            None,
+            now.date(),
+        )
+        say(decision.why)
+        if decision.outcome != "lifted":
+            say(f"The stop of {hold.day} stays, code {hold.code}. {who_opens(plan)}")
+            return exit_codes.RED_FLAG
+        journal.lift(
+            hold.number,
+            hold_rules.NEW_PLAN,
+            clinician_name(plan.calls),
+            now.isoformat(),
+            plan.starts,
+        )
+    say("Type coach to start a session.")
+    return exit_codes.DONE

@@ -1,0 +1,211 @@
+"""What `coach --help` teaches, and how the words after `coach` are read.
+
+Law: the overview fits one screen of 80 or 40 columns; each command's help has an example.
+"""
+
+from __future__ import annotations
+
+import argparse
+import difflib
+import textwrap
+from typing import TYPE_CHECKING, Final, NamedTuple, NoReturn
+
+from coach import __version__
+from coach.drivers.exit_codes import MEANING
+from coach.model.heard import Kind
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+OVERVIEW: Final = """\
+Coach talks you through the home plan
+your clinician wrote, set by set.
+
+Athlete
+  coach             today's session
+  coach use FILE    put a plan in place
+  coach clear       open a closed plan
+  coach diary       what was done
+  coach try         see a sample day
+Clinician
+  coach check PATH  find mistakes
+  coach bind PLAN   make one file
+Tester
+  coach replay PATH play scenario files
+  coach hear TEXT   how it is heard
+
+Start: coach use FILE, then: coach
+At any question you can type help.
+--plain    lines only, nothing redrawn
+--version  what it is for and is not
+Each one: coach COMMAND --help
+Exit codes: coach help codes
+"""
+
+_MEANT: Final = """\
+Meant for: athletes who throw, with a
+sore or hurt shoulder, with a home plan
+from a clinician who sees them.
+Not meant for: finding out what is
+wrong; emergencies; changing a plan or
+adding to it; any use without a plan.
+No authority has reviewed it. Whoever
+hands it out checks the law that holds.
+"""
+
+
+def version() -> str:
+    """The version, and who it is for."""
+    return f"Coach {__version__}\n{_MEANT}"
+
+
+def codes() -> str:
+    """The table of exit codes."""
+    lines = [f"{code:>4}  {meaning}" for code, meaning in MEANING.items()]
+    return "Exit codes\n" + "\n".join(lines) + "\n"
+
+
+def not_a_command(word: str, known: tuple[str, ...]) -> str:
+    """What to say to a word that names no command."""
+    shown = "".join(letter if letter.isprintable() else "?" for letter in word[:40])
+    near = difflib.get_close_matches(word.lstrip("-"), known, n=1, cutoff=0.5)
+    meant = f" Did you mean: coach {near[0]}" if near else ""
+    return f'"{shown}" is not a command of Coach.{meant}\nSee: coach --help'
+
+
+class CommandHelp(NamedTuple):
+    """A command's sentence and its example."""
+
+    what: str
+    example: str
+
+
+_HELP: Final[dict[str, CommandHelp]] = {
+    "use": CommandHelp(
+        "Check a plan and put it in place.",
+        "coach use d-o.yaml",
+    ),
+    "clear": CommandHelp(
+        "Open a closed plan with the word from your clinician, or with your clinician beside you.",
+        "coach clear",
+    ),
+    "diary": CommandHelp(
+        "Show what was done, newest first.",
+        "coach diary --days 7",
+    ),
+    "try": CommandHelp(
+        "Try a session of an invented athlete. Nothing is kept.",
+        "coach try --quick",
+    ),
+    "check": CommandHelp(
+        "Find what would make a session wrong, with the line to write. Quiet when all is well.",
+        "coach check my-program/",
+    ),
+    "bind": CommandHelp(
+        "Make one readable file for the athlete from a plan and its program.",
+        "coach bind d-o.yaml --out d-o.txt",
+    ),
+    "replay": CommandHelp(
+        "Play scenario files and show where they differ from what happens.",
+        "coach replay days --junit out.xml",
+    ),
+    "hear": CommandHelp(
+        "Show how an answer is understood. Without a text, read JSON lines from standard input.",
+        'coach hear "a 3" --asked pain_now',
+    ),
+}
+
+
+class _Reader(argparse.ArgumentParser):
+    def error(self, message: str) -> NoReturn:
+        self.exit(2, f"{self.prog}: {message}\nSee: {self.prog} --help\n")
+
+
+def parser() -> argparse.ArgumentParser:
+    """The reader of all commands and their options."""
+    reader = _Reader(prog="coach", add_help=False, allow_abbrev=False)
+    reader.add_argument("--plain", action="store_true")
+    commands = reader.add_subparsers(dest="command")
+    for name, add_options in _OPTIONS.items():
+        words = _HELP[name]
+        command = commands.add_parser(
+            name,
+            description=textwrap.fill(words.what, 39),
+            epilog=f"Example:\n  {words.example}",
+            formatter_class=argparse.RawDescriptionHelpFormatter,
+            allow_abbrev=False,
+        )
+        add_options(command)
+    return reader
+
+
+def _plain(command: argparse.ArgumentParser) -> None:
+    command.add_argument(
+        "--plain",
+        action="store_true",
+        default=argparse.SUPPRESS,
+        help="lines only, nothing redrawn",
+    )
+
+
+def _use(command: argparse.ArgumentParser) -> None:
+    command.add_argument("file", metavar="FILE", help="the plan, or the file made by coach bind")
+    _plain(command)
+
+
+def _diary(command: argparse.ArgumentParser) -> None:
+    command.add_argument(
+        "--days", type=_count, default=28, metavar="N", help="the last N days (28)"
+    )
+    _plain(command)
+
+
+def _try(command: argparse.ArgumentParser) -> None:
+    command.add_argument("--quick", action="store_true", help="timers do not wait")
+    _plain(command)
+
+
+def _check(command: argparse.ArgumentParser) -> None:
+    command.add_argument("paths", nargs="+", metavar="PATH", help="files or folders")
+    command.add_argument("--json", action="store_true", help="findings as JSON")
+
+
+def _bind(command: argparse.ArgumentParser) -> None:
+    command.add_argument("plan", metavar="PLAN", help="the athlete's plan")
+    command.add_argument("--out", metavar="FILE", help="where to write it")
+
+
+def _replay(command: argparse.ArgumentParser) -> None:
+    command.add_argument("paths", nargs="+", metavar="PATH", help="scenario files or folders")
+    command.add_argument("--junit", metavar="FILE", help="results for a build server")
+
+
+def _hear(command: argparse.ArgumentParser) -> None:
+    command.add_argument("text", nargs="?", metavar="TEXT", help="one answer")
+    kinds = [kind.value for kind in Kind if kind not in (Kind.LINE, Kind.WORD)]
+    command.add_argument(
+        "--asked",
+        metavar="KIND",
+        choices=kinds,
+        default=Kind.OWN_WORDS.value,
+        help=f"the kind of question: {', '.join(kinds)}",
+    )
+
+
+def _count(word: str) -> int:
+    number = int(word) if word.isascii() and word.isdigit() else 0
+    if not 1 <= number <= 10_000:
+        raise argparse.ArgumentTypeError("a whole number from 1 to 10000")
+    return number
+
+
+_OPTIONS: "Final[dict[str, Callable[[argparse.ArgumentParser], None]]]" = {
+    "use": _use,
+    "clear": _plain,
+    "diary": _diary,
+    "try": _try,
+    "check": _check,
+    "bind": _bind,
+    "replay": _replay,
+    "hear": _hear,
+}
