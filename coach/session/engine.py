@@ -26,7 +26,7 @@ from coach.session import (
     training,
 )
 from coach.session.brief import Brief
-from coach.session.questions import WORST, is_flag_name
+from coach.session.questions import LINE_PARTS, WORST, coach_question, is_flag_name
 from coach.session.state import State
 from coach.session.stopping import stop, too_unclear
 from coach.session.table import Stage
@@ -103,7 +103,38 @@ def listen(state: State, event: Event) -> Heard:
     """What an event says; a timer or a break says nothing."""
     if not isinstance(event, Typed):
         return Heard(Action.ACCEPT)
-    return hear(question_heard(state, event), event.text, state.brief.lexicon)
+    heard = hear(question_heard(state, event), event.text, state.brief.lexicon)
+    if (
+        heard.action is Action.ACCEPT
+        and heard.values
+        and not state.line
+        and not event.fact
+    ):
+        return heard._replace(
+            values=(*heard.values, *said_besides(state, event, heard))
+        )
+    return heard
+
+
+def said_besides(
+    state: State, event: Typed, heard: Heard
+) -> tuple[tuple[str, Value], ...]:
+    """Labelled values in the same answer for facts that the prompt still waits for."""
+    taken = {fact for fact, _value in heard.values}
+    others = tuple(
+        coach_question(fact)
+        for fact in state.missing
+        if fact not in taken and fact in LINE_PARTS
+    )
+    if (
+        not others
+        or state.aside
+        or "," not in event.text
+        and " " not in event.text.strip()
+    ):
+        return ()
+    line = Question("besides", Kind.LINE, parts=others)
+    return hear(line, event.text, state.brief.lexicon).values
 
 
 def advance(state: State, event: Event) -> State | Refusal:

@@ -365,9 +365,20 @@ def hold_words(state: State, work: Work) -> str:
 
 def rest_words(state: State, work: Work) -> str:
     """What was kept, how long the rest is, what comes next."""
-    kept = "" if state.repeat else "Saved. "
     more = f" and {work.more * MORE_S} s more" if work.more else ""
-    return f"{kept}Rest {work.dose.rest_s} s{more}. {next_words(state, work)}"
+    rest = f"Rest {work.dose.rest_s} s{more}. {next_words(state, work)}"
+    return rest if state.repeat else f"{kept_words(state, work)}{rest}"
+
+
+def kept_words(state: State, work: Work) -> str:
+    """`Saved: 13 reps, pain 1 of 10. `, without what stayed unclear."""
+    noun = "holds" if work.dose.hold_s else "reps"
+    parts = []
+    if not {"reps in set", "holds in set"} & set(state.blank):
+        parts.append(f"{{{noun} in set}} {noun}")
+    if "pain in set" not in state.blank:
+        parts.append("pain {pain in set} of 10")
+    return f"Saved: {', '.join(parts)}. " if parts else "Saved. "
 
 
 def next_words(state: State, work: Work) -> str:

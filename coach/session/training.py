@@ -432,7 +432,8 @@ def report(state: State) -> State:
     """The questions after a set begin."""
     work = state.work
     assert work is not None
-    state = state._replace(at=0)
+    kept = tuple(fact for fact in state.blank if not fact.endswith("in set"))
+    state = state._replace(at=0, blank=kept)
     left = float(work.dose.sets - work.set_number)
     state = scripts.know(
         scripts.know(state, "set", float(work.set_number)), "sets left", left
