@@ -1,45 +1,54 @@
-# Two commands do all their own set-up: `make try` and `make test`. Nothing here needs root.
+# Two commands for everyone:  make try  (a sample session)   make test  (every check)
+# For whoever works on it:    make bench   make format   make lock
+# Another Python:             make test PYTHON=python3.12
+
 PYTHON ?= python3
 VENV := .venv
 BIN := $(VENV)/bin
+PIP := $(BIN)/python -m pip --disable-pip-version-check --quiet
 
-.PHONY: help try test bench format lock clean
+# The folder .venv is current when it holds a stamp named after the locks and the Python.
+SUM := $(shell cat pyproject.toml requirements.lock requirements-dev.lock | cksum | tr -d ' \t')
+VERSION := $(shell $(PYTHON) -c 'import sys; print("%d.%d" % sys.version_info[:2])')
+ALL_READY := $(VENV)/ready-all-$(VERSION)-$(SUM)
+RUN_READY := $(VENV)/ready-run-$(VERSION)-$(SUM)
 
-help:  ## say what there is
-	@grep -hE '^[a-z]+:.*##' $(MAKEFILE_LIST) | sed -E 's/:.*## /: /'
+.PHONY: try test bench format lock
+.SILENT:
 
-try: $(VENV)/.ready  ## a session of the invented athlete; nothing is kept
-	@$(BIN)/coach try
+try:
+	test -e $(ALL_READY) || $(MAKE) --no-print-directory $(RUN_READY)
+	$(BIN)/coach try
 
-test: $(VENV)/.ready-test  ## every check: format, lint, types, imports, tests, scenarios
-	@$(BIN)/python tests/check_all.py
+test: $(ALL_READY)
+	$(BIN)/python tests/check_all.py
 
-bench: $(VENV)/.ready-test  ## speed and memory as ratios, and what the ears score
-	@$(BIN)/python tests/bench/run.py
+bench: $(ALL_READY)
+	$(BIN)/python tests/bench/run.py
 
-format: $(VENV)/.ready-test  ## write the files as the format check wants them
-	@$(BIN)/ruff format -q coach tests && $(BIN)/ruff check -q --fix coach tests
+format: $(ALL_READY)
+	$(BIN)/ruff format
+	$(BIN)/ruff check --fix
 
-lock:  ## make both locks anew (needs uv on the path)
-	uv pip compile --universal --generate-hashes --no-header --no-annotate --python-version 3.11 -q pyproject.toml --extra build -o requirements.lock
-	uv pip compile --universal --generate-hashes --no-header --no-annotate --python-version 3.11 -q pyproject.toml --extra build --extra test -o requirements-test.lock
+# Every file that is installed is named with its hash; one lock serves all systems and Pythons.
+lock: $(ALL_READY)
+	$(PIP) install uv==0.13.9
+	for lock in "requirements.lock --group build" \
+	            "requirements-dev.lock --group build --group dev"; do \
+	    $(BIN)/uv pip compile pyproject.toml --quiet --universal --generate-hashes \
+	        --python-version 3.11 --upgrade --custom-compile-command "make lock" \
+	        --output-file $$lock || exit 1; \
+	done
 
-clean:  ## take the environment away
-	rm -rf $(VENV)
-
-$(VENV)/bin/python:
-	@echo "Setting up Python in $(VENV) (once)."
-	@$(PYTHON) -c 'import sys; sys.exit(sys.version_info < (3, 11))' || { echo "Python 3.11 or newer is needed: make PYTHON=python3.12"; exit 1; }
-	@$(PYTHON) -m venv $(VENV)
-
-$(VENV)/.ready: requirements.lock pyproject.toml | $(VENV)/bin/python
-	@echo "Installing what the coach needs, from the lock."
-	@$(BIN)/python -m pip install -q --disable-pip-version-check --require-hashes -r requirements.lock
-	@$(BIN)/python -m pip install -q --disable-pip-version-check --no-build-isolation --no-deps -e .
-	@touch $@
-
-$(VENV)/.ready-test: requirements-test.lock pyproject.toml | $(VENV)/bin/python
-	@echo "Installing what the checks need, from the lock."
-	@$(BIN)/python -m pip install -q --disable-pip-version-check --require-hashes -r requirements-test.lock
-	@$(BIN)/python -m pip install -q --disable-pip-version-check --no-build-isolation --no-deps -e .
-	@touch $@ $(VENV)/.ready
+$(ALL_READY): LOCK := requirements-dev.lock
+$(RUN_READY): LOCK := requirements.lock
+$(ALL_READY) $(RUN_READY):
+	$(PYTHON) -c 'import sys; sys.exit(sys.version_info < (3, 11))' \
+	    || { echo "Coach needs Python 3.11 or newer. Try: make test PYTHON=python3.12"; exit 1; }
+	echo "Setting up $(VENV) from $(LOCK). It takes about a minute, once."
+	test "$$($(BIN)/python -c 'import sys; print("%d.%d" % sys.version_info[:2])' 2>&1)" \
+	    = "$(VERSION)" || $(PYTHON) -m venv --clear $(VENV)
+	$(PIP) install --require-hashes -r $(LOCK)
+	$(PIP) install --no-deps --no-build-isolation -e .
+	rm -f $(VENV)/ready-*
+	touch $@
