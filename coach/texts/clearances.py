@@ -13,7 +13,7 @@ from typing import Final
 from coach.model.program import ThrowingLine
 from coach.texts import values
 from coach.texts.fields import Fields
-from coach.texts.margin import Margin, did_you_mean
+from coach.texts.margin import Margin, did_you_mean, near_line
 from coach.texts.yaml_lines import Text
 
 TABLES: Final = {
@@ -21,8 +21,8 @@ TABLES: Final = {
     "updated long toss": 45,
 }  # table -> its number of steps
 LINE: Final = (
-    "throwing: cleared 2026-11-06 by M. Aalto, youth 8 steps, from step 1, at most step 4, "
-    "apart 2 days"
+    "throwing: cleared DATE by WHO, youth 8 steps, from step NUMBER, at most step NUMBER, "
+    "apart NUMBER days"
 )
 _CLEARED: Final = re.compile(r"cleared (\S+) by (.+)")
 _CLASSES: Final = ("A", "B", "C", "D")
@@ -48,7 +48,8 @@ def _cleared(text: Text, margin: Margin) -> ThrowingLine | None:
     table = found[1] if len(found) > 1 else Text("", text.place)
     if table.value not in TABLES:
         what = f'"{table.value}" is no table of steps.{did_you_mean(table.value, TABLES)}'
-        margin.note("throwing.table", table.place, what, LINE)
+        write = near_line(margin, table.place, table.value, TABLES) or LINE
+        margin.note("throwing.table", table.place, what, write)
         return None
     line = ThrowingLine(day or "", match.group(2), table.value, 0, 0, 0, 0, "", text.place)
     return _with_pieces(line, found[2:], margin)

@@ -11,7 +11,7 @@ from typing import Final, NamedTuple
 from coach.model.program import Test
 from coach.texts import values
 from coach.texts.facts import Fact
-from coach.texts.margin import Margin, did_you_mean
+from coach.texts.margin import Margin, did_you_mean, near_line
 from coach.texts.yaml_lines import Text
 
 _GRAIN: Final = 4  # measured facts are looked at in quarters of a unit
@@ -61,6 +61,8 @@ def read_test(text: Text, known: dict[str, Fact], margin: Margin) -> Test | None
         margin.note("when.form", text.place, what, "when pain now is at least 3:")
         return None
     fact = known.get(name.strip())
+    if fact is not None and fact.kind == "unread":
+        return None
     if fact is None:
         _note_unknown(name.strip(), text, known, margin)
         return None
@@ -76,7 +78,8 @@ def read_test(text: Text, known: dict[str, Fact], margin: Margin) -> Test | None
 
 def _note_unknown(name: str, text: Text, known: dict[str, Fact], margin: Margin) -> None:
     what = f'Nothing called "{name}" has surely been asked by then.{did_you_mean(name, known)}'
-    margin.note("when.unknown_fact", text.place, what)
+    write = near_line(margin, text.place, name, known)
+    margin.note("when.unknown_fact", text.place, what, write)
 
 
 def _choice_test(fact: Fact, said: Text, margin: Margin) -> Test | None:
@@ -88,7 +91,9 @@ def _choice_test(fact: Fact, said: Text, margin: Margin) -> Test | None:
     for word in chosen:
         if word not in fact.choices:
             what = f'"{word}" is no answer of "{fact.name}".{did_you_mean(word, fact.choices)}'
-            margin.note("when.unknown_answer", said.place, what, ", ".join(fact.choices))
+            write = near_line(margin, said.place, said.value, fact.choices)
+            write = write or ", ".join(fact.choices)
+            margin.note("when.unknown_answer", said.place, what, write)
             return None
     if op == "is not" and len(chosen) > 1:
         margin.note("when.form", said.place, '"is not" takes one answer.')

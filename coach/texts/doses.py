@@ -13,7 +13,7 @@ from coach.model.program import Axis, Exercise, Place, Prescription
 from coach.model.quantities import Load
 from coach.texts import values
 from coach.texts.fields import Fields
-from coach.texts.margin import Margin, did_you_mean
+from coach.texts.margin import Margin, did_you_mean, near_line
 from coach.texts.yaml_lines import Mapped, Text
 
 BOUNDS: Final = {
@@ -94,11 +94,11 @@ def _whole_line(line: DoseLine, key: str, margin: Margin) -> DoseLine | None:
 
 def _example(key: str) -> str:
     examples = {
-        "reps": "reps: 8 to 12, up by 1, at most 15",
-        "hold": "hold: 20 s, up by 5 s, at most 30 s",
-        "load": "load: 10 lb, up by 1 lb, at most 12 lb",
-        "sets": "sets: 2, up by 1, up after 14 days, at most 3",
-        "range": "range: FIRST STEP, up after 28 days, at most LAST STEP",
+        "reps": "reps: LOW to HIGH, up by STEP, at most CAP",
+        "hold": "hold: SECONDS s only",
+        "load": "load: LOAD, up by STEP, at most CAP",
+        "sets": "sets: NUMBER only",
+        "range": "range: FIRST STEP, up after NUMBER days, at most LAST STEP",
     }
     return examples.get(key, f"{key}: ... only")
 
@@ -230,7 +230,7 @@ def _load(fields: Fields, exercise: Exercise) -> _LoadLine | None:
 
 
 def _load_example(kind: str) -> str:
-    return "load: light band only" if kind == "band" else "load: 2 lb only"
+    return "load: STRENGTH band only" if kind == "band" else "load: WEIGHT only"
 
 
 def _load_steps(line: DoseLine, opening: Load, kind: str, margin: Margin) -> _LoadLine | None:
@@ -286,7 +286,8 @@ def _index(text: Text, names: list[str], kind: str, margin: Margin) -> int | Non
     if text.value in names:
         return names.index(text.value)
     what = f'"{text.value}" is no {kind} of this exercise.{did_you_mean(text.value, names)}'
-    margin.note("dose.name_unknown", text.place, what, " / ".join(names))
+    write = near_line(margin, text.place, text.value, names) or " / ".join(names)
+    margin.note("dose.name_unknown", text.place, what, write)
     return None
 
 
@@ -302,14 +303,14 @@ def _versions(fields: Fields, exercise: Exercise) -> tuple[str, ...]:
 
 def _rest(fields: Fields, sets: Axis | None) -> int:
     needed = sets is not None and sets.cap > 1
-    text = fields.text("rest", "rest: 60 s" if needed else "")
+    text = fields.text("rest", "rest: NUMBER s" if needed else "")
     if text is None:
         return 0
     return int(values.number(text, fields.margin, REST, "The rest") or 0)
 
 
 def _apart(fields: Fields, exercise: Exercise) -> int:
-    text = fields.text("apart", "apart: 2 days" if exercise.load != "none" else "")
+    text = fields.text("apart", "apart: NUMBER days" if exercise.load != "none" else "")
     if text is None:
         return 0
     return int(values.number(text, fields.margin, APART, "The days apart") or 0)

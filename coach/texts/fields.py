@@ -10,7 +10,7 @@ import re
 
 from coach.model.program import Place
 from coach.texts import values
-from coach.texts.margin import Margin, did_you_mean
+from coach.texts.margin import Margin, did_you_mean, near_line
 from coach.texts.words import Voice
 from coach.texts.yaml_lines import Blank, Listed, Mapped, Node, Pair, Text
 
@@ -141,7 +141,8 @@ class Fields:
                 self.margin.note("language.unknown", pair.key.place, what)
                 continue
             what = f'{self.where} has no key "{key}".{did_you_mean(key, known)}'
-            self.margin.note("key.unknown", pair.key.place, what)
+            write = near_line(self.margin, pair.key.place, key, known)
+            self.margin.note("key.unknown", pair.key.place, what, write)
 
 
 def sentence_items(items: tuple[Node, ...], margin: Margin) -> list[Text]:

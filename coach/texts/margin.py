@@ -31,6 +31,7 @@ class Margin:
         """Start with a clean margin."""
         self._findings: list[Finding] = []
         self._pages: dict[str, Page] = {}
+        self._half_read: set[str] = set()
 
     def keep(self, page: Page) -> None:
         """Remember a page, so that findings can show its real lines."""
@@ -62,6 +63,25 @@ class Margin:
             return ""
         return page.lines[place.line - 1]
 
+    def line_with(self, place: Place, typed: str, instead: str) -> str:
+        """The real line at `place` with `instead` where `typed` stands, without indentation.
+
+        Only `instead` where the line does not hold `typed` there.
+        """
+        line = self.line_text(place)
+        start = place.column - 1
+        if not typed or not line.startswith(typed, start):
+            return instead
+        return (line[:start] + instead + line[start + len(typed) :]).strip()
+
+    def mark_half_read(self, kind: str) -> None:
+        """Remember that not all texts of this kind could be read, so names may seem unknown."""
+        self._half_read.add(kind)
+
+    def is_half_read(self, kind: str) -> bool:
+        """Whether some text of this kind could not be read."""
+        return kind in self._half_read
+
     def has_error(self) -> bool:
         """Whether one finding so far refuses a session."""
         return any(finding.level == "error" for finding in self._findings)
@@ -88,6 +108,12 @@ def nearest(typed: str, known: Iterable[str]) -> str:
     """The known name most like `typed`, or '' where none is near."""
     near = difflib.get_close_matches(typed.lower(), list(known), n=1, cutoff=0.6)
     return near[0] if near else ""
+
+
+def near_line(margin: Margin, place: Place, typed: str, known: Iterable[str]) -> str:
+    """The real line with the nearest known name in it, or '' where none is near."""
+    near = nearest(typed, known)
+    return margin.line_with(place, typed, near) if near else ""
 
 
 def did_you_mean(typed: str, known: Iterable[str]) -> str:

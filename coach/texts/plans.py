@@ -25,7 +25,7 @@ from coach.texts import facts, values
 from coach.texts.clearances import read_throwing
 from coach.texts.doses import read_dose
 from coach.texts.fields import Fields, only_map
-from coach.texts.margin import Margin, did_you_mean
+from coach.texts.margin import Margin, did_you_mean, near_line
 from coach.texts.programs import numbered_name
 from coach.texts.yaml_lines import Listed, Mapped, Text
 
@@ -68,13 +68,15 @@ PAIN_MOST: Final = {  # pain.ceilings: never above 5 in exercise, 0 in throwing;
     "gentle": 5,
     "in throwing": 0,
 }
-PAIN_LINE: Final = "pain: usual 1, to start 1, in exercise 1, gentle 2, in throwing 0"
+PAIN_LINE: Final = (
+    "pain: usual NUMBER, to start NUMBER, in exercise NUMBER, gentle NUMBER, in throwing 0"
+)
 LIMITS_MOST: Final = {
     "exercises": 20,
     "minutes": 180,
     "sessions a week": 14,
 }  # set here
-LIMITS_LINE: Final = "limits: exercises 4, minutes 30, sessions a week 4"
+LIMITS_LINE: Final = "limits: exercises NUMBER, minutes NUMBER, sessions a week NUMBER"
 # rule id -> unit, lowest, highest: the rules a plan may change; outer limits set here
 CHANGEABLE: Final = {
     "ready.sleep": values.Bounds("h", 3, 10, whole=False),
@@ -95,7 +97,7 @@ def read_plan_tree(tree: Mapped, program: Program, margin: Margin) -> Plan:
     phase, phase_opened = _phase(fields, program)
     clearance, clearance_place = _clearance(fields)
     at_home, loads = _at_home(fields)
-    side = fields.text("side", "side: left")
+    side = fields.text("side", "side: left (or right)")
     throwing, line = read_throwing(fields)
     changed, changed_places = _changed(fields)
     plan = Plan(
@@ -168,17 +170,17 @@ def _works_with(fields: Fields) -> tuple[str, ...]:
 
 
 def _athlete(fields: Fields) -> tuple[str, str]:
-    text = fields.text("athlete", "athlete: born 2006-08, handball player")
+    text = fields.text("athlete", "athlete: born YEAR-MONTH, SPORT")
     if text is None:
         return "", ""
     first, _, sport = text.value.partition(",")
     match = _BORN.fullmatch(first.strip())
     if match is None:
         what = f'"{first.strip()}" is not a birth month.'
-        fields.margin.note("plan.born", text.place, what, "athlete: born 2006-08, handball player")
+        fields.margin.note("plan.born", text.place, what, "athlete: born YEAR-MONTH, SPORT")
     if not sport.strip():
         what = "The line does not say the sport."
-        fields.margin.note("plan.sport", text.place, what, f"athlete: {first}, handball player")
+        fields.margin.note("plan.sport", text.place, what, f"athlete: {first}, SPORT")
     return match.group(1) if match else "", sport.strip()
 
 
@@ -192,7 +194,7 @@ def _guardian(fields: Fields) -> tuple[Call | None, str]:
     who = ", ".join(piece for piece in found if piece not in (phone, presence))
     if not phone or not presence:
         lacks = "a number to call" if not phone else "when the guardian is present"
-        write = "guardian: J.K., present at every session, 555 0171"
+        write = "guardian: INITIALS, present at every session, NUMBER"
         fields.margin.note("guardian.pieces", text.place, f"The line does not say {lacks}.", write)
     return Call(phone, who or "your guardian"), PRESENCE.get(presence, "every session")
 
@@ -211,14 +213,14 @@ def _surgery(fields: Fields) -> str:
     day, comma, what_done = text.value.partition(",")
     if not comma or not what_done.strip():
         what = "The line says neither none nor the day and what was done."
-        fields.margin.note("plan.surgery", text.place, what, "surgery: 2026-03-02, labral repair")
+        fields.margin.note("plan.surgery", text.place, what, "surgery: DATE, WHAT WAS DONE")
         return text.value
     values.date(Text(day.strip(), text.place), fields.margin, "The day of surgery")
     return text.value
 
 
 def _runs(fields: Fields) -> tuple[str, str, Place]:
-    write = "runs: 2026-11-09, review by 2026-12-21"
+    write = "runs: DATE, review by DATE"
     text = fields.text("runs", write)
     if text is None:
         return "", "", fields.place
@@ -237,7 +239,7 @@ def _runs(fields: Fields) -> tuple[str, str, Place]:
 def _phase(fields: Fields, program: Program) -> tuple[str, Opened]:
     names = [phase.name for phase in program.phases]
     first = names[0] if names else "settle"
-    write = f"phase: {first}, opened 2026-11-06 by M. Aalto"
+    write = f"phase: {first}, opened DATE by WHO"
     nothing = Opened("", "", "", fields.place)
     text = fields.text("phase", write)
     if text is None:
@@ -255,7 +257,7 @@ def _phase(fields: Fields, program: Program) -> tuple[str, Opened]:
 
 
 def _calls(fields: Fields) -> Calls:
-    write = "call:\n  emergency: 112, ambulance"
+    write = "call:\n  emergency: NUMBER, WHO"
     node = fields.node("call", write)
     tree = only_map(node, fields.margin, '"call"')
     place = node.place if node else fields.place
@@ -264,9 +266,9 @@ def _calls(fields: Fields) -> Calls:
         return Calls(blank, blank, blank, None, place)
     lines = Fields(tree, fields.margin, "The list of whom to call")
     calls = Calls(
-        _call(lines, "emergency", "112, ambulance"),
-        _call(lines, "crisis line", "555 0199, day and night"),
-        _call(lines, "clinician", "555 0134, M. Aalto, weekdays 8 to 17"),
+        _call(lines, "emergency", "NUMBER, WHO"),
+        _call(lines, "crisis line", "NUMBER, WHO"),
+        _call(lines, "clinician", "NUMBER, WHO"),
         _call(lines, "urgent", "") if lines.pair("urgent") else None,
         place,
     )
@@ -304,11 +306,13 @@ def _named_numbers(
     if text is None:
         return {}, fields.place
     found: dict[str, float] = {}
+    understood = True
     for piece in values.pieces(text):
         name, _, figure = piece.value.rpartition(" ")
         if name not in most:
             what = f'"{piece.value}" is no piece of this line.{did_you_mean(name, most)}'
             fields.margin.note(f"{key}.piece", piece.place, what, line)
+            understood = False
             continue
         said = Text(figure, values.place_after(piece, len(name) + 1))
         low = 0 if key == "pain" else 1
@@ -316,9 +320,10 @@ def _named_numbers(
         number = values.number(said, fields.margin, bounds, f'"{name}"')
         found[name] = number if number is not None else float(low)
     for name in most:
-        if name not in found:
+        if name not in found and understood:
             what = f'The line on {key} does not say "{name}".'
-            fields.margin.note(f"{key}.missing", text.place, what, line)
+            write = f"{key}: {text.value}, {name} NUMBER"
+            fields.margin.note(f"{key}.missing", text.place, what, write)
     return found, text.place
 
 
@@ -345,7 +350,7 @@ def _limits(fields: Fields) -> Limits:
 
 
 def _at_home(fields: Fields) -> tuple[tuple[str, ...], tuple[Load, ...]]:
-    found = fields.names("at home", "at home: light band, 2 lb dumbbell, towel")
+    found = fields.names("at home", "at home: WHAT IS THERE")
     loads = [values.load_at_home(piece, fields.margin) for piece in found]
     return tuple(piece.value for piece in found), tuple(load for load in loads if load)
 
@@ -368,7 +373,8 @@ def _opened_family(text: Text, margin: Margin) -> Opened | None:
     if opened is not None and opened.what not in facts.LOCKED_FAMILIES:
         near = did_you_mean(opened.what, facts.LOCKED_FAMILIES)
         what = f'"{opened.what}" is no locked family.{near}'
-        margin.note("opened.unknown", text.place, what)
+        write = near_line(margin, text.place, opened.what, facts.LOCKED_FAMILIES)
+        margin.note("opened.unknown", text.place, what, write)
     return opened
 
 
@@ -376,24 +382,28 @@ def _not_used(fields: Fields, program: Program) -> tuple[str, ...]:
     found = fields.names("not used")
     known = [exercise.name for exercise in program.exercises]
     for piece in found:
-        if piece.value not in known:
+        if piece.value not in known and not fields.margin.is_half_read("exercises"):
             what = f'"not used" names "{piece.value}", and there is no such exercise.'
             what += did_you_mean(piece.value, known)
-            fields.margin.note("exercise.unknown", piece.place, what)
+            write = near_line(fields.margin, piece.place, piece.value, known)
+            fields.margin.note("exercise.unknown", piece.place, what, write)
     return tuple(piece.value for piece in found)
 
 
 def _doses(fields: Fields, program: Program, home: tuple[Load, ...]) -> tuple[Prescription, ...]:
-    node = fields.node("doses", "doses:\n  EXERCISE:\n    sets: 2 only")
+    node = fields.node("doses", "doses:\n  EXERCISE:\n    sets: NUMBER only")
     tree = only_map(node, fields.margin, '"doses"')
     by_name = {exercise.name: exercise for exercise in program.exercises}
     found: list[Prescription] = []
     for pair in tree.pairs if tree else ():
         exercise = by_name.get(pair.key.value)
+        if exercise is None and fields.margin.is_half_read("exercises"):
+            continue
         if exercise is None:
             what = f'A dose for "{pair.key.value}", and there is no such exercise.'
             what += did_you_mean(pair.key.value, by_name)
-            fields.margin.note("dose.exercise_unknown", pair.key.place, what)
+            write = near_line(fields.margin, pair.key.place, pair.key.value, by_name)
+            fields.margin.note("dose.exercise_unknown", pair.key.place, what, write)
             continue
         lines = only_map(pair.value, fields.margin, "A dose")
         dose = read_dose(pair.key, lines, exercise, home, fields.margin) if lines else None

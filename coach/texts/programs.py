@@ -15,7 +15,7 @@ from coach.texts.conditions import narrowed, read_test, split_conditions, whole_
 from coach.texts.exercises import read_exercise
 from coach.texts.facts import Fact
 from coach.texts.fields import Fields, only_map, sentence_items
-from coach.texts.margin import Margin, did_you_mean
+from coach.texts.margin import Margin, Page, did_you_mean, near_line
 from coach.texts.scripts import Known, ScriptReader
 from coach.texts.walls import read_walls
 from coach.texts.words import Voice
@@ -86,12 +86,15 @@ def _texts_in(folder: Path, name: str, margin: Margin) -> list[tuple[str, Mapped
             continue
         short = f"{name}/{path.name}"
         if path.suffix != ".yaml":
+            margin.keep(Page(short, str(path), (), b""))
             margin.note("file.name", Place(short, 1), f"{short} does not end in .yaml.")
             continue
         page = read_page(path, short, margin, root=folder)
         tree = read_tree(page, margin) if page else None
         if tree is not None:
             found.append((short, tree))
+        else:
+            margin.mark_half_read(name)
     return found
 
 
@@ -99,6 +102,7 @@ def _exercises(folder: Path, margin: Margin, voice: Voice) -> list[Exercise]:
     found: dict[str, Exercise] = {}
     for _, tree in _texts_in(folder, "exercises", margin):
         if not _first_line_is("exercise", tree, margin):
+            margin.mark_half_read("exercises")
             continue
         exercise = read_exercise(tree, margin, voice)
         if exercise.name in found:
@@ -106,7 +110,10 @@ def _exercises(folder: Path, margin: Margin, voice: Voice) -> list[Exercise]:
             margin.note("name.twice", exercise.place, what, also=found[exercise.name].place)
             continue
         found[exercise.name] = exercise
-    return [exercise for name, exercise in found.items() if name]
+    named = [exercise for name, exercise in found.items() if name]
+    if len(named) < len(found):
+        margin.mark_half_read("exercises")
+    return named
 
 
 def _first_line_is(kind: str, tree: Mapped, margin: Margin) -> bool:
@@ -230,8 +237,11 @@ def _check_listed(piece: Text, key: str, exercise: Exercise, margin: Margin) -> 
 def _note_unknown_exercise(
     piece: Text, key: str, by_name: dict[str, Exercise], margin: Margin
 ) -> None:
+    if margin.is_half_read("exercises"):
+        return
     what = f'"{key}" names "{piece.value}", and there is no such exercise.'
-    margin.note("exercise.unknown", piece.place, what + did_you_mean(piece.value, by_name))
+    write = near_line(margin, piece.place, piece.value, by_name)
+    margin.note("exercise.unknown", piece.place, what + did_you_mean(piece.value, by_name), write)
 
 
 def _phases(fields: Fields, by_name: dict[str, Exercise], margin: Margin) -> tuple[Phase, ...]:
@@ -319,7 +329,8 @@ def _heard_too(fields: Fields) -> tuple[tuple[str, str], ...]:
         group = pair.key.value
         if group not in facts.FLAG_NAMES:
             what = f'"{group}" is no warning sign.{did_you_mean(group, facts.FLAG_NAMES)}'
-            fields.margin.note("heard.group", pair.key.place, what)
+            write = near_line(fields.margin, pair.key.place, group, facts.FLAG_NAMES)
+            fields.margin.note("heard.group", pair.key.place, what, write)
             continue
         if not isinstance(pair.value, Listed):
             what = f'"{group}" takes lines with dashes.'

@@ -58,8 +58,9 @@ def _excerpt(finding: Finding) -> list[str]:
     line = finding.line_text[start : start + LONGEST_LINE]
     before = line[: max(0, finding.place.column - 1 - start)]
     number = str(finding.place.line)
-    pad = " " * _width(visible(before))
-    return [f"  {number} | {visible(line)}", f"  {' ' * len(number)} | {pad}^"]
+    lead = "... " if start else ""
+    pad = " " * (_width(visible(before)) + len(lead))
+    return [f"  {number} | {lead}{visible(line)}", f"  {' ' * len(number)} | {pad}^"]
 
 
 def _write(write: str) -> list[str]:

@@ -82,7 +82,8 @@ def _scenario(tree: Mapped, path: Path, margin: Margin) -> Scenario:
         tree.place,
     )
     fields.close(("scenario", "plan", "usual", "days"))
-    if not any(day.all_day or any(isinstance(e, Seen) for e in day.talk) for day in days):
+    checked = any(day.all_day or any(isinstance(e, Seen) for e in day.talk) for day in days)
+    if not checked and not margin.has_error():
         margin.note("scenario.nothing_checked", tree.place, "The scenario checks nothing.")
     return scenario
 

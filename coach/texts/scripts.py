@@ -19,7 +19,7 @@ from coach.texts.conditions import (
 )
 from coach.texts.facts import Fact
 from coach.texts.fields import Fields, only_map
-from coach.texts.margin import Margin, did_you_mean, nearest
+from coach.texts.margin import Margin, did_you_mean, near_line, nearest
 from coach.texts.questions import answers_fact, read_answers, read_question_words
 from coach.texts.words import Voice
 from coach.texts.yaml_lines import Listed, Mapped, Node, Pair, Text
@@ -99,7 +99,9 @@ class ScriptReader:
             self._effect(tree, branch)
         else:
             what = f'A script has no line "{kind}".{did_you_mean(kind, (*LINE_KINDS, "when"))}'
-            self._margin.note("script.line_unknown", tree.pairs[0].key.place, what)
+            key = tree.pairs[0].key
+            write = near_line(self._margin, key.place, kind, (*LINE_KINDS, "when"))
+            self._margin.note("script.line_unknown", key.place, what, write)
 
     def _add(self, step: Step) -> None:
         self._steps.append(step)
@@ -145,7 +147,7 @@ class ScriptReader:
         if screen and text.value in ("1", "2"):
             return int(text.value)
         what = "A screen question has two reviewed wordings, 1 and 2; no other question has any."
-        self._margin.note("ask.wording", text.place, what, "wording: 2")
+        self._margin.note("ask.wording", text.place, what)
         return 1
 
     def _no_own_words(self, fields: Fields, asked: Text) -> None:
@@ -180,6 +182,8 @@ class ScriptReader:
             self._margin.note("ask.other_moment", asked.place, what)
             return
         near = nearest(asked.value, coach_asks)
+        if near:
+            self._asked.append((near, asked.place))
         what = f'The coach has no question "{asked.value}" in this moment.'
         what += did_you_mean(asked.value, coach_asks)
         self._margin.note("ask.unknown", asked.place, what, f"- ask: {near}" if near else "")
@@ -213,7 +217,10 @@ class ScriptReader:
         answers = read_answers(fields, self._voice)
         every = self._every(fields)
         fields.close(("ask also", "words", "answers", "every"))
-        if name is None or called is None or answers is None:
+        if name is None or called is None:
+            return
+        if answers is None:
+            branch.known[name] = Fact(name, "unread")
             return
         self._check_new_name(name, called)
         self.own_facts[name] = branch.known[name] = answers_fact(name, answers)
@@ -327,9 +334,12 @@ class ScriptReader:
         if self.moment in ("after a set", "before an exercise"):
             known = (*known, "this exercise")
         for piece in values.pieces(text):
+            if piece.value not in known and self._margin.is_half_read("exercises"):
+                continue
             if piece.value not in known:
                 said = f'"{piece.value}" is no exercise here.{did_you_mean(piece.value, known)}'
-                self._margin.note("effect.target", piece.place, said)
+                write = near_line(self._margin, piece.place, piece.value, known)
+                self._margin.note("effect.target", piece.place, said, write)
                 continue
             step = Step("effect", branch.tests, key.place, effect=key.value, target=piece.value)
             self._add(step)

@@ -28,8 +28,14 @@ def program_folder_for(plan_path: Path, name: str) -> Path | None:
     for folder in list(plan_path.resolve().parents)[: HOW_FAR_UP + 1]:
         for candidate in (folder, *_children(folder)):
             if name and says(candidate / PROGRAM_FILE, "program") == name:
-                return candidate
+                return _as_seen_from_here(candidate)
     return None
+
+
+def _as_seen_from_here(folder: Path) -> Path:
+    """The folder by its short path where it lies below the folder the command was called in."""
+    here = Path.cwd()
+    return folder.relative_to(here) if folder.is_relative_to(here) else folder
 
 
 def plan_of_scenario(scenario: Path, plan: str) -> Path | None:

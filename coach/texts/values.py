@@ -13,7 +13,7 @@ from typing import Final, NamedTuple
 
 from coach.model.program import Opened, Place
 from coach.model.quantities import BAND_STRENGTHS, Call, Load
-from coach.texts.margin import Margin, did_you_mean
+from coach.texts.margin import Margin, did_you_mean, nearest
 from coach.texts.yaml_lines import Blank, Listed, Node, Text
 
 _NUMBER: Final = re.compile(r"(?:0|[1-9][0-9]*)(?:\.[0-9]+)?")
@@ -65,7 +65,8 @@ def has_decimal_comma(text: Text, margin: Margin) -> bool:
         return False
     place = text.place._replace(column=text.place.column + found.start())
     what = f'"{found.group()}" has a comma inside a number.'
-    margin.note("value.decimal_comma", place, what, f"{found.group(1)}.{found.group(2)}")
+    instead = f"{found.group(1)}.{found.group(2)}"
+    margin.note("value.decimal_comma", place, what, margin.line_with(place, found.group(), instead))
     return True
 
 
@@ -90,9 +91,9 @@ def _out_of_range(value: float, bounds: Bounds, what: str) -> str:
 
 
 def _figure(figure: str, text: Text, margin: Margin, bounds: Bounds, what: str) -> float | None:
-    example = f"{bounds.low:g} {bounds.unit}".strip()
+    example = margin.line_with(text.place, text.value, f"NUMBER {bounds.unit}".strip())
     if _LEADING_NOUGHT.fullmatch(figure):
-        mend = figure.lstrip("0") or "0"
+        mend = margin.line_with(text.place, figure, figure.lstrip("0") or "0")
         margin.note(
             "value.leading_nought",
             text.place,
@@ -118,7 +119,7 @@ def _unit_fits(
         alike = {"s"}
     if unit in alike:
         return True
-    mend = f"{figure} {bounds.unit}".strip()
+    mend = margin.line_with(text.place, text.value, _in_unit(figure, unit, bounds.unit))
     if not unit:
         margin.note("value.unit_missing", text.place, f"{what} has no unit.", mend)
     else:
@@ -127,10 +128,20 @@ def _unit_fits(
     return False
 
 
+def _in_unit(figure: str, unit: str, wanted: str) -> str:
+    """The figure in the unit wanted; another unit is only changed where that is exact."""
+    if unit in ("min", "minutes") and wanted == "s":
+        return f"{float(figure) * 60:g} s"
+    if unit and wanted:
+        return f"NUMBER {wanted}"
+    return f"{figure} {wanted}".strip()
+
+
 def span(text: Text, margin: Margin, bounds: Bounds, what: str) -> tuple[float, float] | None:
     """`10 to 15` or one number, low and high; the unit stands once, at the end."""
     if re.fullmatch(r"[0-9.]+\s*[-\u2013]\s*[0-9.]+.*", text.value):
-        mend = re.sub(r"\s*[-\u2013]\s*", " to ", text.value, count=1)
+        instead = re.sub(r"\s*[-\u2013]\s*", " to ", text.value, count=1)
+        mend = margin.line_with(text.place, text.value, instead)
         margin.note("value.range_dash", text.place, f'"{text.value}" is not a range.', mend)
         return None
     low_words, joined, high_words = text.value.partition(" to ")
@@ -145,6 +156,7 @@ def span(text: Text, margin: Margin, bounds: Bounds, what: str) -> tuple[float, 
     if low >= high:
         unit = f" {bounds.unit}" if bounds.unit else ""
         mend = f"{high:g} to {low:g}{unit}" if low > high else f"{low:g}{unit}"
+        mend = margin.line_with(text.place, text.value, mend)
         margin.note("value.range_turned", text.place, f'"{text.value}" does not rise.', mend)
         return None
     return low, high
@@ -160,14 +172,15 @@ def date(text: Text, margin: Margin, what: str) -> str | None:
             margin.note("value.date_impossible", text.place, said)
             return None
     said = f'{what} is not a date: "{text.value}".'
-    margin.note("value.date", text.place, said, _date_mend(text.value))
+    mend = margin.line_with(text.place, text.value, _date_mend(text.value))
+    margin.note("value.date", text.place, said, mend)
     return None
 
 
 def _date_mend(typed: str) -> str:
     match = _OTHER_DATE.fullmatch(typed)
     if not match:
-        return "2026-11-09 (year, month, day)"
+        return "YEAR-MONTH-DAY"
     a, b, c = match.groups()
     if len(a) == 4:  # noqa: PLR2004  a year has four figures
         return f"{a}-{int(b):02d}-{int(c):02d}"
@@ -189,7 +202,8 @@ def name(text: Text, margin: Margin, what: str) -> str | None:
         margin.note("name.joining_word", text.place, said)
         return None
     if not _NAME.fullmatch(value):
-        mend = " ".join(re.sub(r"[^a-z0-9'/ -]+", " ", value.lower()).split())
+        plain = " ".join(re.sub(r"[^a-z0-9'/ -]+", " ", value.lower()).split())
+        mend = margin.line_with(text.place, value, plain)
         said = f'"{value}" is not a name: lower-case words with single blanks.'
         margin.note("name.form", text.place, said, mend)
         return None
@@ -221,7 +235,9 @@ def one_of(text: Text, margin: Margin, known: tuple[str, ...], what: str) -> str
     if text.value in known:
         return text.value
     said = f'{what} "{text.value}" is not known.{did_you_mean(text.value, known)}'
-    margin.note("value.not_in_list", text.place, said, " or ".join(known))
+    near = nearest(text.value, known)
+    write = margin.line_with(text.place, text.value, near) if near else " or ".join(known)
+    margin.note("value.not_in_list", text.place, said, write)
     return None
 
 
@@ -230,11 +246,11 @@ def call(text: Text, margin: Margin, who: str) -> Call | None:
     first, comma, rest = text.value.partition(",")
     if not _PHONE.fullmatch(first.strip()):
         said = f'The line for "{who}" does not begin with a number to call.'
-        margin.note("call.number", text.place, said, f"{who}: 555 0100, who answers")
+        margin.note("call.number", text.place, said, f"{who}: NUMBER, WHO")
         return None
     if not comma or not rest.strip():
         said = f'The number for "{who}" does not say who answers.'
-        margin.note("call.who", text.place, said, f"{who}: {first.strip()}, who answers")
+        margin.note("call.who", text.place, said, f"{who}: {first.strip()}, WHO")
         return None
     return Call(first.strip(), rest.strip())
 
@@ -249,7 +265,7 @@ def opened(text: Text, margin: Margin) -> Opened | None:
     match = re.fullmatch(r"(.+?) (\S+) by (.+)", text.value)
     if match is None:
         said = f'"{text.value}" does not say what is opened, when and by whom.'
-        margin.note("opened.pieces", text.place, said, "overhead 2026-12-01 by M. Aalto")
+        margin.note("opened.pieces", text.place, said, "opened: WHAT DATE by WHO")
         return None
     place = text.place._replace(column=text.place.column + match.start(2))
     day = date(Text(match.group(2), place), margin, "The day it was opened")

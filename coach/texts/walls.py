@@ -11,7 +11,7 @@ from typing import Final
 from coach.model.program import Exercise, Place, Wall
 from coach.texts import values
 from coach.texts.fields import Fields, only_map
-from coach.texts.margin import Margin, did_you_mean
+from coach.texts.margin import Margin, did_you_mean, near_line
 from coach.texts.yaml_lines import Pair, Text
 
 _WALL: Final = re.compile(r"(.+?) (at most|at least) (.+)")
@@ -44,7 +44,8 @@ def read_walls(fields: Fields, by_name: dict[str, Exercise]) -> tuple[Wall, ...]
         if known is None:
             names = (*by_name, "pain", "limits")
             what = f'There is no exercise "{pair.key.value}".{did_you_mean(pair.key.value, names)}'
-            fields.margin.note("wall.unknown", pair.key.place, what)
+            write = near_line(fields.margin, pair.key.place, pair.key.value, names)
+            fields.margin.note("wall.unknown", pair.key.place, what, write)
             continue
         found.extend(_walls_on(pair, known, fields.margin))
     return tuple(found)

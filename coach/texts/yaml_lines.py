@@ -138,6 +138,8 @@ def read_tree(page: Page, margin: Margin) -> Mapped | None:
     """The page as a tree, or None; every reading mistake is noted at its line and column."""
     if not _only_printable(page, margin):
         return None
+    if _tab_in_front(page, margin):
+        return None
     mended = [_mended(line, page.file, number, margin) for number, line in _counted(page.lines)]
     if not "".join(mended).strip():
         margin.note("file.empty", Place(page.file, 1), "The file is empty.")
@@ -164,6 +166,19 @@ def _only_printable(page: Page, margin: Margin) -> bool:
             what = f"The line holds a control character ({code})."
             margin.note("text.control_character", place, what, _CONTROL.sub("", line).strip())
     return clean
+
+
+def _tab_in_front(page: Page, margin: Margin) -> bool:
+    """Whether a tab sets a line in; then nobody can tell what the line belongs to."""
+    found = False
+    for number, line in _counted(page.lines):
+        lead = line[: len(line) - len(line.lstrip())]
+        if "\t" in lead and line.strip() and not line.lstrip().startswith("#"):
+            found = True
+            place = Place(page.file, number, lead.index("\t") + 1)
+            what = "A tab sets the line in."
+            margin.note("text.tab", place, what, line.strip() + "   (with blanks before it)")
+    return found
 
 
 def _mended(line: str, file: str, number: int, margin: Margin) -> str:
