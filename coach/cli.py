@@ -32,11 +32,20 @@ OUR_FAULT = (
 def main(arguments: list[str] | None = None) -> int:
     """Run one command; its exit code (see `coach help codes`)."""
     words = sys.argv[1:] if arguments is None else arguments
-    if not words or words == ["--plain"]:
+    if sys.stdout is None:  # started with its output closed: nothing could be shown
+        return 74
+    try:
+        if words and words != ["--plain"]:
+            return guarded(lambda: named_command(words))
         sys.stdout.write(GREETING + "\n")
         sys.stdout.flush()
         return guarded(lambda: todays_session(plain=bool(words)))
-    return guarded(lambda: named_command(words))
+    except KeyboardInterrupt:
+        complain("Stopped here. All you typed is saved.")
+        return 130
+    except OSError:  # the first words could not be written
+        quiet_output()
+        return 74
 
 
 # ---------------------------------------------------------------- what may go wrong
@@ -49,38 +58,44 @@ def guarded(command: Callable[[], int]) -> int:
     try:
         ends_by_signal()
         ready_streams()
-        return command()
-    except Trouble as trouble:
-        complain(trouble.words)
-        return trouble.code
-    except KeyboardInterrupt:
-        complain("Stopped here. All you typed is saved.")
-        return 130
+        code = command()
+        sys.stdout.flush()
     except BrokenPipeError:
         quiet_output()
         return 74
+    except Trouble as trouble:
+        complain(trouble.words)
+        return trouble.code
     except SystemExit as ended:
         return ended.code if isinstance(ended.code, int) else 2
+    except OSError as refused:
+        complain(f"Reading or writing failed: {refused.strerror}. No exercise is shown.")
+        quiet_output()
+        return 74
     except Exception as fault:  # noqa: BLE001 - the last resort: our fault must end in a safe stop
         complain(OUR_FAULT + "\n" + fault_place(fault))
         return 70
+    return code
 
 
 def complain(words: str) -> None:
     """One message for a person; a closed window is no second fault."""
     import contextlib
 
-    with contextlib.suppress(OSError, ValueError):
+    with contextlib.suppress(OSError, ValueError, AttributeError):
         sys.stdout.flush()
+    with contextlib.suppress(OSError, ValueError, AttributeError):
         sys.stderr.write(words + "\n")
         sys.stderr.flush()
 
 
 def quiet_output() -> None:
     """Nobody reads any more: let the interpreter's last flush go nowhere."""
+    import contextlib
     import os
 
-    os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+    with contextlib.suppress(OSError, ValueError, AttributeError):
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
 
 
 def fault_place(fault: BaseException) -> str:
@@ -232,7 +247,7 @@ def diary(options: argparse.Namespace) -> int:
     from datetime import timedelta
 
     from coach.drivers.line_voice import LineVoice
-    from coach.reports.diary_list import Entry, diary_lines
+    from coach.reports.diary_list import diary_lines
 
     first_day = (now().date() - timedelta(days=options.days - 1)).isoformat()
     for line in diary_lines(recorded_since(first_day)):
@@ -242,14 +257,14 @@ def diary(options: argparse.Namespace) -> int:
 
 def recorded_since(first_day: str) -> list[Entry]:
     """The sessions from `first_day` on; none when there is no diary yet."""
-    from coach.journal import Trouble
+    from coach.journal.trouble import MISSING, Trouble
     from coach.reports.diary_list import Entry
 
     try:
         with own_journal(write=False) as journal:
             sittings = journal.sessions(MOST_LISTED, since=first_day)
     except Trouble as trouble:
-        if trouble.code != 66:
+        if trouble.code != MISSING:
             raise
         return []
     return [Entry(sitting.opened_at, sitting.record, sitting.hold) for sitting in sittings]

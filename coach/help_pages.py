@@ -17,6 +17,8 @@ from coach.model.heard import Kind
 if TYPE_CHECKING:
     from collections.abc import Callable
 
+MOST_DAYS: Final = 10_000
+
 OVERVIEW: Final = """\
 Coach talks you through the home plan
 your clinician wrote, set by set.
@@ -194,12 +196,12 @@ def _hear(command: argparse.ArgumentParser) -> None:
 
 def _count(word: str) -> int:
     number = int(word) if word.isascii() and word.isdigit() else 0
-    if not 1 <= number <= 10_000:
-        raise argparse.ArgumentTypeError("a whole number from 1 to 10000")
+    if not 1 <= number <= MOST_DAYS:
+        raise argparse.ArgumentTypeError(f"a whole number from 1 to {MOST_DAYS}")
     return number
 
 
-_OPTIONS: "Final[dict[str, Callable[[argparse.ArgumentParser], None]]]" = {
+_OPTIONS: Final[dict[str, Callable[[argparse.ArgumentParser], None]]] = {
     "use": _use,
     "clear": _plain,
     "diary": _diary,

@@ -13,8 +13,8 @@ from typing import TYPE_CHECKING, Final, Protocol
 from coach.drivers import exit_codes
 from coach.hearing import hear
 from coach.model.heard import Action, Command, Heard, Kind, Question
-from coach.rules import hold as hold_rules
 from coach.model.history import Hold
+from coach.rules import hold as hold_rules
 from coach.rules.red_flags import FLAGS, flag_heard
 from coach.session.brief import Brief
 from coach.session.stopping import clinician_hours, clinician_name, stop_lines
@@ -87,9 +87,7 @@ def _one_stop(
         if _plain(typed) == hold_rules.IN_PERSON and hold_rules.IN_PERSON in bound.plan.clearance:
             if _in_person(journal, bound.plan, hold, voice, now):
                 return True
-        elif _by_word(journal, bound, hold, typed, voice, now):
-            return True
-        elif journal.open_hold() is None:
+        elif _by_word(journal, bound, hold, typed, voice, now) or journal.open_hold() is None:
             return True
 
 
@@ -113,7 +111,7 @@ def wait_left(wrong: tuple[str, ...], now: datetime) -> float:
     if not whole:
         return 0.0
     passed = (now - datetime.fromisoformat(wrong[-1])).total_seconds()
-    return whole - passed if 0 <= passed else float(whole)
+    return whole - passed if passed >= 0 else float(whole)
 
 
 def _wait_out(journal: Journal, hold: Hold, voice: Voice, now: Callable[[], datetime]) -> None:
@@ -123,7 +121,7 @@ def _wait_out(journal: Journal, hold: Hold, voice: Voice, now: Callable[[], date
         voice.wait(left)
 
 
-def _by_word(  # noqa: PLR0913 - the talk's five partners and what was typed
+def _by_word(
     journal: Journal,
     bound: Bound,
     hold: Hold,
@@ -216,7 +214,7 @@ def _clinician(bound: Bound) -> str:
     return f"{clinician_name(calls)}: {calls.clinician.number}"
 
 
-def _new_stop(  # noqa: PLR0913 - the talk's partners, what was typed and heard
+def _new_stop(
     journal: Journal, brief: Brief, heard: Heard, group: Group, typed: str, voice: Voice
 ) -> None:
     code = flag_heard(group, heard.flag, brief.person)

@@ -12,7 +12,7 @@ import textwrap
 import time
 from typing import Final
 
-from coach.texts.rendered import visible
+from coach.drivers.cleaned import cleaned
 
 WIDEST: Final = 79
 NARROWEST: Final = 20
@@ -28,7 +28,7 @@ def wrapped(text: str) -> str:
     """`text` cleaned and wrapped; a line's own indent is kept for the lines that follow it."""
     indent = text[: len(text) - len(text.lstrip(" "))]
     return textwrap.fill(
-        visible(text),
+        cleaned(text),
         width(),
         subsequent_indent=f"{indent}  " if indent else "",
         drop_whitespace=True,

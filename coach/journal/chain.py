@@ -27,9 +27,9 @@ FORMAT: Final = 1
 APPLICATION: Final = 0x0C0AC401  # marks the file as ours; set here
 FIRST_LINK: Final = b"\0" * 32
 
-# `sort` says what a row is; `name`, `about` and `day` make it findable. A later row can replace
-# nothing: a number already taken is refused, or `insert or replace` would delete unseen.
-_TABLES: Final = f"""
+# `sort` says what a row is; `name` and `about` make it findable. A later row can replace nothing:
+# a number already taken is refused, or `insert or replace` would delete unseen.
+_TABLES: Final = """
 pragma journal_mode = wal;
 begin immediate;
 create table record (
@@ -53,10 +53,8 @@ create trigger verified_kept before delete on verified
 create trigger verified_follows before insert on verified
   when exists (select 1 from verified where number >= new.number)
   begin select raise(abort, 'the diary only grows'); end;
-pragma application_id = {APPLICATION};
-pragma user_version = {FORMAT};
-commit;
 """
+_MARKS: Final = f"pragma application_id = {APPLICATION}; pragma user_version = {FORMAT}; commit;"
 
 _COLUMNS: Final = "r.number, r.session, r.sort, r.name, r.about, r.at, r.body, r.shown, r.checksum"
 _LINKED: Final = (
@@ -105,7 +103,7 @@ class Chain:
 
     def create(self) -> None:
         """Make the tables in an empty file."""
-        self.connection.executescript(_TABLES)
+        self.connection.executescript(_TABLES + _MARKS)
 
     def prepare(self, *, write: bool) -> None:
         """Recognise the file. Raises `Trouble` when it is emptied, foreign or of a newer format."""

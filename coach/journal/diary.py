@@ -156,7 +156,7 @@ class Journal:
         self._add([row], verified=not self._stops)
         return session
 
-    def append(  # noqa: PLR0913 - one transaction holds all that belongs together
+    def append(
         self,
         session: int,
         kind: str,
@@ -181,7 +181,7 @@ class Journal:
             rows.append(_row(DAY, at, day_body(close), session=session))
         self._add(rows)
 
-    def lift(  # noqa: PLR0913 - a lift names its stop, way, person and time
+    def lift(
         self, hold_number: int, way: str, who: str, at: str, day: str, spent: str = ""
     ) -> bool:
         """Lift one open stop once; False when it is not open or the word `spent` was used before.
@@ -327,7 +327,7 @@ class Journal:
         return Sitting(session, begin.at, header, day, hold)
 
 
-def _row(  # noqa: PLR0913 - the columns of a record
+def _row(
     sort: str,
     at: str,
     body: Mapping[str, object],

@@ -19,7 +19,9 @@ FULL: Final = "The disk is full, so nothing more can be saved and no exercise is
 DAMAGED: Final = (
     "The diary is damaged and was left as it is, so please call your clinician before you go on."
 )
-WRITE_FAILED: Final = "The diary could not be saved just now, so no exercise is shown."
+WRITE_FAILED: Final = (
+    "The diary could not be saved (the disk may be full), so no exercise is shown."
+)
 READ_ONLY: Final = (
     "The diary's folder does not let Coach write, so open it for your own user and start again."
 )
