@@ -36,7 +36,7 @@ def _kept(why: str, plan: Plan) -> Decision:
     return Decision("stop.hold", "kept", why, plan.calls.place, Basis.OURS, _SOURCE)
 
 
-def lifts(  # noqa: PLR0913  what a clearance is, all of it needed
+def lifts(
     hold: Hold, way: str, given_day: date, plan: Plan, for_hold: int | None, today: date
 ) -> Decision:
     """Whether a clearance lifts `hold` (id stop.hold; ours): outcome `lifted` or `kept`.

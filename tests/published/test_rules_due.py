@@ -49,7 +49,7 @@ def facts(today: date, asked: dict[Section, str], **changes: Any) -> DueFacts:
 
 
 def season(
-    pattern: tuple[int, ...], threw: Happens, short: Happens, surgery: bool = False
+    pattern: tuple[int, ...], threw: Happens, short: Happens, *, surgery: bool = False
 ) -> Iterator[tuple[int, int]]:
     """For each session after the first day: answers before set 1, longest wait of a section."""
     asked = dict(ALL_DAYS)
@@ -96,7 +96,9 @@ def test_short_nights_now_and_then_stay_inside_seven_answers(seed: int) -> None:
 
 def test_with_surgery_in_the_plan_a_day_has_at_most_one_answer_more() -> None:
     for pattern in PATTERNS:
-        counts, waits = zip(*season(pattern, now_and_then(3, 0.5), never, True), strict=True)
+        counts, waits = zip(
+            *season(pattern, now_and_then(3, 0.5), never, surgery=True), strict=True
+        )
         assert max(counts) <= 8, pattern
         assert max(waits) <= 7, pattern
 

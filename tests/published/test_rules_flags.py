@@ -55,7 +55,7 @@ def test_no_sign_waits_longer_than_its_source_allows(flag: str, latest: Tier, so
 # one is used. 38 C is 100.4 F exactly: 38 * 9 / 5 + 32.
 @pytest.mark.parametrize("flag", ["B11", "S03"])
 def test_fever_is_asked_at_38_c_in_both_units_and_both_wordings(flag: str) -> None:
-    assert 38 * 9 / 5 + 32 == pytest.approx(100.4)
+    assert pytest.approx(100.4) == 38 * 9 / 5 + 32
     for wording in (FLAGS[flag].question, FLAGS[flag].wording_2):
         assert "38 C (100.4 F) or more" in wording
 

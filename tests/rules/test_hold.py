@@ -109,6 +109,12 @@ def test_the_same_word_under_another_salt_has_another_digest() -> None:
     assert word_digest("amber otter", SALTS[0]) != word_digest("amber otter", SALTS[1])
 
 
+def test_words_bound_long_ago_still_fit() -> None:
+    # scrypt with n = 16384, r = 8, p = 1 and 32 bytes, by another program (openssl kdf).
+    kept = "c1dc9c5486609cc3cde287d876b3e43e9547ce7ff6a3fd0a9ace7a7bc39c2514"
+    assert word_digest("amber otter", SALTS[0]) == kept
+
+
 def test_a_salt_that_is_no_hex_is_refused() -> None:
     with pytest.raises(ValueError, match="non-hexadecimal"):
         word_digest("amber otter", "salt")

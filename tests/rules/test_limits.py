@@ -6,7 +6,6 @@ from hypothesis import strategies as st
 
 from coach.model.program import Exercise, Limits, Opened, Place, Plan, Prescription
 from coach.model.quantities import Dose, Load
-from coach.rules import limits
 from coach.rules.limits import (
     LOCKED_FAMILIES,
     OPEN_FAMILIES,
@@ -121,6 +120,13 @@ def test_a_load_that_cannot_be_compared_becomes_the_plans_own(
     row: Exercise, line: Prescription, other: Load
 ) -> None:
     assert gate(DOSE._replace(load=other), line, row).load == BAND
+
+
+def test_a_plans_own_load_under_its_cap_is_not_raised_to_it(
+    row: Exercise, line: Prescription
+) -> None:
+    higher = line._replace(load_cap=Load("band", strength="heavy"))
+    assert gate(DOSE._replace(load=pounds(1)), higher, row).load == BAND
 
 
 def test_a_plans_own_load_over_its_cap_becomes_the_cap(row: Exercise, line: Prescription) -> None:
@@ -249,12 +255,13 @@ def test_no_more_exercises_than_the_plan_allows(names: tuple[str, ...], kept: in
 
 def test_a_dose_of_reps_takes_its_upper_end_and_the_rests_between() -> None:
     reps = DOSE._replace(sets=3, reps_high=10, rest_s=60)
-    assert seconds_of(reps) == limits.SECONDS_TO_SET_UP + 3 * 10 * limits.SECONDS_A_REP + 2 * 60
+    # 30 s to set up, 3 sets of 10 reps at 4 s, 2 rests of 60 s.
+    assert seconds_of(reps) == 30 + 3 * 10 * 4 + 2 * 60
 
 
 def test_a_dose_of_holds_takes_its_seconds() -> None:
     holds = DOSE._replace(sets=2, reps_high=5, hold_s=30, rest_s=45)
-    assert seconds_of(holds) == limits.SECONDS_TO_SET_UP + 2 * 5 * 30 + 45
+    assert seconds_of(holds) == 30 + 2 * 5 * 30 + 45
 
 
 def test_minutes_are_rounded_up() -> None:

@@ -1,0 +1,340 @@
+"""Throwing: whether, when and how far, from the clinician's clearance and the athlete's soreness.
+
+Law: no throwing line without a dated clearance that names program, steps and spacing; a step only
+from the plan's table; two rows of the soreness table that fit give the more cautious; a wall on
+pitches is never a target. Nothing here is opened by a date alone.
+"""
+
+from __future__ import annotations
+
+import re
+from datetime import date, datetime, timedelta
+from typing import Final, NamedTuple
+
+from coach.model.decisions import Basis, Decision, Refusal
+from coach.model.program import Plan
+from coach.rules.readiness import may_repeat
+from coach.rules.throwing_tables import (
+    BOWLING_DAYS_IN_7,
+    BOWLING_DAYS_IN_A_ROW,
+    EDITIONS,
+    INNINGS_THEN_NO_PITCHING,
+    PITCHES_THEN_NO_CATCHING,
+    ClassRow,
+    PitchRow,
+    StepTable,
+)
+
+FIRST_STEP: Final = 1
+WHOLE_DAY_BETWEEN: Final = 2  # at least one whole day off between: the next but one date
+
+# ---------------------------------------------------------------- clearance
+
+
+class Clearance(NamedTuple):
+    """The plan's throwing line, read: steps are 1 at the lowest; `day` an ISO date.
+
+    `apart_days` 2 is a day off between; `at_each_step` how many clean days a step takes;
+    `injury_class` is '' or a letter.
+    """
+
+    day: str
+    who: str
+    program: str
+    from_step: int
+    most_step: int
+    apart_days: int
+    at_each_step: int
+    injury_class: str
+
+
+_CLEARED: Final = re.compile(r"cleared (\d{4}-\d{2}-\d{2}) by (\S.*)")
+_NUMBERED: Final = {
+    "from_step": re.compile(r"from (?:step|phase) (\d+)"),
+    "most_step": re.compile(r"at most (?:step|phase) (\d+)"),
+    "apart_days": re.compile(r"apart (\d+) days?"),
+    "at_each_step": re.compile(r"sessions a (?:step|phase) (\d+)"),
+}
+_CLASS: Final = re.compile(r"class ([A-E])")
+
+
+def _line_read(line: str) -> Clearance | None:
+    """The throwing line as a clearance, or None where a piece is not there or not understood."""
+    first, *pieces = (piece.strip() for piece in line.split(","))
+    cleared = _CLEARED.fullmatch(first)
+    numbers, names, letters = {"at_each_step": 1}, [], [""]
+    for piece in pieces:
+        matches = {name: form.fullmatch(piece) for name, form in _NUMBERED.items()}
+        read = {name: int(match[1]) for name, match in matches.items() if match}
+        letter = _CLASS.fullmatch(piece)
+        numbers |= read
+        if letter:
+            letters.append(letter[1])
+        elif not read:
+            names.append(piece)
+    if cleared is None or len(names) != 1 or len(numbers) != len(_NUMBERED):
+        return None
+    return Clearance(cleared[1], cleared[2], names[0], injury_class=letters[-1], **numbers)
+
+
+def _is_sound(cleared: Clearance, today: date) -> bool:
+    """Whether the date is one and not ahead, and the steps are in order."""
+    try:
+        day = date.fromisoformat(cleared.day)
+    except ValueError:
+        return False
+    in_order = FIRST_STEP <= cleared.from_step <= cleared.most_step
+    return day <= today and in_order and cleared.at_each_step >= 1
+
+
+def clearance(plan: Plan, today: date) -> Clearance | Refusal:
+    """The plan's clearance to throw, or why there is none (id throw.cleared; set here).
+
+    It must hold a date not ahead, a person, a program, the step to begin with, the last step and
+    the days apart. Any piece that is not there or not understood: no throwing.
+    """
+    cleared = _line_read(plan.throwing)
+    if cleared is None:
+        why = "No throwing today. Your plan does not clear it in full."
+        return Refusal("throw.cleared", why, plan.place)
+    if not _is_sound(cleared, today):
+        why = "No throwing today. The date or the steps in your plan do not fit."
+        return Refusal("throw.cleared", why, plan.place)
+    return cleared
+
+
+# ---------------------------------------------------------------- soreness
+
+
+class Sore(NamedTuple):
+    """What was said of soreness, moment by moment; what was not clear counts as yes.
+
+    `over_an_hour`, `next_day` are of the last throwing; `in_warm_up`, `after_15` (still sore after
+    throw 15) and `late` (sore later on, after none at throw 15) are of today.
+    """
+
+    over_an_hour: bool = False
+    next_day: bool = False
+    in_warm_up: bool = False
+    after_15: bool = False
+    late: bool = False
+
+
+class NextThrow(NamedTuple):
+    """What follows: today (throw, repeat, stop, none), whole days off, change of step."""
+
+    today: str
+    rest_days: int
+    step_change: int
+
+
+_AXE: Final = "Axe 2001, Axe 2009 (clinic handouts)"
+
+# Row -> what follows, most cautious first. Rows as in Axe; `stop` weighs more than rest, more rest
+# more than less, a lower step more than a higher (the order was set here).
+_ROWS: Final[tuple[tuple[str, NextThrow, str], ...]] = (
+    (
+        "still sore after throw 15",
+        NextThrow("stop", 2, -1),
+        "Stop for today. Two whole days off, then one step lower.",
+    ),
+    (
+        "sore again while repeating",
+        NextThrow("stop", 2, -1),
+        "Stop for today. Two whole days off, then one step lower.",
+    ),
+    (
+        "sore late in a clean session",
+        NextThrow("stop", 2, -1),
+        "Stop for today. Two whole days off, then one step lower.",
+    ),
+    (
+        "sore over an hour or next day",
+        NextThrow("none", 1, 0),
+        "No throws today. One whole day off, then the same step again.",
+    ),
+    (
+        "sore in the warm-up, gone by throw 15",
+        NextThrow("repeat", 0, 0),
+        "The last step again today. Soreness in the warm-up went by throw 15.",
+    ),
+    ("no soreness", NextThrow("throw", 0, 1), "The planned step. You had no soreness."),
+)
+
+
+def _fits(sore: Sore) -> tuple[bool, ...]:
+    """Which rows fit, in the order of `_ROWS`."""
+    return (
+        sore.after_15,
+        sore.in_warm_up and sore.late,
+        sore.late,
+        sore.over_an_hour or sore.next_day,
+        sore.in_warm_up,
+        True,
+    )
+
+
+def soreness(sore: Sore) -> tuple[NextThrow, Decision]:
+    """What soreness means for throwing (id throw.soreness): the most cautious row that fits.
+
+    Source: Axe 2001, Axe 2009; soreness that begins late in a clean session is in no published row
+    and counts as the third; soreness for the elbow too (both set here).
+    """
+    name, follows, why = next(row for row, fits in zip(_ROWS, _fits(sore), strict=True) if fits)
+    set_here = name == "sore late in a clean session"
+    source = f"{_AXE}; late soreness was set here" if set_here else _AXE
+    basis = Basis.OURS if set_here else Basis.PUBLISHED
+    return follows, Decision("throw.soreness", name, why, basis=basis, source=source)
+
+
+def step_after(
+    attempted: int, follows: NextThrow, most_step: int, downs_running: int
+) -> tuple[int, Decision]:
+    """The next step and whether the clinician is asked (id throw.soreness; set here).
+
+    `attempted` is the step tried; `downs_running` how many times in a row it went down before this.
+    Step 1 is the floor; going down at step 1, or twice running, is `contact`; above the plan's last
+    step there is none.
+    """
+    rule = "throw.soreness"
+    step = max(FIRST_STEP, min(attempted + follows.step_change, most_step))
+    if follows.step_change < 0 and (downs_running >= 1 or attempted <= FIRST_STEP):
+        why = "Your clinician hears first. Soreness came back on throwing."
+        return step, Decision(rule, "contact", why, source=f"{_AXE}; set here")
+    outcome = "down" if step < attempted else "up" if step > attempted else "same"
+    why = f"Next time it is step {step}. Soreness decides that."
+    return step, Decision(rule, outcome, why, basis=Basis.PUBLISHED, source=_AXE)
+
+
+# ---------------------------------------------------------------- when
+
+
+def class_days(schedule: tuple[ClassRow, ...], step: int) -> int | None:
+    """Days from one throwing day to the next for a class at `step`; None: the copy is cut off."""
+    return next((r.every_days for r in schedule if r.step_from <= step <= r.step_to), None)
+
+
+def may_throw_today(
+    last_threw_at: str | None, now: datetime, apart_days: int, rest_days: int
+) -> Decision:
+    """Whether today may be a throwing day (id throw.spacing): may or wait.
+
+    At least one whole day off between, or the plan's spacing, or the soreness table's days off: the
+    longest of them, not their sum. Day and hours, the stricter. Source: Reinold 2002, Axe 2001.
+    """
+    days = max(WHOLE_DAY_BETWEEN, apart_days, rest_days + 1)
+    spaced = may_repeat(last_threw_at, now, days)
+    why = "You may throw today. The days off are over."
+    if spaced.outcome == "wait":
+        why = f"No throws today. There are {days - 1} whole days off between throwing days."
+    source = "Reinold 2002; Axe 2001; the longest counts: set here"
+    return Decision("throw.spacing", spaced.outcome, why, basis=Basis.PUBLISHED, source=source)
+
+
+def tired_arm(tired: bool, painful: bool) -> Decision:
+    """Whether a tired or painful arm may throw (id throw.tired_arm): may or none.
+
+    Source: Yang 2014, Lyman 2001: tired or painful arms get hurt more often.
+    """
+    source = "Yang 2014; Lyman 2001"
+    if tired or painful:
+        why = "No throws today. Tired or sore arms get hurt more often."
+        return Decision("throw.tired_arm", "none", why, basis=Basis.PUBLISHED, source=source)
+    why = "Your arm is not tired, so this rule lets you throw."
+    return Decision("throw.tired_arm", "may", why, basis=Basis.PUBLISHED, source=source)
+
+
+def young_arm(minor: bool, upper_arm_or_inner_elbow: bool) -> Decision:
+    """Whether all throwing stops for a young arm (id stop.minor): may or stop.
+
+    Under 18, pain in the upper arm or inner elbow on throwing stops all throwing until seen.
+    Source: StatPearls (growth plate of the upper arm); Bednar 2021; the rule was set here.
+    """
+    source = "StatPearls; Bednar 2021; set here, to be signed by a clinician"
+    if minor and upper_arm_or_inner_elbow:
+        why = "No more throws until you are seen. Young arms still grow there."
+        return Decision("stop.minor", "stop", why, source=source)
+    return Decision("stop.minor", "may", "This rule lets you throw.", source=source)
+
+
+def step_shown(table: StepTable, step: int, age: int) -> Decision:
+    """The line of a step (id throw.step): distance and count, or `none`.
+
+    A step the table lacks, or an athlete under the table's age, has no line.
+    """
+    if not FIRST_STEP <= step <= len(table.steps) or age < table.least_age:
+        why = "No throws today. Your plan's table has no such step for you."
+        return Decision("throw.step", "none", why, source=table.source)
+    parts = [part for one in table.steps[step - 1].sets for part in one]
+    shown = ", ".join(f"{p.throws} {table.unit} at {p.distance_ft:g} ft" for p in parts)
+    why = f"This is step {step} of {len(table.steps)} in your plan."
+    outcome = shown or "game"
+    return Decision("throw.step", outcome, why, basis=Basis.PUBLISHED, source=table.source)
+
+
+# ---------------------------------------------------------------- walls on game pitches
+
+
+def _row(edition: tuple[PitchRow, ...], age: int) -> PitchRow | None:
+    return next((row for row in edition if row.age_from <= age <= row.age_to), None)
+
+
+def most_pitches(age: int) -> int | None:
+    """The most game pitches in a day at `age` (id throw.pitch_cap): the lowest of the editions.
+
+    None where no edition has the age (under 7, over 22).
+    """
+    rows = [row for edition in EDITIONS.values() if (row := _row(edition, age)) is not None]
+    return min((row.daily_most for row in rows), default=None)
+
+
+def rest_days(age: int, pitches: int) -> int | None:
+    """Whole days off after `pitches` in games (id throw.pitch_cap): the most of the editions.
+
+    None where no edition has the age. All pitches thrown count, also over the daily cap. Source:
+    national youth pitching guideline, two editions.
+    """
+    days = []
+    for edition in EDITIONS.values():
+        row = _row(edition, age)
+        if row is None:
+            return None
+        days.append(sum(pitches > top for top in row.tops) if pitches > 0 else 0)
+    return max(days)
+
+
+def first_day_again(outing: date, days_off: int) -> date:
+    """The first day to pitch again: the outing and whole days off do not count."""
+    return outing + timedelta(days=days_off + 1)
+
+
+def may_catch(pitches_today: int) -> bool:
+    """Whether someone who pitched today may still catch (a youth league's rule)."""
+    return pitches_today < PITCHES_THEN_NO_CATCHING
+
+
+def may_pitch_after_catching(innings_today: int) -> bool:
+    """Whether someone who caught today may still pitch (a youth league's rule)."""
+    return innings_today < INNINGS_THEN_NO_PITCHING
+
+
+def third_day_running(pitched: tuple[date, ...], today: date) -> bool:
+    """Whether pitching today would be the third day in a row, whatever the counts."""
+    return {today - timedelta(days=1), today - timedelta(days=2)} <= set(pitched)
+
+
+def may_bowl(days_before: tuple[date, ...], today: date) -> bool:
+    """Whether a junior fast bowler may bowl today: 4 days in 7, 2 in a row at most.
+
+    Source: England and Wales Cricket Board directives, 2007 to 2018; any seven days that hold
+    today are looked at.
+    """
+    days = {*days_before, today}
+    for start in range(-6, 1):
+        week = {today + timedelta(days=start + offset) for offset in range(7)}
+        if len(days & week) > BOWLING_DAYS_IN_7:
+            return False
+    run = 1
+    while today - timedelta(days=run) in days:
+        run += 1
+    return run <= BOWLING_DAYS_IN_A_ROW
