@@ -29,9 +29,7 @@ from coach.session.stopping import call_it_a_day, stop
 from coach.session.table import Stage
 from coach.session.today import compose, dose_today
 
-CLOSE_SCREEN_AFTER_S: Final = (
-    60 * 60
-)  # checkin.gap: a pause over 60 min reopens the screen
+CLOSE_SCREEN_AFTER_S: Final = 60 * 60  # checkin.gap: a pause over 60 min reopens the screen
 ASK_SINCE_AFTER_S: Final = 5 * 60  # set here, to be signed by a clinician
 REPORTED: Final = (
     "rest",
@@ -97,14 +95,10 @@ def lines(state: State) -> tuple[Line, ...]:
     if state.aside == "confirm":
         head = (Line("quote", 'You typed: "{typed}".'),)
     if state.aside == "fix" and not state.fixing:
-        items = tuple(
-            Line("item", f"{n} {c}") for n, c in enumerate(question.choices, 1)
-        )
+        items = tuple(Line("item", f"{n} {c}") for n, c in enumerate(question.choices, 1))
         return (Line("say", question.ask), *items)
     if state.aside == "gear":
-        items = tuple(
-            Line("item", f"{n} {c}") for n, c in enumerate(question.choices, 1)
-        )
+        items = tuple(Line("item", f"{n} {c}") for n, c in enumerate(question.choices, 1))
         return (Line("say", question.ask), *items)
     return (*head, Line("say", question.ask))
 
@@ -113,9 +107,7 @@ def fixable(state: State) -> tuple[str, ...]:
     """Answers that can be changed now: those already given."""
     if state.stage is Stage.CHECK_IN:
         past = {s.fact for s in state.brief.items["check-in"][: state.at]}
-        return tuple(
-            fact for fact in FIXABLE if fact in past and checking_in.due(state, fact)
-        )
+        return tuple(fact for fact in FIXABLE if fact in past and checking_in.due(state, fact))
     facts = tuple(fact for fact in FIXABLE if checking_in.due(state, fact))
     work = state.work
     if work is not None and (work.phase == "rest" or work.set_number > 1):
@@ -194,11 +186,7 @@ def reopened(state: State, *, free: bool) -> State:
     state = state._replace(told=told)
     if state.stage is Stage.SCREEN:
         state = state._replace(alone=(*state.alone, *extra))
-        return (
-            screening.next_section(state)
-            if state.section in {"list", "over"}
-            else state
-        )
+        return screening.next_section(state) if state.section in {"list", "over"} else state
     if free or state.stage is Stage.CLOSE:
         return state
     state = fewer(state)
@@ -216,17 +204,11 @@ def fewer(state: State) -> State:
     state = state._replace(todo=todo, reasons=allowed.reasons, level=allowed.level)
     work = state.work
     if work is None:
-        return (
-            state
-            if todo or state.stage is Stage.TODAY
-            else training.next_exercise(state)
-        )
+        return state if todo or state.stage is Stage.TODAY else training.next_exercise(state)
     if work.place not in allowed.todo:
         name = training.station_of(work, state).exercise.name
         told = (*state.told, Line("say", f"We leave {name} for today."))
-        state = training.exercise_done(state, exercise.Result("left"))._replace(
-            told=told
-        )
+        state = training.exercise_done(state, exercise.Result("left"))._replace(told=told)
         return training.next_exercise(state._replace(missing=()))
     sets = max(min(work.dose.sets, dose_today(state, work.place).sets), work.set_number)
     return state._replace(work=work._replace(dose=work.dose._replace(sets=sets)))
@@ -267,11 +249,7 @@ def resumed(state: State, gap_s: int) -> State:
         return state
     asks: list[str] = []
     work = state.work
-    if (
-        work is not None
-        and work.phase != "before"
-        and work.set_number <= work.dose.sets
-    ):
+    if work is not None and work.phase != "before" and work.set_number <= work.dose.sets:
         asks.append("sets since")
     if gap_s > CLOSE_SCREEN_AFTER_S:
         asks.append("screen")
@@ -314,9 +292,7 @@ def sets_done_meanwhile(state: State, count: float) -> State:
     while reported + extra < work.dose.sets and count >= extra + 1:
         extra += 1
     if reported + extra < work.dose.sets:
-        return next_since(
-            state._replace(work=work._replace(set_number=work.set_number + extra))
-        )
+        return next_since(state._replace(work=work._replace(set_number=work.set_number + extra)))
     done = training.exercise_done(state, exercise.Result("short"))
     return next_since(training.next_exercise(done._replace(missing=(), line=False)))
 

@@ -66,9 +66,7 @@ class Brief:
         worked = [r for r in history.records if r.ended != "none"]
         self.last: DayRecord | None = worked[0] if worked else None
         self.first_day = self.last is None
-        self.new_plan = (
-            self.last is not None and self.last.plan_version != bound.plan.version
-        )
+        self.new_plan = self.last is not None and self.last.plan_version != bound.plan.version
         self.usual_morning = usual(
             tuple(r.waking_pain for r in worked if r.waking_pain is not None),
             bound.plan.pain.usual,
@@ -86,18 +84,12 @@ class Brief:
         self.stations: tuple[Station, ...] = of_phase + tuple(
             Station(known[name], doses[name])
             for name in bound.program.recovery
-            if name in doses
-            and name not in phase.exercises
-            and name not in bound.program.warm_up
+            if name in doses and name not in phase.exercises and name not in bound.program.warm_up
         )
         self.warm_up: tuple[Station, ...] = tuple(
-            Station(known[name], doses[name])
-            for name in bound.program.warm_up
-            if name in doses
+            Station(known[name], doses[name]) for name in bound.program.warm_up if name in doses
         )
-        self.apart_days = min(
-            (s.prescription.apart_days for s in self.stations), default=1
-        )
+        self.apart_days = min((s.prescription.apart_days for s in self.stations), default=1)
         self.items, self.tests, self.effect_bits = _laid_out(bound.program.scripts)
         self.first_truth = _truth_of_the_past(self, worked)
         self.lexicon = with_phrases(
@@ -182,20 +174,13 @@ def past_facts(brief: Brief, worked: list[DayRecord]) -> dict[str, str | float]:
         gap = (today - date.fromisoformat(worked[0].day)).days - 1
         facts["days since last session"] = float(max(gap, 0))
     week = [r for r in worked if date.fromisoformat(r.day) > today - timedelta(days=7)]
-    pains = [
-        p
-        for r in week
-        for p in (r.pain_now, r.worst_in_set, r.waking_pain)
-        if p is not None
-    ]
+    pains = [p for r in week for p in (r.pain_now, r.worst_in_set, r.waking_pain) if p is not None]
     if pains:
         facts["worst pain in 7 days"] = max(pains)
     nights = [r.sleep_h for r in week if r.sleep_h is not None]
     if nights:
         facts["sleep this week"] = sum(nights) / len(nights)
-    fortnight = [
-        r for r in worked if date.fromisoformat(r.day) > today - timedelta(days=14)
-    ]
+    fortnight = [r for r in worked if date.fromisoformat(r.day) > today - timedelta(days=14)]
     facts["flares in 14 days"] = float(sum(r.morning_up for r in fortnight))
     if plan.surgery[:4].isdigit():
         facts["weeks since surgery"] = float(

@@ -55,11 +55,7 @@ def ask(state: State) -> Ask:
 
 def line_label(state: State) -> str:
     """The label of the gathered line."""
-    return (
-        "Throwing:"
-        if len(state.missing) == 2 and state.brief.first_day
-        else "Check-in:"
-    )
+    return "Throwing:" if len(state.missing) == 2 and state.brief.first_day else "Check-in:"
 
 
 def lines(state: State) -> tuple[Line, ...]:
@@ -68,9 +64,7 @@ def lines(state: State) -> tuple[Line, ...]:
         names = ", ".join(LINE_PARTS[fact] for fact in state.missing)
         if state.brief.first_day:
             return (
-                Line(
-                    "say", "On one line: what did you throw yesterday, and what today?"
-                ),
+                Line("say", "On one line: what did you throw yesterday, and what today?"),
                 Line("say", "None, light, hard practice, bullpen or game."),
             )
         return (Line("say", f"Type on one line: {names}."),)
@@ -144,9 +138,7 @@ def take_yesterday(state: State, kind: str) -> State:
     decision = readiness.throwing_day("none", already=False, yesterday_kind=kind)
     recovery = decision.outcome == "recovery list"
     return with_reason(
-        state._replace(
-            threw=state.threw or kind != "none", recovery=state.recovery or recovery
-        ),
+        state._replace(threw=state.threw or kind != "none", recovery=state.recovery or recovery),
         decision,
         recovery,
     )

@@ -34,9 +34,7 @@ def so_far(state: State) -> State:
     state, over = scripts.settle(state, "close", lambda _s, _f: True)
     if not over or state.end:
         return state
-    return state._replace(
-        stage=follow(state.stage, "closed"), missing=(), line=False, end="done"
-    )
+    return state._replace(stage=follow(state.stage, "closed"), missing=(), line=False, end="done")
 
 
 def ask(state: State) -> Ask:
@@ -95,9 +93,7 @@ def what_is_next(state: State) -> Line:
     day = brief.today + timedelta(days=brief.apart_days)
     if day.isoformat() > brief.plan.review_by:
         name = clinician_name(brief.plan.calls)
-        return Line(
-            "say", f"Your plan is due for review. See {name} before the next session."
-        )
+        return Line("say", f"Your plan is due for review. See {name} before the next session.")
     return Line("say", f"Next session: {day_words(day)} or later.")
 
 

@@ -50,14 +50,11 @@ def why_lines(state: State, *, code: bool) -> tuple[Line, ...]:
     decisions = reasons_here(state)[-WHY_SHOWN:]
     if code:
         return tuple(
-            Line("say", f"Rule {d.rule}{plan_line(d)}. Source: {d.source}.")
-            for d in decisions
+            Line("say", f"Rule {d.rule}{plan_line(d)}. Source: {d.source}.") for d in decisions
         )
     lines = [Line("say", f"{d.why}{plan_line_sentence(d)}") for d in decisions]
     lines.append(Line("say", decisions[-1].basis.value))
-    lines.append(
-        Line("say", f"{clinician_name(state.brief.plan.calls)} can change your plan.")
-    )
+    lines.append(Line("say", f"{clinician_name(state.brief.plan.calls)} can change your plan."))
     return tuple(lines)
 
 
@@ -83,11 +80,7 @@ def reasons_here(state: State) -> tuple[Decision, ...]:
     if state.stage is Stage.SCREEN or state.aside in {"confirm", "read back"}:
         return (ours("stop.screen", "I ask for warning signs before any work.", state),)
     if state.stage is Stage.WHO:
-        return (
-            ours(
-                "plan.life", "I check that this is your plan, and who is here.", state
-            ),
-        )
+        return (ours("plan.life", "I check that this is your plan, and who is here.", state),)
     if state.reasons:
         return state.reasons
     return (from_the_plan(state),)
@@ -96,9 +89,7 @@ def reasons_here(state: State) -> tuple[Decision, ...]:
 def ours(rule: str, why: str, state: State) -> Decision:
     """A reason of the coach's own, to be signed."""
     place = state.brief.plan.calls.place if rule == "stop.screen" else None
-    return Decision(
-        rule, "asked", why, place, Basis.OURS, "set here, to be signed by a clinician"
-    )
+    return Decision(rule, "asked", why, place, Basis.OURS, "set here, to be signed by a clinician")
 
 
 def from_the_plan(state: State) -> Decision:
@@ -151,9 +142,7 @@ def more(state: State) -> State:
     """A longer rest, 30 s each time."""
     work = state.work
     if work is None or work.phase != "rest":
-        return state._replace(
-            told=(Line("say", "There is no rest to lengthen now."),), repeat=True
-        )
+        return state._replace(told=(Line("say", "There is no rest to lengthen now."),), repeat=True)
     if work.more >= MOST_MORE:
         words = "Type pause for a longer break."
         return state._replace(told=(Line("say", words),), repeat=True)

@@ -60,9 +60,7 @@ def with_answers(book: Book, event: Typed, heard: Heard) -> Book:
     for fact, value in heard.values:
         answers[fact] = value
         if fact == "pain in set" and not isinstance(value, str | tuple):
-            worst = (
-                value if book.worst_in_set is None else max(book.worst_in_set, value)
-            )
+            worst = value if book.worst_in_set is None else max(book.worst_in_set, value)
             book = book._replace(worst_in_set=worst)
     if heard.group is not None:
         answers["typed"] = event.text.strip()
@@ -78,9 +76,7 @@ def own_questions(book: Book, before: State) -> Book:
         for step in items
         if step.kind == "ask also"
     }
-    asked = tuple(
-        fact for fact in before.missing if fact in own and fact not in book.own_asked
-    )
+    asked = tuple(fact for fact in before.missing if fact in own and fact not in book.own_asked)
     return book._replace(own_asked=(*book.own_asked, *asked))
 
 
@@ -91,9 +87,7 @@ def with_happening(book: Book, kind: str, what: str, at_s: int) -> Book:
         sets[what] = sets.get(what, 0) + 1
         return book._replace(sets=tuple(sets.items()))
     if kind.startswith("exercise "):
-        return book._replace(
-            results=(*book.results, (what, kind.removeprefix("exercise "), at_s))
-        )
+        return book._replace(results=(*book.results, (what, kind.removeprefix("exercise "), at_s)))
     if kind == "note" and what not in book.notes:
         return book._replace(notes=(*book.notes, what))
     if kind == "alone":

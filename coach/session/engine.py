@@ -26,6 +26,7 @@ from coach.session import (
     training,
 )
 from coach.session.brief import Brief
+from coach.session.moments import GATHERED
 from coach.session.questions import LINE_PARTS, WORST, coach_question, is_flag_name
 from coach.session.state import State
 from coach.session.stopping import stop, too_unclear
@@ -51,11 +52,7 @@ def ask_of(state: State) -> Ask | None:
         return None
     if state.aside:
         return asides.ask(state)
-    if (
-        state.stage is Stage.WHO
-        or state.moves_only
-        and state.missing == ("moves or later",)
-    ):
+    if state.stage is Stage.WHO or state.moves_only and state.missing == ("moves or later",):
         return opening.ask(state)
     if state.stage is Stage.CHECK_IN:
         return checking_in.ask(state)
@@ -104,37 +101,32 @@ def listen(state: State, event: Event) -> Heard:
     if not isinstance(event, Typed):
         return Heard(Action.ACCEPT)
     heard = hear(question_heard(state, event), event.text, state.brief.lexicon)
-    if (
-        heard.action is Action.ACCEPT
-        and heard.values
-        and not state.line
-        and not event.fact
-    ):
-        return heard._replace(
-            values=(*heard.values, *said_besides(state, event, heard))
-        )
+    if heard.action is Action.ACCEPT and heard.values and not state.line and not event.fact:
+        return heard._replace(values=with_the_labelled(state, event, heard))
     return heard
 
 
-def said_besides(
-    state: State, event: Typed, heard: Heard
-) -> tuple[tuple[str, Value], ...]:
-    """Labelled values in the same answer for facts that the prompt still waits for."""
-    taken = {fact for fact, _value in heard.values}
-    others = tuple(
-        coach_question(fact)
-        for fact in state.missing
-        if fact not in taken and fact in LINE_PARTS
-    )
-    if (
-        not others
-        or state.aside
-        or "," not in event.text
-        and " " not in event.text.strip()
-    ):
-        return ()
-    line = Question("besides", Kind.LINE, parts=others)
-    return hear(line, event.text, state.brief.lexicon).values
+def with_the_labelled(state: State, event: Typed, heard: Heard) -> tuple[tuple[str, Value], ...]:
+    """The answer's value with labelled ones for facts of the same line, asked or answered.
+
+    A label wins over the bare reading: `12, pain 1` is 12 reps, never 1. A fact answered before can
+    only get worse by it, since takers only lower.
+    """
+    asked = heard.values[0][0]
+    facts = next((group for group in GATHERED.values() if asked in group), ())
+    if state.aside or asked not in state.missing or not facts:
+        return heard.values
+    parts = (asked, *(fact for fact in facts if fact != asked and may_be_said(state, fact)))
+    line = Question("line", Kind.LINE, parts=tuple(coach_question(fact) for fact in parts))
+    labelled = hear(line, event.text, state.brief.lexicon).values
+    return tuple({**dict(heard.values), **dict(labelled)}.items())
+
+
+def may_be_said(state: State, fact: str) -> bool:
+    """Whether a fact belongs to the present exercise: reps or holds, not both."""
+    if fact in {"reps in set", "holds in set"}:
+        return training.due(state, fact)
+    return True
 
 
 def advance(state: State, event: Event) -> State | Refusal:
@@ -197,6 +189,7 @@ def answer(state: State, event: Typed, heard: Heard, asked: Ask | None) -> State
 def sign_heard(state: State, group: Group, flag: str | None, *, sure: bool) -> State:
     """A warning sign: a sure one stops; self-harm and unsure ones get one closed question."""
     code = flag_heard(group, flag, state.brief.person)
+    state = state._replace(quoted=True)
     if sure and group is not Group.SELF_HARM:
         return stop(state, code, group.value)
     return state._replace(aside="confirm", sign=(group.value, code), unclear=0)
@@ -218,9 +211,7 @@ def confirm_on_top(state: State, heard: Heard, asked: Ask | None) -> State:
     if after.end or after.stage is not state.stage and after.stage is Stage.ENDING:
         after = state
     # A strong pain waits under the sign: its fact is still missing, so it is asked again after it.
-    return sign_heard(after, heard.group, heard.flag, sure=False)._replace(
-        under=after.unclear
-    )
+    return sign_heard(after, heard.group, heard.flag, sure=False)._replace(under=after.unclear)
 
 
 def commanded(state: State, command: Command) -> State:
@@ -245,9 +236,7 @@ def typed_over_a_timer(state: State) -> State:
     return state._replace(told=(words,), repeat=True)
 
 
-def values_taken(
-    state: State, values: tuple[tuple[str, Value], ...], asked: Ask
-) -> State:
+def values_taken(state: State, values: tuple[tuple[str, Value], ...], asked: Ask) -> State:
     """Each value in turn, then on to the next question."""
     state = state._replace(unclear=0)
     if state.aside:
@@ -363,9 +352,7 @@ def safer_branch(state: State, asked: Ask, part: str) -> State:
         assert work is not None
         return training.report(state._replace(work=work._replace(phase="report")))
     fact = part or asked.question.fact
-    fact = (
-        fact if fact in state.missing or state.aside else (state.missing or (fact,))[0]
-    )
+    fact = fact if fact in state.missing or state.aside else (state.missing or (fact,))[0]
     return worst_taken(state, fact, asked)
 
 
@@ -384,14 +371,10 @@ def worst_taken(state: State, fact: str, asked: Ask) -> State:
         return values_taken(state, ((fact, "yes"),), asked)._replace(told=told)
     if fact not in WORST and asked.question.fact not in WORST:
         state = scripts.know_at_worst(state, fact)
-        return on_from_here(
-            state._replace(missing=without(state.missing, fact), told=told)
-        )
+        return on_from_here(state._replace(missing=without(state.missing, fact), told=told))
     if fact == "own words":
         return on_from_here(state._replace(missing=()))
-    state = state._replace(
-        blank=(*state.blank, fact) if fact in asides.FIXABLE else state.blank
-    )
+    state = state._replace(blank=(*state.blank, fact) if fact in asides.FIXABLE else state.blank)
     after = values_taken(state, ((fact, WORST[fact]),), asked)
     return after if after.end else after._replace(told=(*told, *after.told))
 

@@ -87,12 +87,8 @@ def felt(work: Work, name: str, faults: tuple[Fault, ...]) -> Stepped:
         return Stepped(work._replace(fault=-1, fault_run=0, felt_due=False))
     number = next((n for n, fault in enumerate(faults) if fault.name == name), -1)
     if number < 0:
-        words = Line(
-            "say", "I keep that for your clinician. Do less if it feels wrong."
-        )
-        return Stepped(
-            work._replace(fault=-1, fault_run=0, felt_due=True), lines=(words,)
-        )
+        words = Line("say", "I keep that for your clinician. Do less if it feels wrong.")
+        return Stepped(work._replace(fault=-1, fault_run=0, felt_due=True), lines=(words,))
     run = min(work.fault_run + 1, MISSED_IN_A_ROW) if work.fault == number else 1
     fault = faults[number]
     work = work._replace(fault=number, fault_run=run, felt_due=True)
@@ -100,9 +96,7 @@ def felt(work: Work, name: str, faults: tuple[Fault, ...]) -> Stepped:
     decision = dosing.correction(fault, run)
     if run >= MISSED_IN_A_ROW and fault.if_it_stays:
         stays = "leave" if fault.if_it_stays == "leave out" else fault.if_it_stays
-        return Stepped(
-            work._replace(change=stays, stays_due=True), lines=lines, decision=decision
-        )
+        return Stepped(work._replace(change=stays, stays_due=True), lines=lines, decision=decision)
     return Stepped(work, lines=lines, decision=decision)
 
 
@@ -133,9 +127,7 @@ def rest_over(work: Work, station: Station) -> Stepped:
     return Stepped(at_the_set(work._replace(set_number=work.set_number + 1)))
 
 
-def recheck(
-    work: Work, value: float, station: Station, ceilings: PainCeilings
-) -> Stepped:
+def recheck(work: Work, value: float, station: Station, ceilings: PainCeilings) -> Stepped:
     """Pain now before a changed set: still over the ceiling leaves the exercise."""
     decision = pain_rules.before_changed_set(value, ceilings)
     if decision.outcome == "go on":
@@ -152,18 +144,14 @@ def change_and_go_on(work: Work, station: Station) -> Stepped:
         return Stepped(work, Result("over" if work.over else "form"))
     dose = limits.gate(lower, station.prescription, station.exercise)
     lines = (Line("say", change_words(work.change, dose, station)),)
-    work = work._replace(
-        dose=dose, change="", stays_due=False, set_number=work.set_number + 1
-    )
+    work = work._replace(dose=dose, change="", stays_due=False, set_number=work.set_number + 1)
     return Stepped(at_the_set(work), lines=lines)
 
 
 def change_words(change: str, dose: Dose, station: Station) -> str:
     """One sentence on the one change."""
     if change == "shorter range":
-        sentence = next(
-            r.sentence for r in station.exercise.ranges if r.name == dose.range_step
-        )
+        sentence = next(r.sentence for r in station.exercise.ranges if r.name == dose.range_step)
         return f"One change: a shorter way. {sentence}"
     if change == "easier version":
         return f"One change: an easier version, {dose.version}."

@@ -74,9 +74,7 @@ GATHERED: Final[dict[str, tuple[str, ...]]] = {
 _NOWHERE: Final = Place("", 0)
 
 
-def lay_out(
-    moment: str, script: Script | None, places: tuple[int, ...]
-) -> tuple[Step, ...]:
+def lay_out(moment: str, script: Script | None, places: tuple[int, ...]) -> tuple[Step, ...]:
     """The steps of a moment with their `when` moved to `places`, gathered questions first.
 
     Without a script the coach's own questions stand alone.
@@ -96,9 +94,7 @@ def _gathered_first(moment: str, steps: list[Step]) -> tuple[Step, ...]:
     laid: list[Step] = []
     run: list[Step] = []
     for step in [*steps, Step("end", (), _NOWHERE)]:
-        if may_gather(moment, step) or (
-            step.kind == "ask" and not step.text and not step.when
-        ):
+        if may_gather(moment, step) or (step.kind == "ask" and not step.text and not step.when):
             run.append(step)
             continue
         laid += [s for s in run if may_gather(moment, s)]

@@ -35,9 +35,7 @@ def opened(brief: Brief) -> State:
                 reasons=(decision,),
             )
     state = state._replace(stage=follow(state.stage, "may open"))
-    missing = tuple(
-        fact for fact in ("plan is mine", "guardian here") if due(state, fact)
-    )
+    missing = tuple(fact for fact in ("plan is mine", "guardian here") if due(state, fact))
     state = state._replace(missing=missing)
     return state if missing else known(state)
 
@@ -109,9 +107,7 @@ def checked_in_so_far(state: State) -> State:
     state, over = scripts.settle(state, "check-in", checking_in.due)
     if not over or state.end:
         return state
-    state = state._replace(
-        stage=follow(state.stage, "checked in"), missing=(), line=False, at=0
-    )
+    state = state._replace(stage=follow(state.stage, "checked in"), missing=(), line=False, at=0)
     return screened_so_far(screening.begin(state))
 
 
@@ -164,9 +160,7 @@ def take_at_hand(state: State, here: tuple[str, ...]) -> State:
     """What is not here today."""
     gone = tuple(thing for thing in state.brief.plan.at_home if thing not in here)
     words = ", ".join(gone) or "nothing"
-    return state._replace(
-        gone=gone, happened=(*state.happened, Happening("not here", words))
-    )
+    return state._replace(gone=gone, happened=(*state.happened, Happening("not here", words)))
 
 
 def at_hand_so_far(state: State) -> State:
@@ -185,14 +179,10 @@ def lay_out_today(state: State) -> State:
     state = state._replace(happened=(*state.happened, *happened))
     if state.order == "after throwing":
         if not state.todo:
-            return end_day(state, "nothing today", "done", None)._replace(
-                reasons=state.reasons
-            )
+            return end_day(state, "nothing today", "done", None)._replace(reasons=state.reasons)
         return state._replace(moves_only=True, missing=("moves or later",))
     if not state.todo:
-        return end_day(state, "nothing today", "done", None)._replace(
-            reasons=state.reasons
-        )
+        return end_day(state, "nothing today", "done", None)._replace(reasons=state.reasons)
     return begin_work(state)
 
 

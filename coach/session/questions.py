@@ -34,15 +34,9 @@ _PAIN = "Pain, 0 (none) to 10 (the worst):"
 QUESTIONS: Final[dict[str, Words]] = {
     "plan is mine": Words(Kind.YES_NO, "Is this your plan?", "Yes or no:"),
     "guardian here": Words(Kind.YES_NO, "Is your guardian with you now?", "Yes or no:"),
-    "pain now": Words(
-        Kind.PAIN_NOW, "How much does it hurt right now, at rest?", _PAIN
-    ),
-    "worst pain": Words(
-        Kind.WORST_PAIN, "What was the worst pain since last time?", _PAIN
-    ),
-    "waking pain": Words(
-        Kind.WORST_PAIN, "How much did it hurt when you woke up?", _PAIN
-    ),
+    "pain now": Words(Kind.PAIN_NOW, "How much does it hurt right now, at rest?", _PAIN),
+    "worst pain": Words(Kind.WORST_PAIN, "What was the worst pain since last time?", _PAIN),
+    "waking pain": Words(Kind.WORST_PAIN, "How much did it hurt when you woke up?", _PAIN),
     "against usual": Words(
         Kind.CHOICE,
         "Next to your usual morning, is that better, the same or worse?",
@@ -83,15 +77,11 @@ QUESTIONS: Final[dict[str, Words]] = {
         "Moves or later:",
         ("moves", "later"),
     ),
-    "at hand": Words(
-        Kind.CHOICES, "What do you have here today?", "All, none, or the numbers:"
-    ),
+    "at hand": Words(Kind.CHOICES, "What do you have here today?", "All, none, or the numbers:"),
     "pain in warm-up": Words(
         Kind.WORST_PAIN, "What is the worst pain in the warm-up?", "Pain, 0 to 10:"
     ),
-    "which version": Words(
-        Kind.CHOICE, "Which one fits you today?", "Type its number:"
-    ),
+    "which version": Words(Kind.CHOICE, "Which one fits you today?", "Type its number:"),
     "stand-in weight": Words(Kind.YES_NO, "Do you have that here?", "Yes or no:"),
     "reps in set": Words(
         Kind.COUNT,
@@ -105,21 +95,13 @@ QUESTIONS: Final[dict[str, Words]] = {
     "holds in set": Words(
         Kind.COUNT, "How many holds did you do?", "Holds done:", (), 0.0, 100.0, "holds"
     ),
-    "pain in set": Words(
-        Kind.WORST_PAIN, "What was the worst pain in that set?", "Pain, 0 to 10:"
-    ),
-    "felt in set": Words(
-        Kind.SET_FEEL, "How did that set feel?", "Type a number or a name:"
-    ),
+    "pain in set": Words(Kind.WORST_PAIN, "What was the worst pain in that set?", "Pain, 0 to 10:"),
+    "felt in set": Words(Kind.SET_FEEL, "How did that set feel?", "Type a number or a name:"),
     "pain before change": Words(
         Kind.PAIN_NOW, "How much does it hurt right now?", "Pain now, 0 to 10:"
     ),
-    "pain after": Words(
-        Kind.PAIN_NOW, "How much does it hurt now?", "Pain now, 0 to 10:"
-    ),
-    "effort": Words(
-        Kind.EFFORT, "How hard was all of it?", "Effort, 0 (rest) to 10 (all out):"
-    ),
+    "pain after": Words(Kind.PAIN_NOW, "How much does it hurt now?", "Pain now, 0 to 10:"),
+    "effort": Words(Kind.EFFORT, "How hard was all of it?", "Effort, 0 (rest) to 10 (all out):"),
     "minutes": Words(
         Kind.NUMBER, "How many minutes did it take?", "Minutes:", (), 0.0, 300.0, "min"
     ),
@@ -128,20 +110,14 @@ QUESTIONS: Final[dict[str, Words]] = {
         "Anything for {clinician} to know? Type it, or none.",
         "Your words:",
     ),
-    "nothing here": Words(
-        Kind.SAFETY_YES_NO, "So nothing in this group?", "Yes (nothing) or no:"
-    ),
-    "sets since": Words(
-        Kind.COUNT, "How many more sets of it did you do since?", "Sets:"
-    ),
+    "nothing here": Words(Kind.SAFETY_YES_NO, "So nothing in this group?", "Yes (nothing) or no:"),
+    "sets since": Words(Kind.COUNT, "How many more sets of it did you do since?", "Sets:"),
     "worse since": Words(
         Kind.SAFETY_YES_NO,
         "Since then, does the arm or the rest of you feel worse?",
         "Yes or no:",
     ),
-    "which to fix": Words(
-        Kind.CHOICE, "Which answer do you want to change?", "Its number:"
-    ),
+    "which to fix": Words(Kind.CHOICE, "Which answer do you want to change?", "Its number:"),
     "stop for today": Words(
         Kind.CHOICE,
         "Did you stop for today, or is something worse going on?",

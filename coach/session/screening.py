@@ -25,9 +25,7 @@ def begin(state: State) -> State:
     return next_section(state._replace(alone=alone, listed=red_flags.list_today(alone)))
 
 
-def again(
-    state: State, sections: tuple[Section, ...], listed: tuple[Section, ...]
-) -> State:
+def again(state: State, sections: tuple[Section, ...], listed: tuple[Section, ...]) -> State:
     """The screen once more in the middle of a day; the day goes on after it where it was."""
     return next_section(
         state._replace(
@@ -114,9 +112,7 @@ def ask(state: State) -> Ask:
         return Ask(
             "screen",
             "Type none, or the numbers:",
-            Question(
-                "screen", Kind.NONE_OR_LIST, choices=tuple(numbers_of(state.listed))
-            ),
+            Question("screen", Kind.NONE_OR_LIST, choices=tuple(numbers_of(state.listed))),
             safety=True,
         )
     section = asked_section(state)
@@ -130,9 +126,7 @@ def ask(state: State) -> Ask:
         question = Question(name, Kind.SAFETY_YES_NO, flag.question)
         return single(name, question, "Yes or no:", safety=True)
     words = QUESTIONS["nothing here"]
-    return single(
-        "nothing here", coach_question("nothing here"), words.label, safety=True
-    )
+    return single("nothing here", coach_question("nothing here"), words.label, safety=True)
 
 
 def numbers_of(sections: tuple[Section, ...]) -> list[str]:
@@ -158,10 +152,7 @@ def lines(state: State) -> tuple[Line, ...]:
     if state.section == "list":
         return (
             Line("say", "Since last time, is any of these new or worse?"),
-            *(
-                Line("item", red_flags.SECTION_LIST[section])
-                for section in state.listed
-            ),
+            *(Line("item", red_flags.SECTION_LIST[section]) for section in state.listed),
         )
     head: tuple[Line, ...] = ()
     if state.brief.first_day and state.section == "alone arm":
@@ -214,9 +205,7 @@ def list_answered(state: State, value: str | float | tuple[str, ...]) -> State:
     chosen = value if isinstance(value, tuple) else (str(value),)
     if "none" in chosen or not chosen:
         quick = Happening("note list", "none")
-        return next_section(
-            state._replace(listed=(), happened=(*state.happened, quick))
-        )
+        return next_section(state._replace(listed=(), happened=(*state.happened, quick)))
     sections = tuple(s for s in Section if str(NUMBERS[s]) in chosen)
     return next_section(state._replace(listed=(), yes_left=sections))
 

@@ -41,9 +41,7 @@ def settle(state: State, moment: str, due: Due) -> tuple[State, bool]:
             group = group_at(state, moment)
             facts = tuple(step.fact for step in group if asked_today(state, step, due))
             if facts:
-                return state._replace(
-                    missing=facts, line=len(facts) > 1, unclear=0
-                ), False
+                return state._replace(missing=facts, line=len(facts) > 1, unclear=0), False
             state = state._replace(at=state.at + len(group))
             continue
         state = said_or_done(state, item)._replace(at=state.at + 1)
@@ -69,9 +67,7 @@ def group_at(state: State, moment: str) -> tuple[Step, ...]:
 
 def past_the_prompt(state: State, moment: str) -> State:
     """The place right after the present prompt."""
-    return state._replace(
-        at=state.at + len(group_at(state, moment)), unclear=0, reread=False
-    )
+    return state._replace(at=state.at + len(group_at(state, moment)), unclear=0, reread=False)
 
 
 def asked_today(state: State, step: Step, due: Due) -> bool:
@@ -104,9 +100,7 @@ def script_ask(state: State, step: Step, name: str) -> Ask:
     """The ask of a clinician's own question, or of a warning sign asked again by its name."""
     if step.kind == "ask also":
         return single(name, own_question(step), own_label(step.answers))
-    return single(
-        name, flag_question(step.fact, state.brief), "Yes or no:", safety=True
-    )
+    return single(name, flag_question(step.fact, state.brief), "Yes or no:", safety=True)
 
 
 def said_or_done(state: State, item: Step) -> State:

@@ -33,11 +33,7 @@ def turn(state: State, ask: Ask | None) -> Turn:
     if state.end:
         return last_turn(state)
     lines, offers = what_is_said(state, ask)
-    head = (
-        state.told
-        if state.repeat
-        else (*greeting(state), *state.told, *read_back(state))
-    )
+    head = state.told if state.repeat else (*greeting(state), *state.told, *read_back(state))
     return Turn(
         (*head, *lines),
         ask=ask,
@@ -47,9 +43,7 @@ def turn(state: State, ask: Ask | None) -> Turn:
     )
 
 
-def what_is_said(
-    state: State, ask: Ask | None
-) -> tuple[tuple[Line, ...], tuple[Offer, ...]]:
+def what_is_said(state: State, ask: Ask | None) -> tuple[tuple[Line, ...], tuple[Offer, ...]]:
     """The lines of the present prompt and the doses they show."""
     if state.repeat:
         return short_question(ask), offers_now(state)
@@ -78,11 +72,7 @@ def what_is_said(
 
 def short_question(ask: Ask | None) -> tuple[Line, ...]:
     """When only the question is asked again: its sentence, unless the prompt itself says all."""
-    if (
-        ask is None
-        or ask.question.kind in {Kind.LINE, Kind.WORD}
-        or not ask.question.ask
-    ):
+    if ask is None or ask.question.kind in {Kind.LINE, Kind.WORD} or not ask.question.ask:
         return ()
     return (Line("say", ask.question.ask),)
 
@@ -93,9 +83,7 @@ def greeting(state: State) -> tuple[Line, ...]:
         return ()
     brief = state.brief
     hello = f"Hello {brief.plan.initials.rstrip('.')}. {brief.side_words.capitalize()} today."
-    return (
-        Line("say", f"{hello} It takes at most {brief.plan.limits.minutes} minutes."),
-    )
+    return (Line("say", f"{hello} It takes at most {brief.plan.limits.minutes} minutes."),)
 
 
 def read_back(state: State) -> tuple[Line, ...]:
@@ -139,9 +127,7 @@ def choice_lines(ask: Ask) -> tuple[Line, ...]:
     """The choices of a question, numbered, one a line."""
     if ask.question.kind not in {Kind.CHOICE, Kind.CHOICES, Kind.SET_FEEL}:
         return ()
-    return tuple(
-        Line("item", f"{n} {c}") for n, c in enumerate(ask.question.choices, 1)
-    )
+    return tuple(Line("item", f"{n} {c}") for n, c in enumerate(ask.question.choices, 1))
 
 
 def ending_lines(state: State) -> tuple[Line, ...]:
@@ -165,15 +151,11 @@ def moves_lines(state: State) -> tuple[tuple[Line, ...], tuple[Offer, ...]]:
     reasons = tuple(Line("say", d.why) for d in state.reasons[-2:])
     count = len(state.todo)
     noun = "gentle move" if count == 1 else "gentle moves"
-    words = (
-        f"For now, {state.brief.side_words}: {count} {noun} from your plan, no weight."
-    )
+    words = f"For now, {state.brief.side_words}: {count} {noun} from your plan, no weight."
     return (*reasons, Line("say", words)), ()
 
 
-def warm_up_lines(
-    state: State, ask: Ask | None
-) -> tuple[tuple[Line, ...], tuple[Offer, ...]]:
+def warm_up_lines(state: State, ask: Ask | None) -> tuple[tuple[Line, ...], tuple[Offer, ...]]:
     """Today's list with its reasons, then the warm-up and its question."""
     if state.missing and state.missing[0] != "pain in warm-up":
         return own_question_lines(ask), ()
@@ -192,7 +174,9 @@ def warm_up_lines(
         offers.append(Offer(name, brief.plan.side, dose, kind="warm-up"))
         words = f"Warm-up, {side_words(brief, station)}: {name}, {amount(dose)}."
         if dose.sets > 1:
-            words = f"Warm-up, {side_words(brief, station)}: {name}, {dose.sets} sets, {amount(dose)}."
+            words = (
+                f"Warm-up, {side_words(brief, station)}: {name}, {dose.sets} sets, {amount(dose)}."
+            )
         lines.append(Line("work", words))
     if state.missing:
         lines.append(Line("say", "What is the worst pain in the warm-up?"))
@@ -270,9 +254,7 @@ def work_lines(
     return own_question_lines(ask), ()
 
 
-def before_lines(
-    state: State, work: Work, station: Station, ask: Ask | None
-) -> tuple[Line, ...]:
+def before_lines(state: State, work: Work, station: Station, ask: Ask | None) -> tuple[Line, ...]:
     """What is asked before an exercise, under its heading."""
     lines = [heading(state, work, station)]
     fact = state.missing[0] if state.missing else ""
@@ -318,9 +300,7 @@ def set_lines(state: State, work: Work, station: Station) -> tuple[Line, ...]:
 
 def set_up(work: Work, station: Station) -> tuple[str, ...]:
     """How to get into position: the common sentences, then the version's own, then the range."""
-    own = next(
-        (v.set_up for v in station.exercise.versions if v.name == work.dose.version), ()
-    )
+    own = next((v.set_up for v in station.exercise.versions if v.name == work.dose.version), ())
     step = next(
         (r.sentence for r in station.exercise.ranges if r.name == work.dose.range_step),
         "",
@@ -330,9 +310,7 @@ def set_up(work: Work, station: Station) -> tuple[str, ...]:
 
 def cue_for(work: Work, station: Station) -> str:
     """One cue a set, in order, the version's own after the common ones."""
-    own = next(
-        (v.cues for v in station.exercise.versions if v.name == work.dose.version), ()
-    )
+    own = next((v.cues for v in station.exercise.versions if v.name == work.dose.version), ())
     cues = (*station.exercise.cues, *own)
     if work.fault >= 0:
         return station.exercise.faults[work.fault].put_right
@@ -349,9 +327,7 @@ def work_line(state: State, work: Work, station: Station) -> Line:
     head = f"Set {work.set_number} of {dose.sets}, {side}"
     body = f"{amount(dose)}{load}{version}{reach}"
     tempo = f"{dose.tempo[0].upper()}{dose.tempo[1:]}." if dose.tempo else ""
-    rest = (
-        f"Rest {dose.rest_s} s." if dose.rest_s and work.set_number < dose.sets else ""
-    )
+    rest = f"Rest {dose.rest_s} s." if dose.rest_s and work.set_number < dose.sets else ""
     parts = tuple(p for p in (f"{head}.", f"{body}.", tempo, rest) if p)
     text = " ".join(p for p in (f"{head}: {body}.", tempo, rest) if p)
     return Line("work", text, parts)
@@ -394,8 +370,7 @@ def felt_lines(state: State, station: Station) -> tuple[Line, ...]:
     faults = station.exercise.faults
     items = [Line("item", "1 fine")]
     items += [
-        Line("item", f"{n} {fault.name}: {fault.felt_as}")
-        for n, fault in enumerate(faults, 2)
+        Line("item", f"{n} {fault.name}: {fault.felt_as}") for n, fault in enumerate(faults, 2)
     ]
     items.append(Line("item", f"{len(faults) + 2} something else"))
     return (Line("say", "How did that set feel?"), *items)
@@ -432,11 +407,7 @@ def last_turn(state: State) -> Turn:
     name = clinician_name(state.brief.plan.calls)
     number = state.brief.plan.calls.clinician.number
     lines: list[Line] = [*state.told]
-    lines += [
-        Line("say", d.why)
-        for d in state.reasons[-3:]
-        if state.end != "by choice" and d.why
-    ]
+    lines += [Line("say", d.why) for d in state.reasons[-3:] if state.end != "by choice" and d.why]
     if state.end == "closed":
         if state.reasons and state.reasons[-1].rule == "plan.life":
             lines.append(Line("say", f"Call {name}: {number}."))

@@ -58,7 +58,8 @@ class State(NamedTuple):
     (on one line while `line`), `unclear` how often this prompt was not understood (to 1), `under`
     the same for the prompt under an aside, `doubts`
     unclear safety answers of the day (to 3), `aside` a short talk laid over the stage, `sign` the
-    group and flag it is about, `reread` that a pain of 8 or more was read back and denied, `fixing`
+    group and flag it is about, `quoted` that typed words
+    raised it, `reread` that a pain of 8 or more was read back and denied, `fixing`
     the fact being put right, `repeat` that only the question is shown again.
     Day: `level` 0 all work, 1 gentle only, 2 none; `short` a short night; `morning_up` waking pain not
     back to usual; `threw` and `pain_up` open screen sections; `order` when loaded work may come;
@@ -78,6 +79,7 @@ class State(NamedTuple):
     doubts: int = 0
     aside: str = ""
     sign: tuple[str, str] = ("", "")
+    quoted: bool = False
     reread: bool = False
     fixing: str = ""
     since: tuple[str, ...] = ()

@@ -25,17 +25,26 @@ UNSURE: Final = "U01"
 BY_PROGRAM: Final = "P01"
 
 
+def after_the_work(state: State, trigger: str) -> State:
+    """The stage that follows, with all that only the day's work reads dropped; the day's
+    summary and the count of unclear safety answers stay."""
+    return State(
+        follow(state.stage, trigger),
+        state.brief,
+        first=False,
+        doubts=state.doubts,
+        quoted=state.quoted,
+        morning_up=state.morning_up,
+        happened=state.happened,
+    )
+
+
 def stop(state: State, code: str, group: str = "") -> State:
     """The day stopped by flag `code`; raises IllegalMove from a stage that has ended."""
     place = state.brief.plan.calls.place
     decision = unsure_stop(place) if code == UNSURE else stop_for(code, place)
-    return state._replace(
-        stage=follow(state.stage, "warning sign"),
-        aside="",
-        work=None,
-        todo=(),
-        missing=(),
-        told=(),
+    return after_the_work(state, "warning sign")._replace(
+        doubts=0,
         end="stopped",
         stop=(code, decision.outcome, group),
         reasons=(decision,),
@@ -45,13 +54,8 @@ def stop(state: State, code: str, group: str = "") -> State:
 
 def stop_by_script(state: State, tier: str, decision: Decision) -> State:
     """The day stopped by a branch of the program; `tier` is the branch's."""
-    return state._replace(
-        stage=follow(state.stage, "warning sign"),
-        aside="",
-        work=None,
-        todo=(),
-        missing=(),
-        told=(),
+    return after_the_work(state, "warning sign")._replace(
+        doubts=0,
         end="stopped",
         stop=(BY_PROGRAM, tier, ""),
         reasons=(decision,),
@@ -77,14 +81,8 @@ def unsure_stop(place: Place) -> Decision:
 
 def call_it_a_day(state: State) -> State:
     """The athlete's own stop: one answer ends all work; then one question asks which it was."""
-    return state._replace(
-        stage=follow(state.stage, "stop"),
-        aside="",
-        work=None,
-        todo=(),
+    return after_the_work(state, "stop")._replace(
         missing=("stop for today",),
-        line=False,
-        unclear=0,
         told=(Line("say", "All work is over for today. All you typed is saved."),),
         happened=(*state.happened, Happening("note", "Stopped the session by choice.")),
     )
@@ -108,12 +106,9 @@ def too_unclear(state: State) -> State:
 
 def end_day(state: State, trigger: str, end: str, decision: Decision | None) -> State:
     """The day over by a row of the table, with its reason."""
-    return state._replace(
-        stage=follow(state.stage, trigger),
-        aside="",
-        work=None,
-        todo=(),
-        missing=(),
+    return after_the_work(state, trigger)._replace(
+        doubts=0,
+        told=state.told,
         end=end,
         reasons=(decision,) if decision else (),
         happened=(*state.happened, Happening("end", end, decision)),
@@ -202,7 +197,7 @@ def whom_to_call(brief: Brief, tier: str) -> list[str]:
 def stopped_turn(state: State) -> Turn:
     """The stop alone on the display."""
     code, tier, _group = state.stop
-    lines = stop_lines(state.brief, code, tier, "{typed}")
+    lines = stop_lines(state.brief, code, tier, "{typed}" if state.quoted else "")
     return Turn(lines, end="stopped", alone=True, decisions=state.reasons)
 
 
@@ -211,9 +206,7 @@ def held_turn(brief: Brief) -> Turn:
     hold = brief.history.hold
     assert hold is not None
     lines = stop_lines(brief, hold.code, hold.tier, hold.said)
-    first = Line(
-        "stop", f"STOP. {brief.plan.initials}, your plan is closed since {hold.day}."
-    )
+    first = Line("stop", f"STOP. {brief.plan.initials}, your plan is closed since {hold.day}.")
     place = brief.plan.calls.place
     decision = stop_for(hold.code, place) if hold.code in FLAGS else unsure_stop(place)
     return Turn((first, *lines[1:]), end="stopped", alone=True, decisions=(decision,))

@@ -35,9 +35,7 @@ class Stage(StrEnum):
 
 ENDS: Final = frozenset({Stage.DONE, Stage.DAY_OVER, Stage.CLOSED, Stage.STOPPED})
 OPEN: Final = tuple(
-    stage
-    for stage in Stage
-    if stage not in ENDS and stage not in {Stage.OPENING, Stage.ENDING}
+    stage for stage in Stage if stage not in ENDS and stage not in {Stage.OPENING, Stage.ENDING}
 )
 
 
@@ -115,30 +113,16 @@ def diagram() -> str:
     shared = _shared_by_the_day()
     inside = [row for row in ROWS if row.before in OPEN and row.after in OPEN]
     outside = [
-        row
-        for row in ROWS
-        if row not in inside and (row.trigger, row.after) not in shared
-    ] + [
-        row
-        for row in ROWS
-        if row.before not in OPEN and (row.trigger, row.after) in shared
-    ]
+        row for row in ROWS if row not in inside and (row.trigger, row.after) not in shared
+    ] + [row for row in ROWS if row.before not in OPEN and (row.trigger, row.after) in shared]
     lines = ["stateDiagram-v2", '    state "open day" as open_day {']
     lines += [f'        state "{stage.value}" as {ids[stage]}' for stage in OPEN]
-    lines += [
-        f"        {ids[r.before]} --> {ids[r.after]}: {r.trigger}" for r in inside
-    ]
+    lines += [f"        {ids[r.before]} --> {ids[r.after]}: {r.trigger}" for r in inside]
     lines.append("    }")
-    lines += [
-        f'    state "{stage.value}" as {ids[stage]}'
-        for stage in Stage
-        if stage not in OPEN
-    ]
+    lines += [f'    state "{stage.value}" as {ids[stage]}' for stage in Stage if stage not in OPEN]
     lines.append(f"    [*] --> {ids[Stage.OPENING]}")
     lines += [f"    {ids[r.before]} --> {ids[r.after]}: {r.trigger}" for r in outside]
-    lines += [
-        f"    open_day --> {ids[after]}: {trigger}" for trigger, after in sorted(shared)
-    ]
+    lines += [f"    open_day --> {ids[after]}: {trigger}" for trigger, after in sorted(shared)]
     lines += [f"    {ids[stage]} --> [*]" for stage in Stage if stage in ENDS]
     return "\n".join(lines) + "\n"
 

@@ -62,9 +62,7 @@ def allowed_by_lists(state: State, reasons: list[Decision]) -> list[int]:
     if state.recovery:
         places = named(brief, program.recovery)
     if state.level == 1:
-        places = [
-            p for p in places if brief.stations[p].exercise.name in program.gentle
-        ]
+        places = [p for p in places if brief.stations[p].exercise.name in program.gentle]
     second = readiness.second_session(brief.history.records, brief.today)
     if second.outcome != "first":
         reasons.append(second)
@@ -140,9 +138,7 @@ def last_ended(brief: Brief, name: str) -> str | None:
     return None
 
 
-def within_limits(
-    state: State, places: list[int], reasons: list[Decision]
-) -> list[int]:
+def within_limits(state: State, places: list[int], reasons: list[Decision]) -> list[int]:
     """The plan's caps on exercises and minutes a session."""
     brief = state.brief
     kept = places[: brief.plan.limits.exercises]

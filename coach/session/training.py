@@ -42,9 +42,7 @@ def station_of(work: Work, state: State) -> Station:
 def next_exercise(state: State) -> State:
     """The next exercise of the list, or the close of the day."""
     if not state.todo:
-        return to_close(
-            state, "all done" if state.stage is Stage.EXERCISE else "nothing left"
-        )
+        return to_close(state, "all done" if state.stage is Stage.EXERCISE else "nothing left")
     place, *rest = state.todo
     trigger = "next" if state.stage is Stage.EXERCISE else "warm"
     name = state.brief.stations[place].exercise.name
@@ -135,6 +133,7 @@ def by_effects_on_this(state: State, work: Work, name: str) -> Work:
 
 def stepped(state: State, step: exercise.Stepped) -> State:
     """Carry a step of the exercise into the day."""
+    was = state.work.phase if state.work else ""
     told = (*state.told, *step.lines)
     reasons = (step.decision,) if step.decision else state.reasons
     state = state._replace(told=told, reasons=reasons, work=step.work)
@@ -150,7 +149,7 @@ def stepped(state: State, step: exercise.Stepped) -> State:
         return to_close(done, "end the work")
     if step.result is None:
         state = spent_effects(state)
-        opens = step.work.phase == "set"
+        opens = step.work.phase == "set" and was != "set"
         return open_set(state) if opens else state
     return next_exercise(exercise_done(spent_effects(state), step.result))
 
@@ -204,10 +203,7 @@ def due(state: State, fact: str) -> bool:
 def warm_up_today(state: State) -> tuple[Station, ...]:
     """The plan's warm-up, less what today's lists do not allow."""
     program = state.brief.program
-    second = (
-        second_session(state.brief.history.records, state.brief.today).outcome
-        != "first"
-    )
+    second = second_session(state.brief.history.records, state.brief.today).outcome != "first"
     return tuple(
         station
         for station in state.brief.warm_up
@@ -321,12 +317,8 @@ def take_warm_up_pain(state: State, value: float) -> State:
     if decision.outcome == "end session":
         return to_close(state._replace(told=(*state.told, words)), "end the work")
     gentle = state.brief.program.gentle
-    kept = tuple(
-        p for p in state.todo if state.brief.stations[p].exercise.name in gentle
-    )
-    return state._replace(
-        level=max(state.level, 1), todo=kept, told=(*state.told, words)
-    )
+    kept = tuple(p for p in state.todo if state.brief.stations[p].exercise.name in gentle)
+    return state._replace(level=max(state.level, 1), todo=kept, told=(*state.told, words))
 
 
 def take_reps(state: State, count: float) -> State:
@@ -356,9 +348,7 @@ def take_felt(state: State, name: str) -> State:
     assert work is not None
     station = station_of(work, state)
     if name == "something else":
-        note = Happening(
-            "note", f"Something else felt wrong in {station.exercise.name}."
-        )
+        note = Happening("note", f"Something else felt wrong in {station.exercise.name}.")
         state = state._replace(happened=(*state.happened, note))
     return stepped(state, exercise.felt(work, name, station.exercise.faults))
 
@@ -435,9 +425,7 @@ def report(state: State) -> State:
     kept = tuple(fact for fact in state.blank if not fact.endswith("in set"))
     state = state._replace(at=0, blank=kept)
     left = float(work.dose.sets - work.set_number)
-    state = scripts.know(
-        scripts.know(state, "set", float(work.set_number)), "sets left", left
-    )
+    state = scripts.know(scripts.know(state, "set", float(work.set_number)), "sets left", left)
     return walk(state, "after a set")
 
 
