@@ -264,8 +264,8 @@ def test_catchers_throw_as_often_as_their_class_says(
 
 
 def test_classes_start_where_the_handouts_start_them() -> None:
-    assert {k: v[0] for k, v in PITCHER_CLASSES.items()} == dict(A=4, B=4, C=1, D=1, E=1)
-    assert {k: v[0] for k, v in CATCHER_CLASSES.items()} == dict(A=3, B=1, C=1, D=1, E=1)
+    assert {k: v[0] for k, v in PITCHER_CLASSES.items()} == {"A": 4, "B": 4, "C": 1, "D": 1, "E": 1}
+    assert {k: v[0] for k, v in CATCHER_CLASSES.items()} == {"A": 3, "B": 1, "C": 1, "D": 1, "E": 1}
 
 
 # ---------------------------------------------------------------- soreness (Axe 2001, Axe 2009)

@@ -264,6 +264,14 @@ def test_a_dose_of_holds_takes_its_seconds() -> None:
     assert seconds_of(holds) == 30 + 2 * 5 * 30 + 45
 
 
+def test_a_cap_of_no_exercises_lets_none_in() -> None:
+    assert exercises_today(("a", "b"), CAPS._replace(exercises=0)) == ()
+
+
+def test_a_hold_of_one_second_is_a_hold() -> None:
+    assert seconds_of(DOSE._replace(sets=1, reps_high=10, hold_s=1)) == 30 + 10
+
+
 def test_minutes_are_rounded_up() -> None:
     # 30 s to set up and 30 s of one hold are a minute; one second more is two.
     minute = DOSE._replace(sets=1, reps_high=1, hold_s=30, rest_s=0)
