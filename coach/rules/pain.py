@@ -6,7 +6,6 @@ another answer. At its number a ceiling is kept; over it the step is down, never
 
 from __future__ import annotations
 
-from statistics import median
 from typing import Final, NamedTuple
 
 from coach.model.decisions import Basis, Decision
@@ -147,10 +146,11 @@ def usual(mornings: tuple[float, ...], plan_usual: float) -> float:
     `mornings` are recorded values, newest first, days without one left out; the median of the
     last 7, or `plan_usual` while there are fewer than 3.
     """
-    recent = mornings[:USUAL_FROM_DAYS]
+    recent = sorted(mornings[:USUAL_FROM_DAYS])
     if len(recent) < USUAL_NEEDS_DAYS:
         return plan_usual
-    return median(recent)
+    middle, odd = divmod(len(recent), 2)
+    return recent[middle] if odd else (recent[middle - 1] + recent[middle]) / 2
 
 
 def next_morning(waking: float, usual_pain: float, up_last_time: bool) -> Decision:
