@@ -194,11 +194,13 @@ def existing(names: list[str]) -> list[Path]:
 
 
 def checked_plan(path: Path) -> Bound | None:
-    """The plan with its program; None after its findings were shown."""
+    """A plan with its program, or a file made by `coach bind`; None after showing its findings."""
+    from coach.texts.bind import read_bound
     from coach.texts.doors import bound_from
     from coach.texts.rendered import as_text
+    from coach.texts.shelf import says
 
-    bound, findings = bound_from(path)
+    bound, findings = read_bound(path) if says(path, "bound plan") else bound_from(path)
     if bound is None:
         sys.stdout.write(as_text(findings))
     return bound
@@ -209,20 +211,22 @@ def try_it(options: argparse.Namespace) -> int:
     from coach.drivers.drive import run_session
     from coach.journal import Journal, throwaway
 
-    bound = checked_plan(dialogs() / "steady-shoulder" / "plans" / "d-o.yaml")
+    bound = checked_plan(sample_plan())
     if bound is None:
         return 65
     with throwaway() as folder, Journal.open(folder / "coach") as journal:
         return run_session(journal, bound, plain=options.plain, quick=options.quick)
 
 
-def dialogs() -> Path:
-    """The programs that come with Coach: inside the package, or beside it in a checkout."""
-    from pathlib import Path
+def sample_plan() -> Path:
+    """The shipped plan of the invented athlete D.O. Raises `Trouble` (66) when it is not there."""
+    from coach.journal import Trouble
+    from coach.texts.shelf import shipped_dialogs
 
-    here = Path(__file__).resolve().parent
-    inside = here / "dialogs"
-    return inside if inside.is_dir() else here.parent / "dialogs"
+    folder = shipped_dialogs()
+    if folder is None:
+        raise Trouble("The sample program is not installed, so there is nothing to try.", 66)
+    return folder / "steady-shoulder" / "plans" / "d-o.yaml"
 
 
 def clear(_options: argparse.Namespace) -> int:
@@ -284,8 +288,35 @@ def check(options: argparse.Namespace) -> int:
 
 
 def bind(options: argparse.Namespace) -> int:
-    """`coach bind PLAN`: program and plan as one file for the athlete."""
-    raise NotImplementedError
+    """`coach bind PLAN`: program and plan as one file; the clearance words for the clinician."""
+    import secrets
+    from pathlib import Path
+
+    from coach.journal.outgoing import write_whole
+    from coach.texts.bind import bind as bound_together
+    from coach.texts.rendered import as_text
+
+    made = bound_together(existing([options.plan])[0], secrets)
+    if not made.text:
+        sys.stdout.write(as_text(made.findings))
+        return 65
+    if options.out is None:
+        sys.stdout.write(made.text)
+        sys.stderr.write(word_sheet(made.words))
+        return 0
+    write_whole(Path(options.out), made.text)
+    sys.stdout.write("Written. Hand this file to the athlete.\n" + word_sheet(made.words))
+    return 0
+
+
+def word_sheet(words: tuple[str, ...]) -> str:
+    """The clearance words, told once; empty when the plan has none to make."""
+    if not words:
+        return ""
+    head = (
+        "\nFor the clinician only. Each word opens one stop, once.\nThey are not kept anywhere.\n"
+    )
+    return head + "".join(f"  {word}\n" for word in words)
 
 
 def replay(options: argparse.Namespace) -> int:

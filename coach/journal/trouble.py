@@ -15,7 +15,7 @@ NOT_ALLOWED: Final = 77
 NOT_A_DIARY: Final = 65
 MISSING: Final = 66
 
-FULL: Final = "The disk is full, so nothing more can be saved and no exercise is shown."
+FULL: Final = "The disk is full, so nothing can be saved and no exercise is shown."
 DAMAGED: Final = (
     "The diary is damaged and was left as it is, so please call your clinician before you go on."
 )
@@ -58,7 +58,7 @@ def from_sqlite(code: int) -> Trouble:
 
 
 def from_os(error: OSError) -> Trouble:
-    """The trouble behind a refused folder or file."""
+    """The trouble behind a refused folder or file of the diary."""
     if error.errno in (errno.EACCES, errno.EPERM, errno.EROFS):
         return Trouble(READ_ONLY, NOT_ALLOWED)
     if error.errno in (errno.ENOSPC, errno.EDQUOT, errno.EFBIG):

@@ -12,6 +12,7 @@ from pathlib import Path
 import pytest
 
 from coach.journal import Journal, Trouble, data_folder, throwaway
+from coach.journal.outgoing import write_whole
 from tests.journal.sample import HEADER, filled, instant, sit
 
 ROOT = Path(__file__).parents[2]
@@ -153,3 +154,33 @@ def test_a_throwaway_folder_is_gone_afterwards() -> None:
         filled(folder / "coach", 1)
         assert (folder / "coach" / "diary.sqlite").exists()
     assert not folder.exists()
+
+
+def test_a_file_that_leaves_is_whole_and_for_its_owner_only(tmp_path: Path) -> None:
+    path = tmp_path / "out.txt"
+    path.write_text("old")
+    write_whole(path, "new \u00e9")
+    assert path.read_text(encoding="utf-8") == "new \u00e9"
+    assert stat.S_IMODE(path.stat().st_mode) == 0o600
+    assert [entry.name for entry in tmp_path.iterdir()] == ["out.txt"]
+
+
+def test_a_full_disk_leaves_the_old_file(tmp_path: Path) -> None:
+    path = tmp_path / "out.txt"
+    path.write_text("old")
+    limits = resource.getrlimit(resource.RLIMIT_FSIZE)
+    resource.setrlimit(resource.RLIMIT_FSIZE, (1_000, limits[1]))
+    try:
+        with pytest.raises(Trouble) as caught:
+            write_whole(path, "x" * 5_000)
+    finally:
+        resource.setrlimit(resource.RLIMIT_FSIZE, limits)
+    assert caught.value.code == 74
+    assert path.read_text() == "old"
+    assert [entry.name for entry in tmp_path.iterdir()] == ["out.txt"]
+
+
+def test_a_missing_folder_for_a_file_is_said(tmp_path: Path) -> None:
+    with pytest.raises(Trouble) as caught:
+        write_whole(tmp_path / "nowhere" / "out.txt", "x")
+    assert caught.value.code == 73
