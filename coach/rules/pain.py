@@ -170,5 +170,5 @@ def next_morning(waking: float, usual_pain: float, up_last_time: bool) -> Decisi
     if up_last_time:
         why = "Your clinician hears first. Morning pain is above usual, two times in a row."
         return Decision(rule, "contact", why, basis=Basis.OURS, source=f"{source}; set here")
-    why = "Less range today. Morning pain {waking pain} is above your usual."
+    why = "Today starts one step down. Morning pain {waking pain} is above your usual."
     return Decision(rule, "up", why, basis=Basis.PUBLISHED, source=source)

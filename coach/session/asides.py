@@ -24,7 +24,7 @@ from coach.session import (
     training,
 )
 from coach.session.questions import QUESTIONS, coach_question, single
-from coach.session.state import State
+from coach.session.state import State, Work
 from coach.session.stopping import call_it_a_day, stop
 from coach.session.table import Stage
 from coach.session.today import compose, dose_today
@@ -140,6 +140,7 @@ def confirmed(state: State, value: str) -> State:
     return state._replace(
         aside="since" if state.since else "",
         sign=("", ""),
+        quoted=False,
         unclear=state.under,
         under=0,
     )
@@ -292,9 +293,15 @@ def sets_done_meanwhile(state: State, count: float) -> State:
     while reported + extra < work.dose.sets and count >= extra + 1:
         extra += 1
     if reported + extra < work.dose.sets:
-        return next_since(state._replace(work=work._replace(set_number=work.set_number + extra)))
+        return next_since(state._replace(work=sets_ahead(work, extra)))
     done = training.exercise_done(state, exercise.Result("short"))
     return next_since(training.next_exercise(done._replace(missing=(), line=False)))
+
+
+def sets_ahead(work: Work, extra: int) -> Work:
+    """The work `extra` sets further on; a set that was under way is then another one."""
+    ahead = work._replace(set_number=work.set_number + extra)
+    return exercise.at_the_set(ahead) if extra and work.phase not in REPORTED else ahead
 
 
 def pain_after_break(state: State, value: float) -> State:
@@ -305,13 +312,13 @@ def pain_after_break(state: State, value: float) -> State:
     state = fewer(state)
     work = state.work
     if work is not None:
-        decision = pain_rules.before_changed_set(value, state.brief.plan.pain)
+        decision = pain_rules.before_changed_set(value, state.brief.plan.pain, work.others_left)
         if decision.outcome != "go on":
             told = (*state.told, Line("say", decision.why))
             state = state._replace(told=told, missing=(), line=False)
-            return training.stepped(
-                state, exercise.Stepped(work, exercise.Result("over"), "", (), decision)
-            )
+            day = decision.outcome if decision.outcome == "end session" else ""
+            result = None if day else exercise.Result("over")
+            return training.stepped(state, exercise.Stepped(work, result, day, (), decision))
     return training.back_at_the_set(state)
 
 

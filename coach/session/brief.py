@@ -81,10 +81,13 @@ class Brief:
             if name in doses and name not in bound.program.warm_up
         )
         self.phase_count = len(of_phase)
+        # What only a day's list may call for (gentle, twice a day, recovery) stands after the phase.
+        program = bound.program
+        listed = dict.fromkeys((*program.gentle, *program.twice_a_day, *program.recovery))
         self.stations: tuple[Station, ...] = of_phase + tuple(
             Station(known[name], doses[name])
-            for name in bound.program.recovery
-            if name in doses and name not in phase.exercises and name not in bound.program.warm_up
+            for name in listed
+            if name in doses and name not in phase.exercises and name not in program.warm_up
         )
         self.warm_up: tuple[Station, ...] = tuple(
             Station(known[name], doses[name]) for name in bound.program.warm_up if name in doses

@@ -16,6 +16,7 @@ from coach.session import scripts
 from coach.session.questions import (
     LINE_PARTS,
     QUESTIONS,
+    choice_lines,
     coach_question,
     gathered,
     is_flag_name,
@@ -68,7 +69,8 @@ def lines(state: State) -> tuple[Line, ...]:
                 Line("say", "None, light, hard practice, bullpen or game."),
             )
         return (Line("say", f"Type on one line: {names}."),)
-    return (Line("say", ask(state).question.ask),)
+    present = ask(state)
+    return (Line("say", present.question.ask), *choice_lines(present))
 
 
 # ---------------------------------------------------------------- takers, one a fact

@@ -12,16 +12,16 @@ from coach.model.turns import Ask, Line
 from coach.rules import pain as pain_rules
 from coach.session import scripts
 from coach.session.checking_in import read_back
-from coach.session.machine import follow
 from coach.session.questions import (
     QUESTIONS,
+    choice_lines,
     coach_question,
     gathered,
     is_flag_name,
     single,
 )
 from coach.session.state import Happening, State
-from coach.session.stopping import clinician_name
+from coach.session.stopping import after_the_work, clinician_name
 
 DAYS: Final = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 MONTHS: Final = (
@@ -34,7 +34,8 @@ def so_far(state: State) -> State:
     state, over = scripts.settle(state, "close", lambda _s, _f: True)
     if not over or state.end:
         return state
-    return state._replace(stage=follow(state.stage, "closed"), missing=(), line=False, end="done")
+    closed = after_the_work(state, "closed")
+    return closed._replace(told=state.told, reasons=state.reasons, doubts=0, end="done")
 
 
 def ask(state: State) -> Ask:
@@ -59,7 +60,8 @@ def lines(state: State) -> tuple[Line, ...]:
             Line("say", "The work is over. On one line: pain now (0 to 10),"),
             Line("say", "effort (0 to 10) and minutes."),
         )
-    return (Line("say", ask(state).question.ask),)
+    present = ask(state)
+    return (Line("say", present.question.ask), *choice_lines(present))
 
 
 def take_pain_after(state: State, pain: float) -> State:
@@ -74,9 +76,8 @@ def unchanged(state: State, _value: object) -> State:
 
 def ended_by_choice(state: State) -> State:
     """The day over because the athlete said so."""
-    return state._replace(
-        stage=follow(state.stage, "for today"),
-        missing=(),
+    return after_the_work(state, "for today")._replace(
+        doubts=0,
         end="by choice",
         happened=(*state.happened, Happening("end", "by choice")),
     )

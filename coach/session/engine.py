@@ -27,12 +27,21 @@ from coach.session import (
 )
 from coach.session.brief import Brief
 from coach.session.moments import GATHERED
-from coach.session.questions import LINE_PARTS, WORST, coach_question, is_flag_name
+from coach.session.questions import WORST, coach_question, is_flag_name
 from coach.session.state import State
-from coach.session.stopping import stop, too_unclear
+from coach.session.stopping import UNSURE, stop, too_unclear
 from coach.session.table import Stage
 
 DOUBTS_TO_END: Final = 3
+THROWING_FACTS: Final = ("throwing yesterday", "throwing today", "throwing tomorrow")
+# The ears' names for throwing as the scripts' names; what is between two kinds counts as the harder.
+# Common practice, no published source.
+THROWN_AS: Final = {
+    "off": "none",
+    "catch": "light",
+    "long_toss": "hard practice",
+    "practice": "hard practice",
+}
 _NOTHING_ASKED: Final = Question("timer", Kind.WORD)
 
 
@@ -52,7 +61,7 @@ def ask_of(state: State) -> Ask | None:
         return None
     if state.aside:
         return asides.ask(state)
-    if state.stage is Stage.WHO or state.moves_only and state.missing == ("moves or later",):
+    if state.stage is Stage.WHO or (state.moves_only and state.missing == ("moves or later",)):
         return opening.ask(state)
     if state.stage is Stage.CHECK_IN:
         return checking_in.ask(state)
@@ -208,7 +217,7 @@ def confirm_on_top(state: State, heard: Heard, asked: Ask | None) -> State:
         after = state._replace(unclear=1)
     if after.end == "stopped":
         return after
-    if after.end or after.stage is not state.stage and after.stage is Stage.ENDING:
+    if after.end or (after.stage is not state.stage and after.stage is Stage.ENDING):
         after = state
     # A strong pain waits under the sign: its fact is still missing, so it is asked again after it.
     return sign_heard(after, heard.group, heard.flag, sure=False)._replace(under=after.unclear)
@@ -246,11 +255,18 @@ def values_taken(state: State, values: tuple[tuple[str, Value], ...], asked: Ask
         assert work is not None
         return state._replace(work=work._replace(phase="hold"))
     for fact, value in values:
-        before = (state.stage, state.aside)
+        before = where(state)
         state = value_taken(state, fact, value)
-        if state.end or (state.stage, state.aside) != before:
+        if state.end or where(state) != before:
             return state
     return on_from_here(state)
+
+
+def where(state: State) -> tuple[object, ...]:
+    """The place in the day that a value may move: stage, aside, and the exercise's own place."""
+    work = state.work
+    inside = (work.place, work.set_number, work.phase) if work else ()
+    return (state.stage, state.aside, state.section, *inside)
 
 
 def value_taken(state: State, fact: str, value: Value) -> State:
@@ -264,9 +280,10 @@ def value_taken(state: State, fact: str, value: Value) -> State:
         if value == "yes":
             return stop(state, sign, fact.replace(" ", "_"))
         return state._replace(missing=without(state.missing, fact))
+    value = THROWN_AS.get(str(value), value) if fact in THROWING_FACTS else value
     taker = TAKERS.get(fact)
     taken: State = taker(state, value) if taker else state  # type: ignore[operator]
-    if taken.aside or taken.end or taken.stage is not state.stage:
+    if taken.end or where(taken) != where(state):
         return taken
     if not isinstance(value, tuple):
         taken = scripts.know(taken, fact, value)
@@ -330,7 +347,8 @@ def unclear(state: State, event: Typed, asked: Ask) -> State:
     if asked.safety:
         state = state._replace(doubts=min(state.doubts + 1, DOUBTS_TO_END))
         if state.doubts >= DOUBTS_TO_END:
-            return too_unclear(state)
+            worse = state.stage is Stage.ENDING
+            return stop(state, UNSURE) if worse else too_unclear(state)
     if not state.unclear:
         return state._replace(unclear=1, repeat=True, told=commands.not_heard(asked))
     return safer_branch(state, asked, event.fact)

@@ -129,7 +129,7 @@ def rest_over(work: Work, station: Station) -> Stepped:
 
 def recheck(work: Work, value: float, station: Station, ceilings: PainCeilings) -> Stepped:
     """Pain now before a changed set: still over the ceiling leaves the exercise."""
-    decision = pain_rules.before_changed_set(value, ceilings)
+    decision = pain_rules.before_changed_set(value, ceilings, work.others_left)
     if decision.outcome == "go on":
         return change_and_go_on(work, station)
     if decision.outcome == "leave":
@@ -143,16 +143,17 @@ def change_and_go_on(work: Work, station: Station) -> Stepped:
     if lower is None:
         return Stepped(work, Result("over" if work.over else "form"))
     dose = limits.gate(lower, station.prescription, station.exercise)
-    lines = (Line("say", change_words(work.change, dose, station)),)
+    lines = tuple(Line("say", text) for text in change_words(work.change, dose, station))
     work = work._replace(dose=dose, change="", stays_due=False, set_number=work.set_number + 1)
     return Stepped(at_the_set(work), lines=lines)
 
 
-def change_words(change: str, dose: Dose, station: Station) -> str:
-    """One sentence on the one change."""
+def change_words(change: str, dose: Dose, station: Station) -> tuple[str, ...]:
+    """The one change in a sentence; an easier version with how to get into it."""
     if change == "shorter range":
         sentence = next(r.sentence for r in station.exercise.ranges if r.name == dose.range_step)
-        return f"One change: a shorter way. {sentence}"
+        return (f"One change: a shorter way. {sentence}",)
     if change == "easier version":
-        return f"One change: an easier version, {dose.version}."
-    return f"One change: less weight, {dose.load.words()}."
+        set_up = next(v.set_up for v in station.exercise.versions if v.name == dose.version)
+        return (f"One change: an easier version, {dose.version}.", *set_up)
+    return (f"One change: less weight, {dose.load.words()}.",)

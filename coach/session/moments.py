@@ -86,7 +86,22 @@ def lay_out(moment: str, script: Script | None, places: tuple[int, ...]) -> tupl
             step._replace(when=tuple(places[number] for number in step.when))
             for step in script.steps
         ]
+        steps = with_the_other_count(steps)
     return _gathered_first(moment, steps)
+
+
+def with_the_other_count(steps: list[Step]) -> list[Step]:
+    """A script that asks for reps asks for holds where an exercise counts those, and the reverse."""
+    named = {step.fact for step in steps}
+    pair = ("reps in set", "holds in set")
+    if len(named.intersection(pair)) != 1:
+        return steps
+    laid: list[Step] = []
+    for step in steps:
+        laid.append(step)
+        if step.fact in pair:
+            laid.append(step._replace(fact=pair[step.fact == pair[0]]))
+    return laid
 
 
 def _gathered_first(moment: str, steps: list[Step]) -> tuple[Step, ...]:

@@ -11,7 +11,7 @@ from typing import Final, NamedTuple
 from coach.model.flags import Group
 from coach.model.heard import Kind, Question
 from coach.model.program import Answers, Step
-from coach.model.turns import Ask
+from coach.model.turns import Ask, Line
 from coach.rules.red_flags import FLAGS, flag_heard
 from coach.session.brief import Brief
 
@@ -251,3 +251,10 @@ def gathered(name: str, facts: tuple[str, ...], label: str) -> Ask:
     """An ask whose one line may fill several facts, by their labels."""
     parts = tuple(coach_question(fact) for fact in facts)
     return Ask(name, label, Question(name, Kind.LINE, label, parts=parts))
+
+
+def choice_lines(ask: Ask) -> tuple[Line, ...]:
+    """The choices of a question, numbered, one a line."""
+    if ask.question.kind not in {Kind.CHOICE, Kind.CHOICES, Kind.SET_FEEL}:
+        return ()
+    return tuple(Line("item", f"{n} {c}") for n, c in enumerate(ask.question.choices, 1))

@@ -14,7 +14,7 @@ from coach.rules.red_flags import SECTION_LIST
 from coach.session import asides, checking_in, closing, opening, screening, training
 from coach.session.brief import Brief, Station
 from coach.session.commands import reasons_here
-from coach.session.questions import QUESTIONS
+from coach.session.questions import QUESTIONS, choice_lines
 from coach.session.state import State, Work
 from coach.session.stopping import clinician_name, held_turn, stopped_turn
 from coach.session.table import Stage
@@ -121,13 +121,6 @@ def own_question_lines(ask: Ask | None) -> tuple[Line, ...]:
         return ()
     items = choice_lines(ask)
     return (Line("say", ask.question.ask), *items)
-
-
-def choice_lines(ask: Ask) -> tuple[Line, ...]:
-    """The choices of a question, numbered, one a line."""
-    if ask.question.kind not in {Kind.CHOICE, Kind.CHOICES, Kind.SET_FEEL}:
-        return ()
-    return tuple(Line("item", f"{n} {c}") for n, c in enumerate(ask.question.choices, 1))
 
 
 def ending_lines(state: State) -> tuple[Line, ...]:
@@ -290,7 +283,7 @@ def set_lines(state: State, work: Work, station: Station) -> tuple[Line, ...]:
         lines.append(heading(state, work, station))
         lines += [Line("say", text) for text in set_up(work, station)]
     elif state.told:
-        lines.append(Line("name", f"{station.exercise.name}."))
+        lines.append(Line("name", f"{station.exercise.name}, {side_words(state.brief, station)}."))
     lines.append(work_line(state, work, station))
     cue = cue_for(work, station)
     if cue:

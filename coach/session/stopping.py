@@ -27,7 +27,8 @@ BY_PROGRAM: Final = "P01"
 
 def after_the_work(state: State, trigger: str) -> State:
     """The stage that follows, with all that only the day's work reads dropped; the day's
-    summary and the count of unclear safety answers stay."""
+    summary and the count of unclear safety answers stay.
+    """
     return State(
         follow(state.stage, trigger),
         state.brief,
@@ -39,15 +40,18 @@ def after_the_work(state: State, trigger: str) -> State:
     )
 
 
-def stop(state: State, code: str, group: str = "") -> State:
-    """The day stopped by flag `code`; raises IllegalMove from a stage that has ended."""
+def stop(state: State, code: str, group: str = "", because: Decision | None = None) -> State:
+    """The day stopped by flag `code`; raises IllegalMove from a stage that has ended.
+
+    `because` is the decision that led to it, where a rule's number did.
+    """
     place = state.brief.plan.calls.place
     decision = unsure_stop(place) if code == UNSURE else stop_for(code, place)
     return after_the_work(state, "warning sign")._replace(
         doubts=0,
         end="stopped",
         stop=(code, decision.outcome, group),
-        reasons=(decision,),
+        reasons=(because, decision) if because else (decision,),
         happened=(*state.happened, Happening("stop", code, decision)),
     )
 
@@ -176,7 +180,7 @@ def stop_lines(brief: Brief, code: str, tier: str, typed: str) -> tuple[Line, ..
 
 def named_call(who: str) -> str:
     """`J.K., ` where the plan names the guardian, else nothing."""
-    name = who.split(",")[0].strip()
+    name = who.split(",", maxsplit=1)[0].strip()
     return f"{name}, " if "." in name else ""
 
 
@@ -207,8 +211,14 @@ def held_turn(brief: Brief) -> Turn:
     assert hold is not None
     lines = stop_lines(brief, hold.code, hold.tier, hold.said)
     first = Line("stop", f"STOP. {brief.plan.initials}, your plan is closed since {hold.day}.")
-    place = brief.plan.calls.place
-    decision = stop_for(hold.code, place) if hold.code in FLAGS else unsure_stop(place)
+    decision = Decision(
+        "stop.hold",
+        "closed",
+        "Your plan is closed until your clinician opens it.",
+        brief.plan.calls.place,
+        Basis.OURS,
+        "set here, to be signed by a clinician",
+    )
     return Turn((first, *lines[1:]), end="stopped", alone=True, decisions=(decision,))
 
 

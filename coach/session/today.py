@@ -55,23 +55,25 @@ def by_effects_on_the_day(state: State) -> State:
 
 
 def allowed_by_lists(state: State, reasons: list[Decision]) -> list[int]:
-    """Places that every list in force today holds: two lists mean what is in both."""
+    """The phase's places, or, while a list is in force, what every list in force holds."""
     brief = state.brief
     program = brief.program
-    places = list(range(brief.phase_count))
+    lists: list[tuple[str, ...]] = []
     if state.recovery:
-        places = named(brief, program.recovery)
+        lists.append(program.recovery)
     if state.level == 1:
-        places = [p for p in places if brief.stations[p].exercise.name in program.gentle]
+        lists.append(program.gentle)
     second = readiness.second_session(brief.history.records, brief.today)
     if second.outcome != "first":
         reasons.append(second)
-        twice = named(brief, program.twice_a_day)
-        places = [p for p in places if p in twice]
-    if state.order == "after throwing":
-        moves = named(brief, program.gentle)
-        places = [p for p in places if p in moves and not loaded(brief.stations[p])]
-    return places
+        lists.append(program.twice_a_day)
+    waits = state.order == "after throwing"
+    if waits:
+        lists.append(program.gentle)
+    if not lists:
+        return list(range(brief.phase_count))
+    places = [p for p in range(len(brief.stations)) if all(p in named(brief, n) for n in lists)]
+    return [p for p in places if not (waits and loaded(brief.stations[p]))]
 
 
 def named(brief: Brief, names: tuple[str, ...]) -> list[int]:
@@ -93,7 +95,7 @@ def may_be_done(state: State, place: int, reasons: list[Decision]) -> bool:
         return False
     if lowered_by(state, name, "leave out"):
         return False
-    if loaded(station):
+    if name not in brief.program.twice_a_day:
         spacing = readiness.may_repeat(
             last_ended(brief, name), brief.opened_at, station.prescription.apart_days
         )
@@ -172,7 +174,15 @@ def dose_today(state: State, place: int, station: Station | None = None) -> Dose
     for change in AXIS_CHANGES:
         if lowered_by(state, name, change):
             dose = changed(dose, change, station) or dose
+    if state.morning_up and loaded(station):
+        dose = one_step_down(dose, station)
     return limits.gate(dose, station.prescription, station.exercise)
+
+
+def one_step_down(dose: Dose, station: Station) -> Dose:
+    """pain.next_morning: a step down where the plan's ladder has one; its first step stays."""
+    lower = changed(dose, "shorter range", station) or changed(dose, "lighter", station)
+    return lower or dose
 
 
 def changed(dose: Dose, change: str, station: Station) -> Dose | None:

@@ -25,6 +25,7 @@ from coach.session.questions import (
     single,
 )
 from coach.session.state import Happening, State, Work
+from coach.session.stopping import after_the_work
 from coach.session.table import Stage
 from coach.session.today import at_hand, dose_today
 
@@ -59,15 +60,8 @@ def next_exercise(state: State) -> State:
 
 def to_close(state: State, trigger: str) -> State:
     """The work of the day is over; the closing questions come."""
-    state = state._replace(
-        stage=follow(state.stage, trigger),
-        work=None,
-        todo=(),
-        at=0,
-        missing=(),
-        reread=False,
-    )
-    return closing_again(state)
+    over = after_the_work(state, trigger)
+    return closing_again(over._replace(truth=state.truth, told=state.told, reasons=state.reasons))
 
 
 def closing_again(state: State) -> State:
@@ -398,14 +392,16 @@ def rest_or_hold_over(state: State) -> State:
 
 
 def back_at_the_set(state: State) -> State:
-    """On with the exercise after a break: the set not yet reported begins afresh; a rest is over."""
+    """On with the exercise after a break: a rest is over, a hold broken off is done (P14)."""
     work = state.work
     if work is None or state.stage is not Stage.EXERCISE:
         return state
     if work.phase in {"before", "report", "recheck"}:
         return state
-    if work.phase == "rest":
+    if work.phase in {"rest", "hold"}:
         return rest_or_hold_over(state)
+    if work.phase == "ready":
+        return state._replace(missing=())
     return open_set(state._replace(work=exercise.at_the_set(work), missing=()))
 
 
