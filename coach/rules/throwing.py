@@ -187,23 +187,58 @@ def soreness(sore: Sore) -> tuple[NextThrow, Decision]:
     return follows, Decision("throw.soreness", name, why, basis=basis, source=source)
 
 
-def step_after(
-    attempted: int, follows: NextThrow, most_step: int, downs_running: int
-) -> tuple[int, Decision]:
-    """The next step and whether the clinician is asked (id throw.soreness; set here).
+class ThrowState(NamedTuple):
+    """What is remembered between throwing days: small and comparable.
 
-    `attempted` is the step tried; `downs_running` how many times in a row it went down before this.
-    Step 1 is the floor; going down at step 1, or twice running, is `contact`; above the plan's last
-    step there is none.
+    `planned` is the step due next, `last_done` the last one done in full (0: none yet);
+    `clean_here` clean days at the planned step; `downs_running` steps down in a row.
     """
-    rule = "throw.soreness"
-    step = max(FIRST_STEP, min(attempted + follows.step_change, most_step))
-    if follows.step_change < 0 and (downs_running >= 1 or attempted <= FIRST_STEP):
-        why = "Your clinician hears first. Soreness came back on throwing."
-        return step, Decision(rule, "contact", why, source=f"{_AXE}; set here")
-    outcome = "down" if step < attempted else "up" if step > attempted else "same"
-    why = f"Next time it is step {step}. Soreness decides that."
-    return step, Decision(rule, outcome, why, basis=Basis.PUBLISHED, source=_AXE)
+
+    planned: int
+    last_done: int = 0
+    clean_here: int = 0
+    downs_running: int = 0
+
+
+def step_today(state: ThrowState, follows: NextThrow) -> int | None:
+    """The step to throw today: the planned one, the one before it on a repeat, or None."""
+    if follows.today == "none":
+        return None
+    return max(FIRST_STEP, state.planned - 1) if follows.today == "repeat" else state.planned
+
+
+def next_throws(
+    state: ThrowState, follows: NextThrow, cleared: Clearance
+) -> tuple[ThrowState, Decision]:
+    """What is planned after a throwing day, and whether the clinician is asked (id throw.soreness).
+
+    Outcomes: up, same, down, contact. Down is one below the lower of the step tried and the last
+    one done; step 1 is the floor; a second step down running, or any at step 1, is `contact`. Up
+    only after the plan's number of clean days at a step, and never above its last step. Source:
+    Axe 2001; which step to drop from, and the floor, were set here.
+    """
+    rule, here = "throw.soreness", f"{_AXE}; set here"
+    if follows.step_change < 0:
+        tried = min(state.planned, state.last_done or state.planned)
+        low = ThrowState(max(FIRST_STEP, tried - 1), state.last_done, 0, state.downs_running + 1)
+        if state.downs_running >= 1 or tried <= FIRST_STEP:
+            why = "Your clinician hears first. Soreness came back on throwing."
+            return low, Decision(rule, "contact", why, source=here)
+        why = f"Next time it is step {low.planned}. Soreness decides that."
+        return low, Decision(rule, "down", why, basis=Basis.PUBLISHED, source=here)
+    if follows.step_change == 0:
+        why = f"Step {state.planned} stays the next one. Soreness decides that."
+        return state._replace(clean_here=0), Decision(
+            rule, "same", why, basis=Basis.PUBLISHED, source=_AXE
+        )
+    clean = state.clean_here + 1
+    if clean < cleared.at_each_step or state.planned >= cleared.most_step:
+        stays = ThrowState(state.planned, state.planned, min(clean, cleared.at_each_step))
+        why = f"Step {state.planned} again next time. Your plan asks for that."
+        return stays, Decision(rule, "same", why, basis=Basis.PLAN, source=_AXE)
+    up = ThrowState(state.planned + 1, state.planned)
+    why = f"Next time it is step {up.planned}. You had no soreness."
+    return up, Decision(rule, "up", why, basis=Basis.PUBLISHED, source=_AXE)
 
 
 # ---------------------------------------------------------------- when
