@@ -173,6 +173,16 @@ def test_a_day_ahead_of_today_counts_as_never() -> None:
     assert alone_today(facts) == (ARM,)
 
 
+def test_a_section_asked_alone_earlier_today_is_not_due_again() -> None:
+    facts = QUIET._replace(asked_alone=asked(arm=0, joint=0, body=0, ill=0, night=0, weekly=3))
+    assert alone_today(facts) == (WEEKLY,)
+
+
+def test_a_day_ahead_beside_a_past_one_still_counts_as_never() -> None:
+    facts = QUIET._replace(asked_alone=(*QUIET.asked_alone, *asked(night=-2)))
+    assert alone_today(facts) == (NIGHT,)
+
+
 def test_the_newest_of_two_days_counts() -> None:
     facts = QUIET._replace(asked_alone=(*asked(arm=9), *QUIET.asked_alone))
     assert ARM not in alone_today(facts)
