@@ -23,6 +23,7 @@ from coach.hearing.lexicon import BUILT_IN, Lexicon
 from coach.hearing.line import read_line
 from coach.hearing.pain import read_pain
 from coach.hearing.set_feel import read_set_feel
+from coach.hearing.scope import Reading
 from coach.hearing.signs import Sign, signs_in
 from coach.hearing.sleep import read_sleep
 from coach.hearing.slots import UNCLEAR, Read
@@ -58,6 +59,11 @@ _READERS: Final[dict[Kind, Callable[[str, Sequence[Word], Question], Read]]] = {
     Kind.WORD: lambda _, words, question: read_word(words, question),
     Kind.OWN_WORDS: lambda text, _, __: Read(text.strip()),
 }
+# words that open a question and say nothing of what it is about
+_ASKING: Final = frozenset(
+    "is are was were did do does have has any since last time session today now your the you feel "
+    "felt had been or and new".split()
+)
 # answers that a command word may be one of: the choice wins over the command
 _NAMED: Final = frozenset((Kind.CHOICE, Kind.CHOICES, Kind.WORD, Kind.SET_FEEL))
 
@@ -73,6 +79,8 @@ def hear(question: Question, text: str, lexicon: Lexicon = BUILT_IN) -> Heard:
     else:
         heard = _heard_slot(question, text, words, _read(question, text, words))
     sign = signs[0] if signs else _asked_sign(question, heard, lexicon)
+    if sign is not None and question.kind == Kind.YES_NO and heard.action == Action.ASK_AGAIN:
+        heard = _yes_by_sign(question, heard, sign, lexicon)
     if sign is not None:
         return _with_sign(heard, sign)
     return _with_command(question, heard, words)
@@ -109,18 +117,28 @@ def _asked_sign(question: Question, heard: Heard, lexicon: Lexicon) -> Sign | No
     said = dict(heard.values).get(question.fact)
     if question.kind != Kind.YES_NO or said != "yes" or not question.ask:
         return None
-    group = sign_asked_about(question.ask, lexicon)
-    if group is None:
+    sign = sign_asked_about(question.ask, lexicon)
+    if sign is None:
         return None
-    return group._replace(clear=not heard.hedged, spans=heard.spans)
+    return sign._replace(clear=not heard.hedged, spans=heard.spans)
+
+
+def _yes_by_sign(question: Question, heard: Heard, sign: Sign, lexicon: Lexicon) -> Heard:
+    """A yes, when a question about signs is answered with a sign: "tingled", "a touch of tingle"."""
+    if sign.reading < Reading.UNSURE or not question.ask:
+        return heard
+    if sign_asked_about(question.ask, lexicon) is None:
+        return heard
+    return heard._replace(values=((question.fact, "yes"),), hedged=not sign.clear, missed="")
 
 
 def sign_asked_about(ask: str, lexicon: Lexicon = BUILT_IN) -> Sign | None:
     """The clear sign that a question's own words name, or None."""
-    plain = ask.lower().replace("any ", "", 1)
-    for sign in signs_in(words_of(plain, lexicon.families), lexicon):
-        return sign
-    return None
+    words = words_of(ask, lexicon.families)
+    while words and words[0].text in _ASKING:
+        words = words[1:]
+    signs = signs_in(words, lexicon)
+    return signs[0] if signs else None
 
 
 def _with_sign(heard: Heard, sign: Sign) -> Heard:
@@ -135,7 +153,8 @@ def _with_command(question: Question, heard: Heard, words: Sequence[Word]) -> He
     command = command_in(words)
     if command is None or (question.kind in _NAMED and heard.action == Action.ACCEPT):
         return heard
-    if question.kind == Kind.YES_NO and heard.action == Action.ACCEPT and command.value == "pause":
+    soft = command.value not in ("stop", "why", "why code", "help", "fix")
+    if question.kind == Kind.YES_NO and heard.action == Action.ACCEPT and soft:
         return heard
     spans = (Span(words[0].start, words[-1].end, command.value),)
     return Heard(Action.ACCEPT, spans=spans, command=command)

@@ -1,7 +1,9 @@
 """Everyday phrases that hold a warning word and mean nothing, and known causes that only soften.
 
-Law: data only. A phrase in HARMLESS takes its words out of the hearing of signs; a cause in
-CAUSES turns a stop into a question, never into silence. May be added to with a clinician's hand.
+Law: data only; patterns as told in `patterns`, and `a, b :: c / d e` is each of a, b followed by
+each of c, "d e". A phrase in HARMLESS takes its words out of the hearing of signs, unless a longer
+sign stands there; a cause in CAUSES and a habit in HABITS turn a stop into a question, never into
+silence. May be added to with a clinician's hand. Wording from memory and common usage.
 """
 
 from __future__ import annotations
@@ -9,440 +11,439 @@ from __future__ import annotations
 from typing import Final
 
 HARMLESS: Final = """
-    pop time|up|ups|fly|flies|quiz|music|tart|tarts|star|culture|corn|off
-    popped up|some|a|two|in|over|an|my|her|his|open|the|advil|ibuprofen|into|by|bottle
-    POP up to|over
-    lollipop|popcorn|popsicle
-    good|more|great|nice|extra|some|little|real|late|enough|serious|same|had pop on|to|in|tonight|today
-    had pop
-    pop on|in|to .. fastball|ball|slider|glove|bat|pitches|mitt|heater|it|heat|serve
-    fastball|ball|slider|glove|bat|pitches|mitt|heater|catchers|cutter|curve|serve .. pop|popped|popping
-    glove|mitt .. pop|popped|popping|popp
-    popping .. mitt|glove|tags|bottles|wheelie|up|by|over|in
-    snap throw|throws|pick|chat|chats|chatted|down|count|dragon|back|peas|judgment|decision|out
-    snapchat|snapchatted
-    snapped .. streak|picture|pic|photo|bat|string|strings|slump|band|bands|losing|lace|at|out|cable
-    bat|band|string|strings|lace|laces|strap|stick|racket|cable|pole|tube|racquet .. snapped|snap|broke|ripped|tore|broken|cracked
-    wrist snap|snaps
-    snap on|at .. release|finish|ball|curve|curveball|breaking
-    good|nice|sharp|late|crisp snap .. on|ball|curve|breaking|today
-    crack of|at bat|dawn|it
-    cracked .. joke|jokes|screen|phone|top|starting|egg|eggs|back|neck|knuckles|smile|me|open|lineup
-    cracking jokes|up|me
+    pop :: time / times / up / ups / fly / flies / quiz / music / star / culture / corn / off / to it / tart / in my fastball / in and
+    popped :: up to / up for / up a / some / a few / two / over to / by / into / an advil / the champagne / tags / in to / out for / out to / round / down to / open a / open the / it up / a top / a bottle / a cold / my gum / popcorn
+    popping :: tags / up all / bottles / by / over / into / the mitt
+    pops up
+    good, more, great, nice, extra, some, little, real, late, enough, serious, same, had, lots of, lot of, plenty of, no, less :: pop on / pop to / pop in my bat / pop in the bat / pop tonight / pop today / pop in the glove / pop in the mitt / pop on the ball / pop off the bat
+    fastball|ball|slider|glove|bat|pitches|mitt|heater|catchers|cutter|curve|serve|changeup .. pop|popped|popping
+    pop|popped|popping .. glove|mitt|bat
+    pop .. on .. fastball|ball|slider|pitches|heater|serve|curve
+    snap :: throw / throws / pick / chat / count / dragon / back throw / peas / judgment / down drill / out of it / decision / on the / on my / on his / at release / drill / drills / bracelet / to it
+    snapchat
+    snapped :: a pic / a photo / a picture / a streak / the streak / out of / off / a losing / a slump / at / my losing / our losing / our streak / a skid
+    bat|band|string|strings|lace|laces|strap|stick|racket|racquet|cable|pole|tube|shoelace|cord .. snapped|snap|broke|ripped|tore|broken|cracked|snaps
+    snapped|broke|ripped|tore|broken|cracked .. bat|band|string|strings|lace|laces|strap|stick|racket|racquet|cable|pole|tube|shoelace|phone|screen|glove|cord|window
+    wrist snap
+    snap .. wrist
+    good, nice, sharp, late, crisp, better, more, bit of :: snap on / snap in / snap at / snap to / snap today
+    crack of :: dawn / the bat
+    crack :: open / at it / up / a joke / the code
+    cracked :: a joke / jokes / open / the top / the starting / the lineup / the rotation / an egg / eggs / my phone / a smile / the code / me up
+    cracking :: jokes / me up / up / knuckles / my knuckles / good / day
     cracks me up
-    crack open|cracked open
-    drop set|sets|step|steps|down|ball|balls|shot|shots|off|in|by|kick|to|back|third|serve|pass|punt|jump|weights|landing
-    dropped down|to|back|off|by|sets|out|from|set|a|third|in|ball|pop|fly|shot|serve|his|her|arm slot
-    dropped .. to|down .. band|weight|lb|lbs|kg|lighter|light|dumbbell
-    dropped .. class|weight|fly|pass|catch|line|easy|game|match|points|point|ball|mic|course|grade|hints|series|lb|lbs|set|sets|reps
-    drops in|of|temperature
-    dropping .. weight|class|down|dimes|bombs|by|off|in|knowledge|hints|temperature|temps|load|lb|lbs
-    eye drops
-    cough drop|drops
+    tough nut .. crack
+    drop :: set / sets / step / steps / down / ball / balls / shot / shots / off / in / by / kick / the bar / serve / serves / pass / punt / jump / weights / landing / zone / foot / you / to third / third / a set / squat / lunges / lunge / table / on my
+    dropped :: down / by / off / a set / sets / out of / to third / third / in for / in on / a pop / a fly / my arm slot / arm slot / to the light / to light / to a lighter / a class / a fly / a pass / the mic / a line / an easy / a few points / my average / my batting / average / in the order / in the rankings / in the standings / two catches / a catch / catches / the first / the second / a game / the game / the match / the series / a sitter / the pace / points / the load / the weight / one training / a training / training / a session / practice / school / my bat / the bat / the fly / a grade / hints / serves / a third
+    dropped .. to .. band|weight|lb|lbs|kg|lighter|light|dumbbell|pounds
+    dropped .. class|classes|catch|catches|mic|course|series|lbs|sets|reps|grade|average|order|standings|rankings|rotation
+    drops|drop|dropping :: in temperature / in temp / the hammer / dimes / bombs / off at / him off / her off / me off / kids off
+    dropping .. class|weight|load|temperature|temps
+    eye|cough drops|drop
+    sharp|good|nice|late|big|nasty|great|more|had drop
+    sinker|slider|splitter|curve|changeup|curveball .. drop|dropped|drops|dropping|dip
     arm slot
-    slip|slipped .. mind|tongue|notes|up|away|past|through|by|into|in
-    slipped my mind
+    slip|slipped|slips|slipping :: my mind / up / away / past / through / by / into / one past / it past / in a practice / in some / of the tongue / notes / in the standings / in rankings / down the order / in the order / in class / in school / in my grades / on the schedule
     permission|pink|hall|pay slip
-    slip of
-    slide step|steps|show|shows|board|rule|over|deck|tackle
-    slid into|in|home|headfirst|safe|feet|past|under|third|second|across|sideways
-    sliding drills|practice|scale|door|shorts|mitt|board
-    wall|floor|back|blade|shoulder slides|slide
-    shift change|work|tomorrow|tonight|started|supervisor|today|lead|manager|starts|ended|ran|at
-    night|day|late|early|double|long|work|closing|morning|swing|evening|extra|graveyard shift|shifts
-    infield|defensive shift
-    shift|shifted .. weight|gears|schedule|focus|practice|meeting|time|appointment|work
-    weight shift
-    shifts at
-    cold tub|plunge|plunged|shower|front|brew|snap|morning|water|out|outside|weather|pack|packs|pizza|drink|beer|start|one|day|night|air|gym|gel|spray|calling|called|feet|turkey|rain|weights|bar|temps|wind|medicine|bath|therapy|compress|game|practice|pool|room|arms
-    cold in here|gym|garage|today|tonight
-    BE cold outside|out|today|here|tonight
-    weather|gym|garage|day|morning|room|pool|water|outside|field|cage|gym|practice|it|house|basement|rink|wind .. was|is|so|too|super|freezing|really cold|freezing|icy
-    have|had|got|catching|caught|getting|fighting|head|common|slight a cold
-    common|head cold
-    ice cold drink|water
-    ice pack|packs|bag|bath|cream|tea|water|hockey|cup|massage|machine|bucket|maker|breaker
-    cool down|downs|off|beans|story|thanks|with|new|drill|bro|man|sounds
-    it|thats|thts|all|be|im|was cool
-    freezing outside|out|rain|cold out
-    blue band|bands|ball|sky|jersey|jays|light|tape|dumbbell|moon|one|plyo|weight|tube|lights|cord|sheet|line|team|belt
-    light|dark|navy|the blue band|tube|one|cord|ball
-    white|purple|grey|gray|red|black|green|yellow|orange band|bands|ball|jersey|belt|tube|plyo|one|sox|weight|cord|line|board|team|squad|flag|card|zone|bull|meat|velvet|hot|kettlebell
-    to|on|use|used|using|with|color|colour|switched purple|red|blue|grey|gray|white|yellow|green|black
+    slips .. cordon|catch|fielding|catches|gully
+    in the slips
+    slide :: step / steps / show / board / rule / tackle / into / over / drill / drills / in the
+    slid :: into / home / in safe / past / headfirst / under the / in under
+    sliding :: drills / practice / scale / door / shorts / mitt / into
+    wall|floor|towel slides|slide
+    shift :: change / work / started / lead / manager / at / was / ends / starts / today / tomorrow / tonight / until / ran
+    night|day|late|early|double|long|work|closing|morning|swing|evening|extra|graveyard|defensive|infield|my|a|weight shift|shifts
+    shift|shifted|shifting .. weight|gears|schedule|focus|meeting|appointment|work|time|practice|day
+    cold :: tub / plunge / plunged / shower / showers / front / brew / snap / morning / mornings / water / out / outside / weather / pack / packs / pizza / drink / beer / start / one after / day / days / night / nights / air / gym / gel / spray / calling / cuts / rain / weights / wind / medicine / bath / baths / therapy / compress / game / practice / pool / room / feet / turkey / in here / for a game / enough / temps / balls / today / tonight / this morning / this am / windy / and windy / and wet / and rainy / winter / month / tap / drinks / fusion / call / field / courts
+    weather|gym|garage|day|morning|room|pool|water|field|cage|house|basement|rink|wind|tub|plunge|shower|park|stadium|winter|balls|bleachers|court|dugout .. cold|freezing|chilly|icy|frozen
+    cold|freezing|chilly|icy|frozen .. weather|gym|garage|room|pool|water|field|cage|house|basement|rink|park|stadium|court|dugout|shower|tub|sea
+    it was|is .. cold|freezing|chilly|icy|hot|warm|boiling
+    its|itwas|twas|was|is .. cold|freezing|chilly|icy|hot|boiling .. out|outside|today|here|tonight|there|morning|night
+    so|really|super|too|pretty cold|freezing|hot|chilly|icy .. out|outside|here|there
+    have|had|got|catching|caught|getting|fighting|head|common|slight|with|bad|nasty|a cold
+    ice :: cream / tea / hockey / breaker / cold water / cold drink / machine / skating / rink / bucket / massage / maker / plunge
+    ice :: pack / bag / bath / cup / it / after / for
+    cool :: down / downs / off / beans / story / thanks / with / new / drill / bro / man / sounds / day / breeze / stuff / drills / exercise / and easy
+    thats|its|was|pretty|so|all|be|im|very|really|super cool
+    freezing :: out / outside / rain / in here / cold out / today
+    frozen :: pizza / yogurt / food / peas / rope / ropes / four / shoulder exercises
+    blue :: band / bands / ball / balls / sky / jersey / jays / light / tape / dumbbell / moon / one / ones / plyo / weight / tube / sheet / line / team / belt / loop / cable / mat / kettlebell / cord / raspberry / gatorade / jersey
+    light|dark|navy|royal|baby blue
+    white|purple|grey|gray|red|black|green|yellow|orange|pink :: band / bands / ball / balls / jersey / belt / tube / plyo / one / ones / sox / weight / cord / line / board / team / squad / flag / card / zone / bull / meat / velvet / kettlebell / loop / mat / cable / bat / dumbbell / socks / shirt / handle / light / eye
+    to|use|used|using|switched|color|colour|colored|coloured|wore|wearing|wear purple|red|blue|grey|gray|white|yellow|green|black|pink
     pale ale
     out of the blue
-    once blue moon
-    feeling|felt blue
-    feel|feeling pumped|swole
-    weak effort|contact|side|ground|grounder|groundball|spot|spots|point|points|hand|sauce|link|excuse|serve|pop|fly|coffee|signal|wifi|attempt|joke|schedule|hitters|pitch|day|performance|showing|links|opponent|team|foot|throw|throws|stuff
-    weaknesses
-    weakness .. my|is|was my|in my .. backhand|game|serve|defense|hitting|pizza|chocolate
+    feeling|felt|feel blue|swole
+    weak :: effort / contact / side / ground / grounder / grounders / groundball / spot / spots / point / points / hand hitter / sauce / link / excuse / serve / serves / pop / fly / coffee / signal / wifi / attempt / joke / schedule / hitters / pitch / pitches / day / performance / showing / links / opponent / team / foot / throw / throws / stuff / wind / tea / start / second / return / finish / fielding / lineup / bullpen / off / internet / schedule / hitting / at bat / area / link
+    weaknesses|weakness .. backhand|game|serve|defense|hitting|pizza|chocolate|swing|curveball|curveballs|changeups|spin|candy|forehand|sweets
+    backhand|serve|defense|hitting|pizza|chocolate|curveball|forehand|candy .. weakness
+    my weakness
     kryptonite
-    bump .. in|of .. weight|reps|road|volume|load|mileage|schedule|up
-    bump up|to|it|set|pass
-    bump to
-    goose|speed|fist bump|bumps|bumped
-    bumped up|to|it|the|from .. weight|reps|band|lb|kg|next|up
-    bumped up
+    bump|bumped|bumping .. in|up|to|from|set|the .. weight|reps|load|mileage|volume|lbs|lb|kg|band|sets|pounds|schedule|order|start|workload
+    bump :: up / in pay / in the road / set / pass / to / day / in weight
+    bumped :: up / into a friend / into coach / into my / to / back / down / from
+    goose|speed|fist|chest|elbow|volleyball bump|bumps|bumped
+    bumpy ride
     lump sum
-    fell asleep|behind|short|off the|apart|in love|through|for|sick|out of|into|down 0|back on|a day|between
-    fell off .. table|wagon|routine|schedule|pace|track|plan
-    fell .. behind .. schedule|count|work
-    fall ball|season|semester|league|break|camp|practice|sports|off|workouts|classes|training|asleep|over laughing|game|scrimmage|intersquad|baseball|softball|schedule
-    this|last|in|next|the|early|until|all fall
-    falls on|under|short .. monday|tuesday|wednesday|thursday|friday|saturday|sunday|weekend
-    fell in|on .. count|friday|monday|tuesday|sunday|saturday|wednesday|thursday
-    chest press|day|workout|fly|flies|flyes|pass|passes|stretch|stretches|pump|height|protector|high|out|up|supported|opener|bump|exercises|expansion|dips|routine|level|cold|freezer
-    chest feels|felt|is|was open|good|great|strong|pumped|stretched
-    stretch|stretched|open|opened|opening .. chest
-    hit .. chest
-    trained|worked|did|hit chest
-    chest .. sore|soreness .. from|after|yesterday .. press|bench|workout|lifting|pushups|day|pressing|gym|flies
-    chest|pecs .. sore|tight .. bench|pushups|press|lifting|workout|dips
-    pump .. chest
-    open the chest
-    breath out|in as|through|on|of fresh|work|control|holds
-    breathe|breathing|breath .. lift|raise|lower|exercise|exercises|drill|drills|cue|cues|work|technique
-    breath out as
-    deep breaths|breath .. and|before|helped|then
-    took .. deep breath|breaths
-    out of breath|winded|gassed|puffed .. sprints|running|conditioning|cardio|run|suicides|laps|poles|drill|drills|hills|swim|burpees
-    sprints|running|conditioning|cardio|run|suicides|laps|poles|hills|burpees .. winded|breath|gassed|gasping|sucking|panting
+    fell|fall|falls|falling|fallen :: asleep / behind / short / apart / in love / through / for / sick / out of / off the table / off the wagon / off schedule / off track / off my / off pace / off of my / into a / into place / to 2 / to 3 / to the bottom / flat / in the / under / on a tuesday / on a monday / on a friday / on a weekend / back on / back to sleep / back asleep / down 0 / a day / between / over laughing / of / into the routine / to last / in line / in two / in three / down 2
+    fall :: ball / season / semester / league / break / camp / practice / sports / workouts / classes / training / scrimmage / baseball / softball / schedule / tryouts / weather / colors / is here / starts / ends / evaluations / program / tournament / showcase
+    this|last|in|next|the|early|until|all|all|during|late|by fall
+    fell .. behind .. count|schedule|work
+    fell in .. count
+    changeup|curve|curveball|slider|splitter|sinker|knuckleball|pitch|serve|cutter|offspeed .. fell|dropped|drops|drop|dropping|falls|fall|dipped|dips|slid|sank|dives|bit|slips|moved|broke|breaking|slides
+    chest :: press / presses / workout / workouts / fly / flies / flyes / pass / passes / stretch / stretches / pump / height / protector / high / out / up / supported / opener / openers / bump / exercises / expansion / dips / routine / level / freezer / day / to / and back / and arms / and tri / and triceps / and bi / and shoulders / proud / tall / first / forward / down / drills / muscles / machine / work / on the ground
+    chest feels|felt|is|was open|good|great|strong|pumped|stretched|looser
+    open|opened|opening|stretch|stretched|stretches|stretching|trained|worked|hit|did|train|lift|lifted|pumped|keep|puffed .. chest
+    chest|pec|pecs .. sore|soreness|tight|ache|achy|aches .. bench|workout|lifting|pushups|press|gym|flies|dips|yesterday|lift|weights
+    sore|tight .. chest|pec|pecs .. bench|workout|lifting|pushups|press|gym|flies|dips|lift|weights
+    chest .. hit .. pitch|ball|me
+    breath|breathe|breathing|breaths :: out as / in as / work / control / holds / exercise / exercises / drill / drills / cue / cues / technique / of fresh / through / on the way / mints / mint / every / pattern / rhythm / into / and reset / and relax / helped / between / in through / normally
+    deep|big breath|breaths|breathing
+    took .. breath
+    breathe|exhale|inhale .. lift|raise|lower
+    bilateral breathing
+    breathe easy
+    save your breath
+    out of breath|winded|gassed|puffed|panting|gasping|short of breath .. sprints|running|conditioning|cardio|run|suicides|laps|poles|drill|drills|hills|swim|burpees|sprint|intervals|mile|bases|ran
+    out of breath .. after .. set|swim|sprint|run
+    sprints|running|conditioning|cardio|run|suicides|laps|poles|hills|burpees|intervals|mile|ran|swim .. winded|breath|gassed|gasping|sucking|panting|puffed|wind
+    holding .. breath
     ran|did|running|run .. suicides|suicide
-    suicides|suicide sprints|drill|drills|today|at|run|after|for|were|squeeze
-    suicide squeeze
-    night game|games|shift|match|practice|owl|out|off|class|school|before|light|lights|time|routine
-    good night
-    night was
-    hot today|outside|out|day|dog|dogs|yoga|tub|shower|hitter|bat|start|streak|weather|pack|gym|in here|pad|water|corner|hands|stove|take|mess|girl|spring|room|towel|coffee
-    it|so|super|really|too|was|weather|gym|sun|heat hot .. out|outside|today|here
-    it|was super|so|really|too hot
-    heat pack|pad|wave|was|index|rub|wrap
-    arm|arms|body|shoulder .. warm|hot|loose .. up|ready|quick|fast
-    arm|shoulder|body|it|joint .. warmed|warm up
-    BE warm .. after|from .. warm|exercise|exercises|bands
-    nice and warm|loose
-    warm up|ups|down|upped|today|out|outside|weather|water|day|enough|shower|milk
-    warming up
-    hot|burning .. glove|pants
-    hit well|weights|gym|bombs|spots|my|for|off|a|batting|in|it|some|leadoff|three|two|dingers|bp|all|our|today|both|tees|target|targets|snooze|leg|legs|95|90|85|88|100|well
-    hit ball|balls|weights|gym|spots|cages|target|homer|homers|snooze|double|triple|single|pr|books|showers|road|sack|wall .. gym|cages|today|good|well|far|practice|workout|later|early
-    hit the wall|gym|weights|bed|sack|books|road|showers|spot|zone|target|hay|cages|pool|trails|snooze|floor dancing
-    hit a|an|my|some .. wall|pr|plateau|milestone|bomb|target|goal|ceiling|double|homer|single|spots|season
-    hits different
-    got hit around
-    got .. shelled|lit up|rocked|shelled
-    gave up .. hit|hits|runs|homer|double|bombs
-    crash course|early|pad|pads|diet|out
-    crashed early|at|on .. couch|bed|sofa|hard|9|10|11|8|home|friends|out
-    crashed .. couch|early|bed
-    crash in
-    computer|laptop|app|phone|site .. crashed|crash
-    loose balls|ball|change|ends|end|fit|screw|shirt|grip|clothes|cannon|and easy|today|goose|leaf
-    BE|feel|feels|felt|arm|shoulder|stay|stayed|staying|got|nice|good|pretty|real loose .. and|good|warm|relaxed|easy|free|today|ready|after .. good|easy|ready|warm|relaxed|free|throw|warm|stretch|warmup
-    felt|feels|feel|feeling|arm|shoulder .. nice|good|great|really|super and|pretty loose
-    felt|feels|feeling|arm|shoulder|arm .. loose .. good|great|ready|today|warm|relaxed|free|fresh
-    loosened|loosen|loosens .. up
-    broke .. sweat|record|personal|bat|phone|racket|string|curfew|pr|tie|news|up|even|in|streak|serve|glove
-    broken bat|record|string|phone|sleep|racket
-    broke up|even|in|down
+    suicides|suicide :: sprints / drill / drills / today / at / run / after / for / were / squeeze / squeezes / pitch
+    night :: game / games / shift / match / practice / owl / off / class / school / before / light / lights / time / out / routine / cap / session
+    good|last night
+    up all night|late .. studying|homework|gaming|working|game|paper|baby|kid|kids|project|driving|movie|movies|party|study|cramming|travel|bus|work|newborn|exam|exams|drive|flight|dog|netflix
+    studying|homework|gaming|working|game|paper|baby|kid|kids|project|driving|movie|movies|party|study|cramming|newborn|dog|storm .. up|all night
+    all|whole night .. studying|gaming|homework|party|drive|bus|movie
+    slept|rained|partied|sleep all night
+    kept me up .. homework|studying|game|games|baby|dog|kid|kids|neighbors|storm|heat|noise|roommate|coffee|party|work
+    hot :: today / outside / out / day / days / dog / dogs / yoga / tub / shower / hitter / bat / start / streak / weather / pack / packs / gym / in here / pad / water / corner / hands / stove / take / mess / spring / room / towel / coffee / chocolate / one / take / stuff / week / summer / sauce / wings / as hell out / garage / in the gym / at practice / humid / and humid
+    gym|sun|weather|field|pool|day|room|garage|turf|car|bat|court|humid|weather .. hot|warm|boiling|roasting
+    heat :: pack / pad / wave / index / rub / wrap / it / is / was / stroke / check / and ice / before / exhaustion
+    with|the|brought|bringing|threw|threw some heat
+    warm :: up / ups / down / upped / today / out / outside / weather / water / day / enough / shower / milk / and loose / in there / bodies / bath
+    warmed|warming|warms up
+    arm|arms|body|shoulder|muscles|it .. warm|hot|loose .. up|ready|quick|fast|quickly|exercise|band|bands|throwing|nice|good|great
+    nice|good|got|felt|feel|get|stayed|stay and warm|loose
+    BE|feel|feels|felt|feeling|arm|shoulder|stay|stayed|staying|got|get|nice|good|pretty|real|super|body|keep|kept loose .. good|warm|relaxed|easy|free|today|ready|smooth|fresh|great|whippy|quick|throwing|bullpen|warmup|pregame|game
+    loose and|n good|warm|relaxed|easy|free|ready|smooth|fresh|great
+    arm|stayed|stay|staying|body|hips|back|hamstrings|wrist|nice|felt loose
+    good|great|warm|relaxed|fresh and|n loose
+    loose :: ball / balls / change / ends / end / fit / screw / shirt / clothes / cannon / goose / leaf / play / grip / game / stool / handle / laces / sleeve / band / cable
+    band|grip|handle|strap|brace|glove|shoe|laces|lace|tape|screw|sling|seams .. loose
+    loosened|loosen|loosens|loosening
+    broke :: a sweat / the record / a record / my record / my bat / the bat / a bat / up with / even / in my / in a / in the / down film / down video / down the film / a string / curfew / my pr / a tie / the news / up / 90 / 80 / camp / off / out / the tie / my phone / my racket / out the / through / my personal / a window / the internet / into / down crying / my diet / my glove
+    broken :: bat / record / string / phone / sleep / racket / glove / english / play
+    broke|broken|breaking .. sweat|record|pr|diet|bat|racket|slump|streak|phone|bank|wallet|tie|window|car
+    band|car|bus|phone|racket|racquet|weather|string|glove|bat|machine|truck|app|computer|truck|washer broke|broken|snapped|died
+    im|we|so|flat|dead broke
     torn between
-    tore it up|up|through|open
-    tore .. jersey|pants|shirt|sleeve|bag|glove|jeans|ticket|cover|grip|band|tape
-    tearing it up
-    ripped .. jersey|pants|shirt|bag|glove|jeans|single|double|off|into|one|balls|line|it|grip|backhand|forehand|sleeve|liner
-    ripped .. down|up .. line
-    let|lets|letting it rip
+    tore :: it up / up / through / open / my jersey / my pants / my shirt / down / into / apart the
+    tearing :: it up / up
+    tore|ripped|torn|rip|tear .. jersey|pants|shirt|bag|jeans|ticket|cover|tape|sleeve|glove|shorts|uniform|blister|callus|nail|skin|hole|page
+    ripped :: a single / a double / a homer / a liner / one / off / into / some / balls / a triple / line / it down / it up / a few / a shot / a forehand / a backhand / it past / through / 3
+    let|letting|lets|let it rip
     rip city
-    got|getting|looking|look ripped|swole|shredded|jacked
-    tear up|into
+    got|getting|looking|look|so|get|is ripped|swole|shredded|jacked
+    tear :: up / into / jerker
     numbers|number
     mind|brain .. numbing|numb
-    numbing cream|gel|spray|boring
-    numbingly
+    numb from .. boredom|homework|class|lecture
+    numbing :: cream / gel / spray / homework
     comfortably numb
-    butt|bum|ass .. asleep|numb
-    electric atmosphere|crowd|game|scooter|bike|stuff|night|feel|vibe|fence|toothbrush|heating|pad|blanket|company|bill
-    static stretch|stretches|stretching|hold|holds
-    buzz cut|beater|lightyear|word
-    buzzed about|hair|head|in|me|by
-    phone|door|alarm|doorbell|mosquito|crowd|place|bee .. buzzed|buzzing|buzz|buzzes|buzzer
-    buzzer beater
-    buzzing .. crowd|team|win
-    lightning delay|storm|fast|mcqueen|strike|bolt|bolts|out|cancelled|canceled|round|warning
-    shock absorber|value|therapy
-    stop tingles
-    dead last|lift|lifts|tired|lifted|arm period|bug|bugs|ball|line|bolt|batting|battery|center|set|week|time|heat|hang|sore|hangs|even|day|leg|legs|serious|on|phone|weight lift
-    phone|battery|car|laptop|team|crowd|headphones|app|watch|airpods .. dead|died
-    PART .. dead tired
-    dead tired|sore
-    tired|sore|jelly PART
-    BE|feel|feels|felt dead .. lift|legs|leg|squats|from|after|practice
-    im|i am|we were|was|totally|so dead
-    killing it|them|me|time|my legs|my abs|my quads
-    killed it|me|them|that
-    BE killing me
-    set|workout|drill|heat|band|bands|exercise|homework|school|schedule|coach|class|plank|squats|this|these|commute|alarm .. killing|kill|killed me|us|my
-    killer workout|set|abs|session|practice
-    kill serve|time|zone|shot|it
-    kills per|in|today|last|and
+    butt|bum|ass .. asleep
+    electric :: atmosphere / crowd / game / scooter / bike / stuff / night / feel / vibe / fence / toothbrush / heating / pad / blanket / company / bill / fastball / slider / guitar / car / car / shaver / win / day / car
+    static :: stretch / stretches / stretching / hold / holds / cling / position
+    buzz :: cut / beater / lightyear / word / kill / off / the tower / me
+    buzzed :: about / my hair / his / in / me / by / home
+    phone|door|alarm|doorbell|mosquito|crowd|place|bee|watch|dugout .. buzzed|buzzing|buzz|buzzes|buzzer|blowing|vibrating
+    buzzer|buzzing .. crowd|team|win|beater
+    lightning :: delay / storm / fast / mcqueen / strike / round / warning / quick / came / in the
+    lightning .. cancelled|canceled|delay|practice|rain
+    shock :: absorber / value / therapy / wave
+    in shock
+    dead :: last / lift / lifts / tired / lifted / bug / bugs / ball / balls / line / bolt / batting / battery / center / set / week / time / heat / hang / hangs / sore / even / day / leg / legs / serious / stop / phone / on his / after leg / inside / air / quiet / red / pull / arm period / arm phase / arm season / zone / from squats / from leg
+    phone|battery|car|laptop|team|crowd|headphones|app|watch|airpods|ipad|computer .. dead|died
+    PART|arm|legs .. dead|dog tired|sore
+    BE|feel|feels|felt|im|i am .. dead .. lift|legs|leg|squats|practice|workout|run|running|lol|haha|lmao
+    arm|arms|body|legs|whole .. dead .. from|after .. lift|workout|squats|practice|curls|pushups|pullups
+    im|literally|lowkey|absolutely|so|actually|were|we|am|was dead|dying|ded
+    killing :: it / them / time / my legs / my abs / my quads / the ball / my grades / my core / my glutes
+    killed :: it / me / them / that / us / my legs / my quads / my abs / him / my core / my glutes / my mood / my vibe
+    BE|are killing me
+    set|workout|drill|heat|band|bands|exercise|exercises|homework|school|schedule|coach|class|plank|planks|squats|this|these|commute|alarm|legs|quads|bus|hill|abs|sprints|humidity|allergies|boredom|suspense|plank .. killing|kill|killed|kills|kill me|us|my
+    kill|kills|killing .. serve|zone|shot|set|match|game|errors|digs
+    killer :: workout / set / abs / session / practice / instinct / curve
+    would|could|might|gonna|going kill for|me|you|him
+    to kill time
     stick shift
-    hand eye
-    hand off|offs|sanitizer|washing|cream
+    hand :: eye / off / sanitizer / me / cream / held
+    give|gave|lend|need a hand
     thumbs up
-    cut weight|down|back|practice|it short|fastball|off|the|my hair|class|out|from|short|set
-    cutting weight|down|back|carbs
-    cut .. short|myself some|shaving|grass
-    cut|cutting myself|finger .. shaving|cooking|slack|knife|knife|kitchen|on
-    made .. cut
-    head cold|coach|start|out|first|up|home
-    race|racing heart .. sprint|sprints|after|from|run|cardio|conditioning|race
-    heart .. racing|pounding|race|rate .. sprints|sprint|run|running|conditioning|cardio|laps|burpees|intervals|nervous|excited|nerves|game|pitch
-    heart rate
-    put .. heart into
-    passed out .. early|asleep|couch|bed|9|10|8|11|on|at|right|hard|immediately|before|by|cold|exhausted|watching|after .. dinner|practice|game
-    passed out early|asleep|on|at|by|right|watching|exhausted|flyers|hard|around|before
-    sick of|day|game|play|win|burn|pitch|shot|catch|movement|slider|curve|stuff|throw|nasty
-    homesick|love sick
-    thats|so|pretty|was|looked|looking|its sick
+    cut :: weight / down / back / practice it / it short / fastball / fastballs / off / my hair / class / out / from / short / set / the grass / my workout / the workout / the set / in half / carbs / man / to / myself off / myself some
+    cut|cutting .. shaving|cooking|kitchen|slack|grass|knife|glass|hair|break
+    made the cut|team
+    head :: cold / coach / start / out / first / up / home / down / case
+    race|racing|raced heart .. sprint|sprints|run|cardio|conditioning|race
+    heart .. racing|pounding|race|rate|thumping|up .. sprints|sprint|run|running|conditioning|cardio|laps|burpees|intervals|nervous|excited|nerves|game|pitch|jitters|coffee|zone|caffeine|preworkout
+    sprints|running|conditioning|cardio|laps|burpees|intervals .. heart
+    heart :: rate zone / rate monitor / rate was / into / of the order / warming / breaker / broken / attack of laughter / and hustle / of gold
+    by heart
+    passed out .. early|couch|bed|asleep|sofa|9|10|8|11|pm|exhausted|movie|flyers|tv|bus|car|homework|immediately|hard
+    passed out|early .. asleep|early
+    sick :: of / day / game / play / win / pitch / shot / catch / movement / slider / curve / curveball / stuff / throw / nasty / changeup / dunk / move / drop / leave / burn / bat / new / velo / song
+    homesick
+    thats|so|pretty|looked|looking|its|absolutely sick
     sick .. today|bro .. slider|curve|throw|movement
-    throwing up .. zone|in zone|high|in the
-    throwing|threw|throw up .. high|hill|in|to|numbers|zeros|goose|zeroes|against|from|over
-    threw up .. zone|zeros|zeroes|goose|numbers|shot|prayer|hill|brick|high
-    cabin|spring|jungle|football|march|playoff|baseball|tournament|hay|race fever|fevers
-    football fever
-    fever dream|pitch
-    flew|flu shot|jab|vaccine
-    trip to|home|with|out|planned|is|this|next
-    road|field|family|team|long|bus|day|weekend|school|business|ski|camping|fishing trip
-    tripped me out|up
-    tripped .. breaker|alarm|fuse
-    tripping balls|bro
-    on|the|their|our boards
-    board game|games
-    stairs workout|sprints|today|climb
-    ran stairs|stadiums|the stairs|into .. friend|traffic|trouble|coach|buddy|time|old|teacher
-    ran into friend|traffic|trouble|coach|old|teacher
-    ran over|long|late|out of|poles|the bases
-    into coach|friend|teacher
-    tackled .. homework|chores|problem|yard|list|project|laundry|it|hill
-    smashed .. burger|burgers|workout|it|set|record|pr|buffet|pizza|that|serve|serves|ball|winner|spikes|homer|goals|records|reps
-    smashed it|that|them|this
-    crushed .. it|workout|set|that|ball|homer|test|exam|pr|burger|them|one|buffet|reps|session
-    crushed|crushing|nailed|drilled|hammered|slammed it|that|them|all|every|my spots|homework|exam|test|form|this|one
-    nailed .. set|exercise|spots|form|landing|it|them|test|exam|drill|reps
-    drilled .. free|shot|shots|bunts|fundamentals|three|threes|winner
-    slammed with|at work|schedule|homework
-    slammed .. homework|work|door|schedule|balls|ball|med|phone
-    banged out|it|up on
-    banged out .. reps|sets|exercises|them|work
-    knocked out .. reps|sets|exercises|workout|them|homework|all|rehab|session
-    knocked it out|out
-    knocked .. out of park|round|tournament|playoffs
-    knocked out .. early|cold|asleep|of|in
-    cleaned up|the|my room
-    hammered out|down|curls
-    checked in|out|email|my|the|with|on|off|box|swing
-    check in|swing|box
-    piled on|up .. homework|runs|points|work
-    homework|work|laundry .. piled|pile
-    leveled|levelled up
-    thrown out|off|for a|together|in .. game|base|class
-    kicked off|out|it|back|butt|ass|in|my butt|my ass
-    kicked .. butt|ass|ball|field|goal|habit|pen
-    kick .. butt|ass
-    run over to
-    stuck .. traffic|at|in|landing|with|work|meeting|bus|class|it|elevator|airport
-    pressure situation|game|situations|washer|cooker|moments|point|points|from
-    under|no|lot of|lots of pressure
-    tight game|match|schedule|ends|end|rope|hamstrings|hip|hips|window|score|deadline|race|series|on time|shirt
-    money|schedule|time .. tight
-    elbow grease|room|bump|pad|sleeve|up cue|drill|height|slot
-    elbow .. up|high .. cue|position
-    tip of cap|off|toe
-    the tip|tips
-    ring finger
-    boxing|championship|class|engagement ring|rings
-    ring bell|rope
-    bug bite|bites|bitten
+    throwing up :: in the zone / high / zeros / zeroes / numbers / in zone / a lot of / to / bricks / big / gang
+    threw up :: a zero / zeros / zeroes / goose / numbers / a shot / a prayer / a brick / some / high / a scoreless / a donut / 20 / 3 / in the zone
+    throw|throwing|threw up .. hill|zone|goose|scoreboard|zeros|zeroes
+    cabin|spring|jungle|football|march|playoff|baseball|tournament|hay|race|world|soccer fever
+    fever :: dream / pitch
+    flu|covid|tetanus shot|shots|jab|vaccine|test
+    trip :: to / home / with / out / planned / is / this / next / was / back / went / for
+    road|field|family|team|long|bus|day|weekend|school|business|ski|camping|fishing|college|my|our|the trip
+    tripped|trip :: me out / up the hitter / the breaker / the alarm / a breaker
+    board :: game / games / meeting
+    stairs :: workout / sprints / today / climb / and / for conditioning
+    ran|run|running|did|climbed|climb|up .. stairs|stadiums|steps|bleachers .. conditioning|workout|today|practice|sets|times
+    ran|run|did|running :: the stairs / stairs / bleachers / stadiums / steps / poles
+    ran :: into traffic / into coach / into a friend / into my friend / into an old / into trouble / into some / into a buddy / out of / over time / late / long / the bases / a mile / through / my / well / home / around / hard / sprints / it back / track / it out
+    ran into .. friend|traffic|trouble|coach|teacher|buddy|ex|neighbor
+    tackled .. homework|chores|problem|yard|list|project|laundry|hill|workout
+    smashed .. burger|burgers|workout|set|record|pr|buffet|pizza|serve|serves|ball|winner|spikes|homer|goals|records|reps|session|3k|test|pb
+    smashed|smashing :: it / that / them / this / out / my pb / my pr / the
+    crushed .. workout|set|ball|homer|test|exam|pr|burger|buffet|reps|session|homework|rehab|drills
+    crushed|crushing|nailed|nailing|drilled|hammered|slammed|smoked|smacked|pounded|banged|pounding|smacking|hammering|drilling|smoking :: it / that / them / all / every / my spots / my form / the zone / one / a homer / a double / the strike / a few / some / two / three / a ball / the form / out / through / a burger / down / the last / each
+    got|we|get crushed|hammered|smoked|killed|rocked|lit|shelled|spanked .. game|inning|2|3|4|5|8|10|12|tonight|yesterday|up|them|11|7|6|9
+    nailed .. set|exercise|spots|landing|test|exam|drill|reps|form|spot|runner
+    drilled .. shot|shots|bunts|fundamentals|threes|winner|three|single|double|technique
+    slammed .. work|schedule|homework|door|phone|with
+    banged|knocked|hammered|cranked|busted|pumped out
+    knocked :: out my / out the / it out / out a / out all / out of the tournament / out of the playoffs / in / a few / on wood / down 3 / out at / in two / around
+    knocked out .. early|cold|asleep|round|tournament|playoffs|bed|9|10|reps|sets|exercises|workout|homework|rehab|session
+    cleaned|clean up|my|the
+    checked|check :: in / out / email / my / the / with / on / off / box / swing / that
+    piled|pile .. homework|runs|points|work|laundry
+    homework|work|laundry|dishes .. piled|pile|piling
+    leveled|levelled|level up
+    thrown :: out at / off my / off by / off a / for a / together / in the game / well / today / in / since / a ball / a baseball / yet / much / anything / 3
+    got thrown out
+    kicked|kick :: off / out / it / back / butt / ass / in / my butt / my ass / the habit / a ball / the ball / a goal / some / their / our / in late
+    kicked .. butt|ass|ball|field|goal|habit|asses
+    run over :: to / the
+    stuck :: in traffic / in a meeting / at / in class / in the / with it / to / landing / it / on the bus / inside / around / out / on level / on the same / the landing / home / behind
+    pressure :: situation / game / situations / washer / cooker / moments / point / points / from coach / to / is on / off / on me / cuff
+    under|no|lot of|lots of|with|more|feel|feeling|felt|handle pressure
+    tight :: game / match / schedule / ends / end / rope / hamstrings / hip / hips / window / score / deadline / race / series / on time / shirt / shorts / lats / quads / calves / hammy / hamstring / spin / zone / squeeze / lead
+    hamstrings|hips|hip|quads|calves|calf|back|lats|hammy|money|schedule|time|hamstring|glutes|neck|lat .. tight|tightness
+    bit|little tight
+    elbow :: grease / room / bump / pad / pads / sleeve / up cue / drill / height / slot / extension / in / tucked / high / up / spiral / lead
+    tip :: of the cap / off / toe / from coach / top
+    tips
+    boxing|championship|class|engagement|wedding ring|rings
+    bug|mosquito bite|bites
     bee sting
-    boiling hot today|out|in
-    sweats|sweating .. workout|heat|session|practice|hoodie
-    sweats on|outfit|and
-    sweating .. hard|buckets|workout|practice|heat|hot|ton|like
-    soaked .. rain|in
-    drenched .. rain
-    worked|broke|working up .. sweat
-    no sweat
+    sweats|sweating|sweat .. workout|heat|session|practice|hoodie|buckets|hard|hot|humidity|gym|sauna|today
+    worked|broke|working|break|good|no .. sweat
+    soaked|drenched|wet .. rain|pool|water|storm|sprinkler|rained
+    rain|storm|sprinkler|downpour .. soaked|drenched|wet|cold
     nasty slider|curve|curveball|stuff|changeup|breaking
-    stiff competition|drink|wind
-    big|huge|long|hard week
-    cut by|in half
-    catch up|ing up|play|with|and throw|partner|today|at|for|a|the|ball
-    catching up|bullpen|bullpens|practice|drills|some|rays|flights|for|gear|a|fly|flyballs|today|warm|was
-    play|played|playing|light|some|easy|long catch
-    gear change
-    locked in|into|down|out|up .. today|tonight|focused|dialed|in|game|win|keys|car|spot
-    locked in
-    lock|locked .. door|car|house|gate|core|keys|out
-    jam|jams|jammed .. hitters|batters|traffic|him|them|session|packed|schedule|hitter|batter|sandwich|schedule|out|inside|to
-    traffic|paper jam
-    lift|lifted .. heavy|weights|legs|today|yesterday|lower|body
-    lower body|half|weight|back day|back workout
-    hang out|with|up|on|clean|cleans|in|time|snatch
-    hanging out|with|curve|curveball|slider|changeup|breaking|from bar|in there|leg
-    hung .. curveball|slider|out|changeup|curve|over|breaking
-    in bad shape|good shape|great shape|shape
-    get|getting|got|stay|staying back|in shape
-    step up|ups|down|back|forward|in|away|1|2|3|one|two|ahead|by|on|of|off|behind
-    next|first|big|one|another|each|this|drop|slide|side|cross|jab step
-    broad|squat|box jump|jumps
-    jumped rope|around|in|to|rope|on call|ahead|in .. pool|shower|right|weight|from|band
-    jump|jumped|jumping rope|jacks|serve|ball|pass|shot|shots|rope
-    rolled out|over|up|through|lats|back|with|pecs|on foam|my lats|my back
-    foam|rolled|roll|rolling out|rolled|roller|roll|rolling
-    roll|rolled|rolling .. ankle
-    ankle .. rolled|sprained|twisted|roll
-    ball .. slipped|slipping|slips|slipped|slick|wet
-    grip|foot|band|bar|hand|hands|handle|towel|shoe|shoes|cleats|bat|strap|tape|sleeve|headband|racket|racquet|mat .. slipped|slipping|slips|slides|slid|slip .. off|bit|twice|sweat|sweaty|rain|wet|handle|ball|mud|bar|band
-    band|foot|bar|towel|strap|ball|shoe|sleeve|cleat|cleats|mat|brace|bat slipped|slips|slid|slipping|slides|slipped
-    sweaty|wet|slick grip|hands|hand
-    moved up|to|in|on|house|houses|apartments|furniture|practice|weight|from|into|back|down|couch|slots|spots|schedule
-    moving boxes|house|furniture|well|better|good|great|up|to|forward|right|on|day|couch|freely|houses
-    giving .. it|my all|110|100
-    let go .. of .. ball|early|late|job|stress
-    let me|s know|go of
-    blew|blow .. tire|game|save|lead|out|it|by|him|away|past|them
-    blew up .. phone|tire|balloon|inning|at|on
-    blew by
-    nothing left in tank
-    stuffy nose
+    wind|stiff :: competition / breeze / was
+    catch :: up / play / with / and throw / partner / today / at / for / a / the / ball / phrase / my / warmups / was / in / on
+    catching :: up / bullpen / bullpens / practice / drills / some / rays / flights / for / gear / a / fly / today / warm / was / pens / on / in / for / and / felt / coach / game / games / both
+    play|played|playing|light|some|easy|long|short|just|had|more|good|warmup catch
+    locked|lock|locking .. in|door|car|house|gate|core|keys|eyes|wrist|elbow|knees
+    lock|locked :: in / it in / down / up shop / up the / the door / out at / in at / and load / my
+    jam|jams|jammed :: hitters / batters / him / them / session / packed / schedule / hitter / batter / sandwich / out / a / the hitter / my toe / my finger / in traffic / a guy / with
+    traffic|paper|bases jam|jammed
+    lift|lifted|lifting .. heavy|weights|legs|today|yesterday|lower|body|upper
+    lower|upper body
+    half|back|leg|lift|lifting day
+    hang|hanging|hung :: out / with / up / on / clean / cleans / in time / in there / curve / curveball / slider / a curve / a slider / a changeup / a breaking / from the bar / leg / in / tough
+    dead hang|hangs
+    in .. shape
+    good|great|bad|tip|better|out of|best shape
+    get|getting|got|stay|staying|whip in shape
+    step :: up / ups / down / back / forward / in / away / 1 / 2 / 3 / 4 / 5 / one / two / three / ahead / by / off / behind / into / closer / out / and throw / of my / in the
+    next|first|big|one|another|each|this|drop|slide|side|crow|hop|a|my|lead|extra|jab|last step|steps
+    broad|squat|box|high|long|rope jump|jumps
+    jump|jumped|jumping :: rope / jacks / serve / serves / ball / pass / shot / shots / around / on a call / ahead / in the pool / in the shower / right / in weight / for / up in / on the / over / to the / higher / float / training / squats / floater / up from
+    rolled|roll|rolling|rolls :: over / through / lats / back / with / pecs / my lats / my back / my quads / my ankle / a ball / up / into / a double / out my / out lats / out the / out with / the dice / an ankle / in late / it out / out my
+    foam roll|rolled|roller|rolling|rolls
+    rolling .. out .. foam|roller|lats|back
+    ankle .. rolled|sprained|twisted|roll|taped
+    rolled|sprained|twisted .. ankle
+    ball|grip|foot|band|bar|handle|towel|shoe|shoes|cleats|cleat|strap|tape|sleeve|headband|racket|racquet|mat|dumbbell|kettlebell|weight|bat|brace|feet|footing|brush|pen .. slipped|slipping|slips|slides|slid|slip|slick|shifted|moved|slide
+    sweaty|wet|slick grip|hands|hand|palm|palms
+    moved|moving|move|moves :: up to / up a / up in / up from / to / on / in the / house / houses / apartments / furniture / practice / back to / back in / down to / down in / couch / slots / spots / well / better / good / great / boxes / freely / around well / forward / the game / day / weight / well today
+    giving|gave|give :: it / my all / 110 / 100 / up a / up 2 / up 3 / up two / up one / up hits / up runs / up the / up some / up no / up four / up coffee / up soda / up 4 / up 1 / up 0 / up a few / up zero / my / him / her / them
+    let go :: of the / of / early / late / at / out / the
+    letting :: go of / me / it
+    blew|blown|blow|blows :: a tire / a game / a save / a lead / out / it by / by him / away / past / them / the game / the save / the lead / the whistle / one by / the / off / it / a bubble / their
+    blew up .. phone|tire|balloon|inning|balloons|bracket
+    nothing left .. tank
+    stuffy|runny nose
     allergies|allergy
     hungover|hangover
-    cough drops
-    bone broth|in
-    to the bone
-    funny bone exercise
-    head down|up|over heels
+    bone :: broth / in / dry / tired / app
+    funny bone|bones .. exercise|movie
     bench press|warmer|pressed|presses
-    band|bands .. heavy|heavier|tight
-    weight .. heavy|heavier|light
-    BE heavy .. weight|band|dumbbell|bar|ball|lb|kg
-    heavy ball|balls|weight|day|week|band|workload|bag|legs|lift|lifting|bat|squats|schedule
-    sinks|sank|fell|dropped off table
-    changeup|curve|curveball|slider|splitter|sinker|knuckleball|pitch|pitches|serve|ball|breaking .. fell|dropped|drops|drop|dropping|falls|fall|dipped|dips|slid|sank|dives|bit
-    slot|velo|velocity|speed|temp|temperature .. dropped|drop|drops|dropping|dipped|down
-    era|average|rank|grades|numbers|temps .. dropped|drop|drops|fell
-    dip in .. velo|performance|pool
-    dip|dips .. chin|tricep|bench|today|workout|set|sets|reps|bar|in pool
-    weighted dips
-    tricep|bar|bench|ring|chest dips
-    dead bugs
-    woke|wake up .. early|late|alarm|call|at|to pee|pee|school|feeling good|good|refreshed|great|fine|rested|before|hungry|thirsty|by|for|dog|baby|naturally|at|sore|stiff|ready|happy|and went|and|today|tired|on
-    woke .. pee|bathroom|drink|water|alarm|dog|baby|noise|roommate|kid|kids|storm|thunder|neighbor|neighbors|cat|phone|bathroom|hot|thirsty|dream|nightmare
-    dog|baby|cat|alarm|kid|kids|roommate|noise|storm|thunder|phone|heat|neighbors|son|daughter|wife|husband|mom|dad|fire|rain|bathroom|truck|sun|party|garbage|siren|text .. woke|wakes|waking|wake|kept|keeps
-    up all night .. studying|homework|gaming|working|game|paper|baby|kid|kids|project|driving|movie|movies|party|study|cramming|travel
-    all night .. studying|gaming|homework|party|drive|bus|movie
-    slept all night
-    kept me up .. late|homework|studying|game|games
-    constant|constantly .. tension|practice|rain|work|speed
-    numb .. butt|bum|bleachers
-    sat .. numb|asleep
-    nap|napping|slept|sleep .. asleep
-    fall|falling|fell|falls|half|sound|fast|was|were|still|already|be|im asleep .. early|late|at|by|on|watching|couch|around|quick|fast|before|right|during|in class|10|9|11|12|midnight|bed
-    fell|fall|falling asleep
-    i was asleep|fell asleep|slept
-    sore|aching .. legs|leg|quads|hamstrings|glutes|abs|back
-    both sides .. from|running|lifting|run
-    calves .. sore|tight .. run|running|both|sprints|raises|calf
-    calf raise|raises|stretch|stretches
-    legs|leg .. wobbly|jelly|heavy|shaky|tired|weak|dead|sore|toast|noodles|smoked .. squats|lunges|run|running|sprints|day|workout|lifting|deadlifts|bike|hill|hills|conditioning
-    squats|lunges|sprints|running|workout|deadlifts|run .. legs|leg .. wobbly|jelly|heavy|shaky|tired|weak|dead
-    leg|legs day
-    arms|arm .. jelly|noodles|noodle|spaghetti .. pushups|workout|pullups|swim|rowing|lifting|curls
-    arms .. heavy .. lifting|both|workout
-    heavy .. lifting both sides
-    worried .. grades|test|exam|game|start|spot|weather
-    nice|good|great|solid|crazy|sick pump
-    felt|feel the|a|good|nice|some burn
-    burn in .. muscle|cuff|back|lats|rear|triceps|right
-    good|nice|muscle|slow burn|burning
-    sun|rope|turf|carpet|razor|sunburn burn|burned|burnt
-    sunburn|sunburned|sunburnt
-    burned|burnt .. toast|dinner|sun|sunburn|calories|hand on|tongue|mouth
-    burned calories|out of gas
-    red .. sun|sunburn
-    face .. red|flushed|sunburn|sunburned|sunburnt
-    lip balm
-    eyes red
-    tired from|after|today|but|arm
-    wiped .. out from|after|down|sweat|off|after
-    wiped down|off|sweat
-    wiped out .. exams|practice|finals|work|school|game|tired|after|week|today|from|tonight|travel
-    spill .. beans|water|coffee
+    BE|was heavy .. weight|band|dumbbell|bar|ball|lb|kg
+    heavy :: ball / balls / weight / day / week / band / workload / bag / legs / lift / lifting / bat / squats / schedule / sweater / rain / traffic / lunch / dinner / load / bands / plyo / breakfast / topspin / meal / breathing from
+    arms|arm|legs .. heavy|jelly|noodles|noodle|spaghetti|shaky|smoked|toast|cooked|tired|fried|dead|trembling .. lifting|workout|pushups|pullups|swim|rowing|curls|lift|gym|practice|squats|lunges|run|running|sprints|bike|hill|hills|conditioning|deadlifts|planks|plank|day|set
+    squats|lunges|sprints|running|workout|deadlifts|run|conditioning|pushups|planks .. arms|arm|legs|leg .. wobbly|jelly|heavy|shaky|tired|weak|dead|smoked|toast|noodles|fried|sore|shot
+    legs|leg|quads|hammies|core|abs .. wobbly|jelly|heavy|shaky|tired|weak|dead|sore|toast|noodles|smoked|fried|shot .. squats|lunges|run|running|sprints|day|workout|lifting|deadlifts|bike|hill|hills|conditioning|practice|leg|week
+    arms .. heavy .. both|sides
+    heavy .. both sides
+    leg|legs|arm day
+    velo|velocity|speed|temp|temperature|temps|era|average|rank|grades|numbers|humidity|pressure .. dropped|drop|drops|dropping|dipped|down|fell|up
+    dip|dips :: in velo / in the pool / bar / today / in performance / set / sets / felt / for / and
+    tricep|triceps|bar|bench|ring|chest|weighted|did|do dip|dips
+    chips .. dip
+    woke|wake|wakes|waking|awake|awoke :: up early / up late / up at / up to pee / up for / up feeling / up good / up refreshed / up great / up fine / up rested / up before / up hungry / up thirsty / up by / up ready / up happy / up today / up tired / up with the / up to an / up to my / up to the / call / boarding / up and / early / at / late / for / and / up stiff / up sore / up on time / up energized / me up early for / up warm / up to / before / up cold / up a little stiff / up fresh / boarded
+    woke|wake|wakes|kept|keeps|keeping|waking .. pee|bathroom|drink|water|alarm|dog|baby|noise|roommate|kid|kids|storm|thunder|neighbor|neighbors|cat|phone|thirsty|dream|nightmare|school|toilet|fireworks|hunger|snoring|cramp
+    dog|baby|cat|alarm|kid|kids|roommate|noise|storm|thunder|phone|heat|neighbors|son|daughter|wife|husband|mom|dad|fire|rain|bathroom|truck|party|garbage|siren|text|train|newborn|mosquito|neighbours|coffee|fireworks|jetlag|lawnmower .. woke|wakes|waking|wake|kept|keeps|keeping
+    constant|constantly :: tension / practice / rain / work / speed / pressure / effort / velocity / improvement / progress / pace
+    sat|sitting .. asleep
+    half|sound|fast|was|were|still|already|be|im|fell|fall|falling|falls|i asleep
+    asleep :: by / at / on the / in class / early / late / before / fast / all
+    sore|soreness|ache|achy|aching|aches|tight|stiff|cramp|cramped|cramping .. legs|leg|quads|hamstrings|glutes|abs|hammies
+    legs|quads|hamstrings|glutes|abs|hammies .. sore|soreness|ache|achy|aching|tight|stiff
+    calves .. sore|tight .. run|running|both|sprints|raises
+    calf|calfs raise|raises|stretch|stretches
+    nice|good|great|solid|crazy|sick|arm pump
+    felt|feel|feeling|feels .. burn|burning .. muscle|cuff|back|rear|lats|triceps|spot|good|delt|right
+    felt|feel|feeling|nice|good|muscle|slow|slight|little|solid|big|the|some burn
+    burn|burning|burned :: in the muscle / in the right / in my lats / in the back / in my rear / in a good / nice / good / calories / out of gas / in the cuff / in my cuff / behind / in the right spot / at the end / sensation in the muscle
+    sun|rope|turf|carpet|razor|rug burn|burned|burnt|burns
+    burned|burnt .. toast|dinner|sun|calories|tongue|popcorn
+    face .. red|flushed|sunburn|sunburned|sunburnt|tan
+    eyes .. red
+    burning calories|daylight
+    wiped :: down / off / sweat / my / the
+    wiped out .. exams|practice|finals|work|school|tired|week|travel|game|workout|yesterday
+    spill the|my|some beans|water|coffee|drink|gatorade
     spilled
     bone tired|dry|collagen
-    exhausted .. late night|one|travel|exams|finals|today|game|practice|trip
-    took allergy
-    meds .. allergy|adhd|thyroid
-    pinched nerve .. mom|dad
-    nerves .. game|test|before|big
-    nerve wracking|racking
-    what nerve
+    tired :: from / after / today / but / of / legs / arm / this / because / tonight / and hungry
+    exhausted|drained|wiped|beat|shattered .. late|one|travel|exams|finals|today|game|practice|trip|week|doubleheader|tournament|bus|flight|workout
+    meds .. allergy|adhd|thyroid|acne
+    nerve :: wracking / racking
+    got .. nerve to
     nervous|nerves
-    pain in .. ass|butt|neck to
+    pain in .. ass|butt to
+    pain in the ass|butt|neck
     pain free
     growing pains
-    jaw dropping
-    head over
-    accident .. traffic|highway|made|late|saw
+    paint|painting
+    jaw dropping|dropped
+    accident .. traffic|highway|made|saw
     by accident
     accidentally
-    dog .. accident
-    stretch .. hurts good
+    dog|puppy .. accident
+    hurt :: feelings / so good / my feelings / our chances / the team / locker
     hurts so good
-    hurt feelings
-    pool|cannonball|deck .. dove|dive|dived|diving
-    dove into|in .. pool|water|work|studying|books|lake
-    dive drill|drills|roll
-    diving practice|board|catch|team|well|drills
-    took .. spill
-    bag|work|stuff|laundry|homework|schedule .. heavy
-    heavy .. bag|backpack|schedule|homework
-    ran .. mile|miles|track|laps|5k|poles|km
-    swim|swam .. laps
-    breath every|third|side
-    bilateral breathing
+    dove|dive|dived|diving :: into / in the pool / off the board / drill / drills / roll / practice / board / catch / team / well / bar / right in / deep
+    pool|cannonball|swim|meet .. dove|dive|dived|diving
+    took :: it easy / a day / bp / grounders / ground / batting / reps / off / the day / swings / a nap / some swings / ibuprofen for my head
+    hit :: the weights / the gym / the books / the road / the showers / the bed / the sack / the hay / the cages / the pool / the trails / my spots / my target / all my / bombs / dingers / bp / leadoff / well / 85 / 88 / 90 / 92 / 95 / 87 / 84 / 80 / 75 / a pr / a wall in / a plateau / a milestone / a bomb / a target / a goal / a double / a homer / a single / a triple / the ball / balls / a few balls / the snooze / for the cycle / off the tee / in the cage / it well / it hard / off a tee / 3 / two / my goal / good / a home / a grand / a new / the target / an all / the sauna / a ball / the fastball / the curve / some balls / a pop / the cut / a line / a winner / third / second / cleanup / 300 / the post / the bar / my macros / legs / upper / chest / back / it / ground / some / a slump / the crossbar / winners / serves / me today / me different / the slopes / fungo / fungos / grounders / the town / different
+    took|had|got|getting|take :: a hit at the plate / hits / a hit off / a hit in / a hit and / two hits / three hits / a base hit / 2 hits / 3 hits / my first hit / an at bat / hit around
+    hit batters|batter|batsmen|2|two|streak|machine|parade
+    i hit .. batters|batter|guy|guys|kid|kids|hitters
+    keeper|goalie|goalkeeper .. hit|blocked|saved ball|shot
+    crash :: course / pad / diet / early / out / on the couch
+    crashed :: early / at / on the couch / out / hard after / on my / for the night / in bed / at my / before
+    computer|laptop|app|phone|site|server .. crashed|crash|crashes
+    stock|market crash|crashed
+    legs .. wobbly|weak|dead|shaky
+    come|came|comes|coming|go|went|goes|going :: out of the pen / out of the bullpen / out to / out with / out for / out on / out strong / out and / out today / out fine / out great / out hot / out firing / out of hand / out of the stretch / out of the game / out of class / out of school / out of bed / out of pocket / out of nowhere / out on top / out sharp / out clean / out good / out of my / out last / out tonight / out of town / out there / out easy / out smooth / out flat / out slow / back out / out ahead / out throwing / out when / in from
+    ball|curve|curveball|slider|it|fastball|pitch|pitches|changeup .. coming|came|comes|jumping|jumped|flying out of .. hand
+    pulled out|it back|up|over|through|down
+    push|pushed|pushing :: it back / practice back / back to / myself / through / hard / the / a / my / it to / the pace / ups / to
+    put :: it back in the bag / it back on / the ball back / back on / in / up / back the
+    everything|life|things fell|came together
+    tap|taps out
+    worn|wore out
+    light|lights|lit up
+    hell|heck|damn
+    broken up
+    bad|good shot
+    hump day
+    cup|cups of
+    knob of
+    dent in .. homework|list|work
+    ice|drop|drops of
+    out of gas|steam|shape|it today
+    out of .. hand
+    band|tube .. around .. chest
+    sharp :: today / command / stuff / out there / slider / curve
+    stiff|sore :: and
+    dead|stalled out
+    strike|strikes out
+    power :: of / outage / went out / is out / cleans / clean / hitter / position / nap / out / hour / snatch / play
+    lost power .. storm|house|wind
+    lost :: the game / our game / by / my glove / 3 / to / 5 / in / two / a heartbreaker / touch / my phone / my feel / track / my rhythm / weight for / my voice / my keys / the match / power in the house / interest
+    losing :: streak / record / sucks
+    loss :: to / against / today / sucks / hurts / in / last / of the season / stings
+    tough|bad|close|heartbreaking|another|the|a|first|big|one loss
+    no|without|any|zero loss|lack|drop|change|decrease|changes|reduction .. strength|power|feeling|sensation|motion|grip|range|rom|mobility
+    no :: strength issues / power issues / feeling of / grip issues / motion issues / range issues / strength problems / touch
+    good|full|great|solid|better|more|normal|equal|strong|gaining|gained|best strength|power|grip|motion|range|rom|mobility|feeling|sensation|movement
+    strength|power|grip|motion|range|rom|mobility|feeling is|feels|was|felt|looks|coming good|full|great|fine|solid|better|normal|back|strong|ok|equal
+    strength :: and conditioning / training / coach / work / program / exercises / day / session / test
+    grip :: on / the ball / the bat / strength work / trainer / change / changes / tape / work / on my / it
+    changed|change|new|my|different|curveball|changeup|slider|two seam|splitter grip
+    motion :: looks / looked / felt / is good / is smooth / sickness / picture
+    slow motion
+    range :: day / is good / is full / of motion is good / of motion good
+    range of motion|rom|mobility work|drills|exercises|stretches|good|great|full
+    touch :: and feel / up / base / down
+    out|of touch
+    feel|feeling :: for the / for my / good / great / better / fine / strong / it in / ok / like / ready / amazing / the ball / well / confident / myself / tired / a
+    no feel .. curve|slider|changeup|offspeed|curveball|pitch|breaking|command|splitter
+    lost .. feel .. curve|slider|changeup|offspeed|curveball|pitch|zone|strike
+    cant|couldnt|didnt|dont feel .. curve|slider|changeup|working|difference|tired|sore|muscle|exercise|burn|pain|anything .. working|worked|difference|burn
+    cant|couldnt :: throw strikes / throw a strike / find the zone / hit / buy a hit / miss / wait / complain / believe / sleep excited / make it / get out of bed / stop smiling / beat / figure / lay off / help / find my release / locate / find / get a hit / tell you / remember / do the 5 / do more than / lift today / throw today / throw til / throw till / throw until / throw tomorrow / come / train / practice / pitch until / pitch today / seem / decide / play / stop laughing / stop eating / hold runners / hold a lead / hold the lead / grip it in / hold my breath / go tomorrow / go today
+    wont :: be able to throw today / be there / throw today / throw tomorrow / make it / be throwing / lie / have time / be / train / pitch
+    hardly|barely .. threw|throwing|practiced
+    struggled|struggling|trouble|hard .. strikes|command|zone|locating|control|location|curve|math|school|test|release
+    control|command .. off|bad|gone|good|struggled|issues
+    lost .. command|control .. zone|strike|curve|slider
 """
 
 CAUSES: Final = """
-    ice|iced|icing|cryo
-    cold tub|pack|water|plunge|out|outside|day|morning|weather|game|wind|rain
-    slept|sleep|lay|laid|lying|laying|leaned|leaning|sat|sitting|sleeping on|funny|wrong|weird
-    from|after|while sleeping|sleep
+    ice :: pack / packs / bag / bags / bath / bucket / cup / massage / machine
+    iced|icing|cryo
+    from|after|on|with|with the ice
+    cold :: tub / pack / water / plunge / out / outside / day / morning / weather / game / wind / rain / shower
+    slept|sleep|lay|laid|lying|laying|leaned|leaning|sat|sleeping on|funny|wrong|weird|it
+    from|after|while|of sleeping|sleep|leaning|sitting
     in bed
-    tape|taped|taping|kt|wrap|wrapped|bandage|brace|compression
-    dentist|spicy|wings|pepper|peppers|sauce
-    skiing|snow|snowing|winter
+    taped|taping|kt|bandage|brace|compression
+    tape|wrap|wrapped .. tight|too|off
+    dentist|spicy|wings|pepper|peppers|filling
+    skiing|snow|snowing|winter|snowball|snowballs
     handlebars|mower|mowing|vibration
     blood pressure cuff
     backpack|bag .. strap|straps|digging
-    bug|mosquito|bee|wasp|spider bite|bites|sting|bit
+    bug|mosquito|bee|wasp|spider bite|bites|sting|bit|stung
     stung
-    mosquito|wasp|bee
+    mosquito|wasp
     sunburn|sunburnt
-    ink|marker|paint|dye|chalk|rosin|dirt|mud
+    ink|marker|paint|dye|chalk|rosin|dirt|mud|markers
     vaccine|vaccination|booster
     flu|covid|tetanus shot|jab
     nice|good|gym pump
+    crossed legs
 """
 
 HABITS: Final = """
     like normal|usual|always
-    usual|normal|habitual|always|regular
+    usual|normal|habitual|always|regular|usually|normally
     for years
     no|without|zero pain
     painless|painlessly
-    doesnt|didnt|dont hurt
+    doesnt|didnt|dont|never hurt|hurts
     pain free
 """

@@ -51,7 +51,19 @@ class Lexicon(NamedTuple):
 
 
 def _lines(text: str) -> list[str]:
-    return [line.strip() for line in text.splitlines() if line.strip()]
+    """The patterns of a table; `a, b :: c / d` is each head with each tail."""
+    out: list[str] = []
+    for line in text.splitlines():
+        heads, mark, tails = line.partition("::")
+        if mark:
+            out += [
+                f"{head.strip()} {tail.strip()}"
+                for head in heads.split(",")
+                for tail in tails.split("/")
+            ]
+        elif line.strip():
+            out.append(line.strip())
+    return out
 
 
 def _built_in() -> Lexicon:

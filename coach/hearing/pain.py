@@ -99,7 +99,7 @@ def _clause(words: Sequence[Word]) -> list[int]:
     out: list[int] = []
     here = 0
     for place, word in enumerate(words):
-        if place and (word.pause or word.text in ("but", "now", "then", "and", "though")):
+        if place and (word.pause or word.text in ("but", "now", "then", "and", "though", "today")):
             here += 1
         out.append(here)
     return out

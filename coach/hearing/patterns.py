@@ -17,6 +17,7 @@ if TYPE_CHECKING:
 
 GAPS: Final = {"..": 3, "...": 7, "....": 14}
 OVER_STOPS: Final = 14
+SENTENCE: Final = 2  # the pause of a full stop
 FILLERS_BETWEEN: Final = 2
 TRIES: Final = 3  # places tried for one step, so that the cost of a pattern is bounded
 
@@ -84,14 +85,14 @@ def table(texts: Iterable[tuple[str, int]]) -> Table:
     return Table({key: tuple(found) for key, found in by_first.items()})
 
 
-def _next(words: Sequence[Word], place: int, step: Step) -> list[int]:
+def _next(words: Sequence[Word], place: int, step: Step, *, close: bool) -> list[int]:
     """The places after `place` where `step` may fit, nearest first."""
     out: list[int] = []
     fillers = 0
     between = 0
     for here in range(place + 1, len(words)):
         word = words[here]
-        if word.pause == 2 and step.gap < OVER_STOPS:  # noqa: PLR2004
+        if word.pause and (close or (word.pause == SENTENCE and step.gap < OVER_STOPS)):
             break
         if not step.keys.isdisjoint(word.keys):
             out.append(here)
@@ -106,25 +107,27 @@ def _next(words: Sequence[Word], place: int, step: Step) -> list[int]:
     return out
 
 
-def fits(words: Sequence[Word], start: int, pattern: Pattern) -> tuple[int, ...] | None:
+def fits(
+    words: Sequence[Word], start: int, pattern: Pattern, *, close: bool = False
+) -> tuple[int, ...] | None:
     """The places that `pattern` takes from `start` on, nearest first, or None."""
-    return _rest(words, (start,), pattern.steps)
+    return _rest(words, (start,), pattern.steps, close=close)
 
 
 def _rest(
-    words: Sequence[Word], taken: tuple[int, ...], steps: tuple[Step, ...]
+    words: Sequence[Word], taken: tuple[int, ...], steps: tuple[Step, ...], *, close: bool
 ) -> tuple[int, ...] | None:
     if len(taken) == len(steps):
         return taken
-    for here in _next(words, taken[-1], steps[len(taken)])[:TRIES]:
-        found = _rest(words, (*taken, here), steps)
+    for here in _next(words, taken[-1], steps[len(taken)], close=close)[:TRIES]:
+        found = _rest(words, (*taken, here), steps, close=close)
         if found is not None:
             return found
     return None
 
 
-def matches(words: Sequence[Word], patterns: Table) -> list[Match]:
-    """Every fit of every pattern, in the order of the words."""
+def matches(words: Sequence[Word], patterns: Table, *, close: bool = False) -> list[Match]:
+    """Every fit of every pattern, in the order of the words; `close` ends them at any pause."""
     out: list[Match] = []
     by_first = patterns.by_first
     present: set[str] = set().union(*(word.keys for word in words)) if words else set()
@@ -133,7 +136,7 @@ def matches(words: Sequence[Word], patterns: Table) -> list[Match]:
             for pattern in by_first.get(key, ()):
                 if any(present.isdisjoint(step.keys) for step in pattern.steps[1:]):
                     continue
-                at = fits(words, start, pattern)
+                at = fits(words, start, pattern, close=close)
                 if at is not None:
                     out.append(Match(pattern.owner, at, pattern.text))
     return out

@@ -59,7 +59,8 @@ def _values(question: Question, heard: Heard) -> dict[str, Any]:
     if question.kind == Kind.OWN_WORDS:
         return {}
     key = _KEYS.get(question.fact, question.fact)
-    if key == "set_feel" and heard.group is not None:
+    sure = heard.action == Action.ESCALATE or not heard.values
+    if key == "set_feel" and heard.group is not None and sure:
         return {key: f"red_flag:{_REPORTED_AS.get(heard.group, heard.group).value}"}
     said = dict(heard.values).get(question.fact)
     if said is None:

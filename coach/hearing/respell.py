@@ -17,6 +17,7 @@ from coach.hearing.vocabulary import GUESSABLE
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
+SHORT_NUMBERS: Final = frozenset(("one", "two", "six", "ten", "yes", "nope"))
 SHORT: Final = 3  # letters that must be exact
 MIDDLE: Final = 7  # up to here one slip
 _INDEX: dict[str, list[str]] = {}  # a word with letters left out -> words; filled on first need
@@ -109,7 +110,8 @@ def respelt(word: str, known: Mapping[str, frozenset[str]]) -> tuple[tuple[str, 
     if len(word) <= SHORT or word in REAL_WORDS or word in GUESSABLE:
         return (word,), False
     for shorter in (_squeezed(word), _without_doubles(word)):
-        if shorter != word and (shorter in known or shorter in SPELLINGS):
+        heard = shorter in known or shorter in SPELLINGS or shorter in SHORT_NUMBERS
+        if shorter != word and heard:
             return tuple(SPELLINGS.get(shorter, shorter).split()), False
     guess = nearest(word)
     if guess is not None:

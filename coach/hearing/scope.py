@@ -240,9 +240,9 @@ def is_others(words: Sequence[Word], scopes: Scopes, at: int, first: int) -> boo
     """Whether the sign is another person's: "my buddy", "our closer", "his shoulder"."""
     start, end = _sentence_span(scopes, at)
     mine = any(
-        words[k].text in w.MINE and ("PART" in words[k + 1].keys or words[k].text != "my")
-        for k in range(first, end)
-        if k + 1 < len(words)
+        words[k].text in w.MINE
+        and (words[k].text != "my" or (k < end and "PART" in words[k + 1].keys))
+        for k in range(first, end + 1)
     )
     if mine:
         return False
@@ -264,10 +264,12 @@ def is_others(words: Sequence[Word], scopes: Scopes, at: int, first: int) -> boo
     return owner
 
 
-def is_asked(words: Sequence[Word], scopes: Scopes, at: int) -> Reading | None:
+def is_asked(words: Sequence[Word], scopes: Scopes, at: int, first: int) -> Reading | None:
     """Whether the sign is only asked about (`ASKED`) or feared (`UNSURE`)."""
     start, _ = _sentence_span(scopes, at)
-    for place in range(start, at):
+    if _is_question(words, start, first):
+        return Reading.ASKED
+    for place in range(start, first):
         text = words[place].text
         if text in w.FEARS:
             return Reading.UNSURE
@@ -286,6 +288,21 @@ def is_asked(words: Sequence[Word], scopes: Scopes, at: int) -> Reading | None:
     return None
 
 
+def _is_question(words: Sequence[Word], start: int, at: int) -> bool:
+    """Whether the sentence opens as a question about signs in general: "can lifting cause ..."."""
+    if words[start].text not in w.QUESTION_OPENERS or at == start:
+        return False
+    between = {words[k].text for k in range(start, at)}
+    if between & w.MINE or any(words[k].pause for k in range(start + 1, at + 1)):
+        return False
+    return not (at == start + 1 and words[at].text in w.STATES)
+
+
+def _turned_back(words: Sequence[Word], at: int) -> bool:
+    """Whether a denial is taken back right after: "wasnt numb before but is now"."""
+    return any(_pair(words, at + k, w.TURNED_BACK) for k in range(1, 6))
+
+
 def reading_of(
     words: Sequence[Word], scopes: Scopes, taken: Sequence[int], core: Sequence[int]
 ) -> Reading:
@@ -293,12 +310,12 @@ def reading_of(
     inside = frozenset(taken)
     for at in core:
         no = scopes.denied_by[at]
-        if no >= 0 and no not in inside:
+        if no >= 0 and no not in inside and not _turned_back(words, at):
             return Reading.UNSURE if at in scopes.unsure else Reading.DENIED
     at = core[-1]
     if is_others(words, scopes, at, taken[0]):
         return Reading.OTHERS
-    asked = is_asked(words, scopes, at)
+    asked = is_asked(words, scopes, at, min(taken[0], at))
     if asked is not None:
         return asked
     if is_over(words, scopes, at, inside):

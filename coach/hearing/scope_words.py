@@ -106,7 +106,7 @@ PAST_PAIRS: Final = _pairs(
     "last september|last october|last november|last december|freshman year|sophomore year|"
     "junior year|week before|month before|first week|week one|week 1|week 2|back when|last semester|"
     "season before|in january|in february|in march|in april|in june|in july|in august|"
-    "in september|in october|in november|in december|as kid|years earlier|before rehab|"
+    "in september|in october|in november|in december|as kid|a kid|years earlier|before rehab|"
     "grade school|little league"
 )
 EVER_SINCE: Final = _set("since for from over past until")
@@ -128,7 +128,7 @@ OTHERS: Final = _set(
     "shortstop kid guy guys dog cat horse uncle aunt grandma grandpa grandfather grandmother "
     "colleague neighbor neighbour goalie keeper captain opponent player players he she his her "
     "their hes shes boy girl lad mate mates setter libero trainer bro reliever batter student he "
-    "someone somebody dude bf gf gran nan boss classmate outfielder infielder they theyre nephew "
+    "someone somebody dude bf gf gran nan boss classmate outfielder infielder nephew "
     "niece manager quarterback qb striker bowler"
 )
 PRONOUNS_OTHER: Final = _set("he she his her their hes shes")
@@ -146,12 +146,14 @@ FEARS: Final = _set(
     "terrified dread worry"
 )
 CONDITIONS: Final = _set("if whether unless")
+QUESTION_OPENERS: Final = _set("is are can could does do will would should what when how whats")
+TURNED_BACK: Final = _pairs("is now|are now|but is|but now|now yes|am now|it is|does now|yes now")
 QUESTION_PAIRS: Final = _pairs(
     "should i|do i|when should|how would|how do|supposed to|in case|what happens|what does|"
     "watch for|look out|watching for|when do|how will|what would|could it|would it|can i|can you|"
     "what are|what about|heard about|read about|lookout for|looking for|to avoid|to prevent|"
     "prevent any|avoid any|avoid the|keep from|does it|are there|what is|whats a|"
-    "how to|can throwing|will it|would i|can this|could this|whats the|tell me|know when|"
+    "how to|can throwing|will it|would i|can this|could this|tell me|know when|"
     "me about|checked for|check for|careful not|ask about|asked about|talked about"
 )
 NORMAL_PAIRS: Final = _pairs(
@@ -160,7 +162,7 @@ NORMAL_PAIRS: Final = _pairs(
 )
 
 HEDGES: Final = _set(
-    "maybe kinda sorta slight slightly possibly perhaps probably might guess think suspect idk "
+    "maybe kinda sorta slight slightly possibly perhaps probably might guess suspect idk "
     "dunno almost nearly somewhat smidge tad touch iffy hint mild mildly barely hardly minor "
     "vaguely unsure potentially supposedly trace faintly ish tiny little minimal"
 )

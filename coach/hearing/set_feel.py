@@ -14,6 +14,7 @@ from coach.hearing.slots import UNCLEAR, Read, text_at, word_set
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
+    from coach.hearing.numbers import Number
     from coach.hearing.words import Word
 
 _PINCH: Final = word_set(
@@ -60,10 +61,14 @@ def _first(words: Sequence[Word], names: frozenset[str]) -> int | None:
 
 def _load(words: Sequence[Word], texts: set[str]) -> Read | None:
     """Too heavy or too easy, when said plainly."""
+    if texts & {"broke", "cheated", "cheating", "form"} and texts & {"broke", "down", "bad", "lost", "fell", "sloppy", "cheated"}:
+        return Read("too_heavy", (0,))
+    if "stop" in texts and texts & {"had", "early", "needed"}:
+        return Read("too_heavy", (0,))
     pairs = {(w.text, text_at(words, k + 1)) for k, w in enumerate(words)}
     heavy = _first(words, _HEAVY)
     for place, word in enumerate(words):
-        if word.text in ("couldnt", "cant", "didnt", "barely", "unable", "hardly") and {
+        if word.text in ("couldnt", "cant", "didnt", "barely", "unable", "hardly", "struggled") and {
             text_at(words, place + k) for k in (1, 2, 3)
         } & {"finish", "complete", "do", "get", "finished", "control", "make", "reps", "all", "last", "made", "manage"}:
             return Read("too_heavy", (place,))
@@ -73,6 +78,10 @@ def _load(words: Sequence[Word], texts: set[str]) -> Read | None:
             return Read("too_easy", (place,))
     if ("too", "much") in pairs or ("less", "weight") in pairs or ("go", "lighter") in pairs or ("bit", "much") in pairs:
         return Read("too_heavy", (0,))
+    if ("like", "nothing") in pairs or (texts & {"barely", "hardly", "couldnt", "didnt"} and texts & {"felt", "feel", "notice"} and "it" in texts):
+        return Read("too_easy", (0,))
+    if "more" in texts and texts & {"could", "couldve", "had", "easily", "did", "left"} and not texts & {"heavy", "hard"}:
+        return Read("too_easy", (0,))
     if ("not", "enough") in pairs or ("no", "challenge") in pairs or ("more", "weight") in pairs:
         return Read("too_easy", (0,))
     if ("not", "heavy") in pairs or ("not", "hard") in pairs or ("no", "resistance") in pairs:
@@ -112,6 +121,20 @@ def _named(words: Sequence[Word], choices: Sequence[str]) -> Read | None:
     return None
 
 
+def _counts_reps(words: Sequence[Word], number: Number) -> bool:
+    """Whether a number counts reps, not pain: "the last 3", "10 more", "stopped at 6"."""
+    before = {text_at(words, number.first - k) for k in (1, 2)}
+    after = {text_at(words, number.last + k) for k in (1, 2)}
+    return bool(before & _REP_BEFORE or after & _REP_AFTER)
+
+
+_REP_BEFORE: Final = word_set(
+    "last stop stopped first made finished got only do another final did quit after until through "
+    "past extra around rep number"
+)
+_REP_AFTER: Final = word_set("more left short extra reps rep sets in to go times pounds lbs easy")
+
+
 def read_set_feel(text: str, words: Sequence[Word], choices: Sequence[str]) -> Read:
     """fine, a name of `choices`, wrong_muscle, pinch_front, pain, pain:N, too_heavy, too_easy."""
     if not words:
@@ -121,6 +144,7 @@ def read_set_feel(text: str, words: Sequence[Word], choices: Sequence[str]) -> R
         return named
     texts = {word.text for word in words}
     numbers, broken = pain_numbers(text, words, 0)
+    numbers = [n for n in numbers if not _counts_reps(words, n)]
     ache = _first(words, _PAIN)
     if numbers and not broken and max(n.value for n in numbers) > 0:
         at = tuple(place for n in numbers for place in range(n.first, n.last + 1))

@@ -15,7 +15,7 @@ from coach.model.flags import Group
 from coach.model.heard import Span
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Mapping, Sequence
 
     from coach.hearing.lexicon import Entry, Lexicon
     from coach.hearing.words import Word
@@ -33,27 +33,27 @@ _ORDER: Final = (
     Group.CORD_SIGNS,
     Group.FAINT_HEART,
     Group.ABDOMEN_BLOW,
+    Group.LEG_CLOT,
+    Group.MANY_JOINTS,
     Group.ELBOW_POP,
     Group.DISLOCATION_SLIP,
-    Group.DEFORMITY,
     Group.POP_WITH_LOSS,
+    Group.DEFORMITY,
     Group.TRAUMA_FALL,
     Group.NUMB_TINGLE,
-    Group.SWELLING_COLOUR_COLD,
-    Group.WEAK_DROP,
     Group.WOUND,
-    Group.LEG_CLOT,
     Group.FEVER_INFECTION,
-    Group.NIGHT_PAIN_UNRELENTING,
+    Group.SWELLING_COLOUR_COLD,
     Group.LOST_MOTION,
-    Group.MANY_JOINTS,
+    Group.WEAK_DROP,
     Group.WEIGHT_NIGHT_SWEATS,
+    Group.NIGHT_PAIN_UNRELENTING,
     Group.PAINKILLERS,
     Group.OVERTIRED,
 )
 _RANK: Final = {group: place for place, group in enumerate(_ORDER)}
 # groups whose sign a known cause (ice, tape, slept on it) or a habit (an old click) softens
-_CAUSED: Final = frozenset((Group.NUMB_TINGLE, Group.SWELLING_COLOUR_COLD, Group.CHEST_BREATH))
+_CAUSED: Final = frozenset((Group.NUMB_TINGLE, Group.SWELLING_COLOUR_COLD, Group.STROKE_SIGNS))
 _HABITUAL: Final = frozenset(
     (Group.POP_WITH_LOSS, Group.ELBOW_POP, Group.DISLOCATION_SLIP, Group.DEFORMITY)
 )
@@ -75,29 +75,40 @@ def _core(words: Sequence[Word], match: Match) -> tuple[int, ...]:
     return core or match.at[-1:]
 
 
-def _harmless_places(words: Sequence[Word], lexicon: Lexicon) -> frozenset[int]:
-    return frozenset(
-        place for match in matches(words, lexicon.harmless) for place in match.at
-    )
+def _harmless_places(words: Sequence[Word], lexicon: Lexicon) -> dict[int, int]:
+    """The places taken by everyday phrases, with the length of the longest one there."""
+    out: dict[int, int] = {}
+    for match in matches(words, lexicon.harmless, close=True):
+        for place in match.at:
+            out[place] = max(out.get(place, 0), len(match.at))
+    return out
+
+
+def _is_harmless(match: Match, core: Sequence[int], taken: Mapping[int, int]) -> bool:
+    """Whether an everyday phrase, as long as the sign or longer, holds a word that carries it."""
+    return any(taken.get(place, 0) >= len(match.at) for place in core)
 
 
 def _softened(words: Sequence[Word], entry: Entry, match: Match, lexicon: Lexicon) -> bool:
     """Whether a known cause, an old habit or another part of the body stands by it."""
-    if entry.group in _CAUSED and matches(words, lexicon.causes):
+    taken = frozenset(match.at)
+    causes = matches(words, lexicon.causes) if entry.group in _CAUSED else []
+    if any(taken.isdisjoint(cause.at) for cause in causes):
         return True
     if entry.group in _HABITUAL and matches(words, lexicon.habits):
         return True
     if entry.group not in _ELSEWHERE:
         return False
     parts = {key for word in words for key in word.keys & {"PART", "ELSEWHERE"}}
-    taken = {key for place in match.at for key in words[place].keys}
-    return parts == {"ELSEWHERE"} and "PART" not in taken and entry.group != Group.CHEST_BREATH
+    return parts == {"ELSEWHERE"}
 
 
 def _sign(words: Sequence[Word], scopes: Scopes, match: Match, lexicon: Lexicon) -> Sign | None:
     entry = lexicon.entries[match.owner]
     core = _core(words, match)
     reading = reading_of(words, scopes, match.at, core)
+    if reading == Reading.ASKED and entry.group == Group.SELF_HARM:
+        reading = Reading.PRESENT
     if reading <= Reading.ASKED:
         return None
     guessed = any(words[place].guessed for place in core)
@@ -121,7 +132,7 @@ def signs_in(words: Sequence[Word], lexicon: Lexicon) -> list[Sign]:
     scopes = scopes_of(words)
     signs: list[Sign] = []
     for match in found:
-        if harmless.isdisjoint(_core(words, match)):
+        if not _is_harmless(match, _core(words, match), harmless):
             sign = _sign(words, scopes, match, lexicon)
             if sign is not None:
                 signs.append(sign)

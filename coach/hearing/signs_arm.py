@@ -40,7 +40,7 @@ ARM_SIGNS: Final = (
         feeling|sensation .. gone|missing|lost|left|disappeared|off
         feeling|sensation hasnt|didnt|wont|doesnt .. come|came|return|back
         PART .. BE DULLED
-        PART .. like .. cotton|rubber|wood|novocaine|plastic|foam|cardboard|sausages|mittens
+        PART .. like .. cotton|rubber|wood|novocaine|plastic|foam|cardboard|mittens
         PART .. like .. glove|gloves|mitten|sleeping|static|tv
         PART .. like .. mine|somebody|someone|belong|belongs|attached
         PART .. doesnt|dont|didnt .. mine
@@ -66,6 +66,32 @@ ARM_SIGNS: Final = (
         skin .. CANT feel
         skin .. dull|dead|rubbery
         PART .. no feeling
+        PART .. that ASLEEP|sleep feeling
+        like .. funny bone
+        stick|stuck|poke|poked|prick|pricked|touch|touched|touching|pinch|scratch .. PART|skin|it .... nothing|not|dont|didnt|cant|couldnt .. feel|notice|felt|know
+        felt|feel|feeling nothing .. PART|touch|touched|poked
+        CANT tell .. gripping|touching|holding|squeezing|got|hot
+        PART .. dead|dull|rubbery .. touch
+        dead|dull .. to touch
+        PART .. sleeping
+        PART .. BE .. not|isnt mine
+        PART .. disconnected|detached|foreign
+        DIGIT .. went|gone|goes|going dead|blank
+        HANDS .. dead
+        BUZZ|prickly|funny feeling|sensation .. in|down|through .. PART
+        PART .. pricking|tickles|tickling|tickly|zingy|humming
+        trapped|pinched nerve
+        HAND .. like .. block|brick|claw|club|log|stump
+        PART .. like .. block|brick|log|stump|jello|wood
+        sparks .. PART|down|through|into
+        current .. through|down .. PART|arm
+        lightning .. down|through|PART
+        like .. static|electricity|pins
+        PART .. fizzing|fizzy|static
+        half|part|side of .. PART .. gone|numb
+        PART .. gone|missing
+        PART .. gone to sleep
+        PART .. taub|entumecida|dormido
         """,
     ),
     (
@@ -84,7 +110,13 @@ ARM_SIGNS: Final = (
         dead PART
         PART .. BE .. thick
         feels .. electric|asleep
-        DIGIT .. dead
+        funny bone
+        PART .. like .. it|its|a|an|somebody|something|jelly
+        burning .. in|into|to HANDS
+        weird .. in|down PART
+        PART .. weird|odd|strange
+        BUZZ .. PART
+        nerve
         """,
     ),
     (
@@ -170,6 +202,34 @@ ARM_SIGNS: Final = (
         PART .. no .. strength|power|juice|force
         PART .. nothing there
         half .. strength|power
+        strength|power|grip .. half|percent|fraction
+        need|needed|use|used|using|had|have .. other|good|left|right|both hand|hands|arm .. to|lift|raise|hold|help
+        PART .. drops|sinks|falls|lowers|drifts|drop|fall .. when|if|while|after|before|soon|as
+        tell|telling|told|try .. PART ... doesnt|wont|nothing|didnt
+        CANT .... with that|this|my|bad|throwing|right|left|same hand|arm
+        CANT .. with .. hand|arm
+        CANT .. wash|brush|comb|shave|dry|do .. hair|teeth|face|buttons|bra
+        CANT .. put|pull|get .. shirt|jacket|coat|sweater|hoodie|sock|socks|jersey|bra
+        CANT .. pour|stir|chop|cut .. with|milk|water|coffee|anything
+        CANT .. carry
+        CANT .. push|pull|throw
+        PART .. struggles|struggled|struggling .. lift|hold|raise|carry|open
+        trouble|struggling|struggled|hard|difficult|difficulty .. lifting|raising|gripping|holding|lift|raise|grip|squeezing|squeeze|opening|carry|carrying .. PART|THING|HEIGHT
+        HANDS .. shaky|trembling|trembles|shakes .. cant|weak|THING|when
+        losing .. strength|grip|power
+        PART .. BE .. weeker|weaker|feeble|powerless|spent
+        PART .. shrinking|shrunk|wasting|wasted|smaller
+        PART .. wont|doesnt .. what
+        nothing .. behind|left in .. arm|grip|it
+        arm .. has nothing
+        lost .. control .. PART
+        arm|hand|grip .. failed|fails|failing
+        THING .. slips|slipping|slipped|falls|falling|fell|flew|drops|dropping|dropped .. hand|hands|fingers|grip|grasp
+        let go of .. THING
+        lost .. grip .. THING
+        CANT .. lift .. anything
+        CANT .. hold|keep .. PART .. up|out
+        arm .. up .. cant|couldnt|wont
         PART .. lost .. strength|power|grip
         """,
     ),
@@ -194,6 +254,11 @@ ARM_SIGNS: Final = (
         weak .. usual
         CANT .. throw .. hard|anymore|all|ball
         PART .. jelly|spaghetti|noodle
+        PART CANT
+        PART .. wont
+        CANT .. PART
+        weird|off .. grip|strength
+        lost .. velo|velocity|speed
         """,
     ),
     (
@@ -211,7 +276,19 @@ ARM_SIGNS: Final = (
         WORN .. tight
         WORN .. CANT|wont|doesnt|dont|barely .. fit|off|come|close|get|on
         WORN .. leaves|left|leaving .. marks|mark|dent
-        CANT .. get|take|pull .. ring|rings|watch|sleeve|glove .. off|on
+        CANT .. get|take|pull|close|fasten|buckle .. ring|rings|watch|sleeve|glove|strap|bracelet
+        WORN .. digging|cutting|stuck|squeezing|pinching|smaller|outgrew
+        WORN .. BE suddenly|too|so|super|really tight|small
+        PART .. full|stretched .. burst|explode|pop|tight|skin
+        PART .. BE thick|bloated|fat|huge
+        PART .. like .. balloon|sausage|sausages|softball|grapefruit|melon|michelin|popeye|club|water
+        skin .. shiny|stretched|tight
+        PART .. filled|filling|fills .. up|fluid
+        fluid|water .. in|on|under PART
+        PART .. pits|pitting|dents
+        knot|egg|golf|lump .. PART .. grew|growing|overnight
+        PART .. bulging
+        sausage fingers
         VEIN .. BULGE
         BULGE veins
         PART .. tight .. COLOUR|RED
@@ -241,8 +318,19 @@ ARM_SIGNS: Final = (
         PART .. COLD to touch
         PART .. COLD compared
         COLD .. PART .. than .. other
-        arm .. ice cold
+        PART .. ice cold
         arm .. BE .. cold
+        COLOUR .. HANDS
+        PART .. turned|turns|turning|went|goes|going|gone COLOUR|RED|different
+        PART .. stay|stays|staying|stayed COLD|COLOUR
+        PART .. like ice|marble|wax|corpse
+        PART .. warm up .. wont|cant|doesnt
+        PART .. wont|cant|doesnt|never .. warm
+        PART .. no colour|color|blood|pulse
+        PART .. shade
+        PART .. ghost|ghostly|blotchy|mottled|marbled
+        PART .. turned .. HUE
+        HUE .. PART .. BE|off|wrong|different
         skin .. BE .. COLOUR
         COLD .. COLOUR
         COLOUR .. COLD
@@ -286,6 +374,14 @@ ARM_SIGNS: Final = (
         PART .. wont|doesnt|CANT .. straighten|bend|rotate|extend|turn
         CANT .. MOVE .. past|beyond|above|more
         used to .. reach|rotate .. CANT
+        rotation|extension|flexion|layback|reach .. gone|half|worse|less|limited|lost
+        CANT .. tuck|fasten|hook .. shirt|bra
+        CANT .. bra|seatbelt|wallet|pocket
+        PART .. stuck .. at|halfway|way|and
+        wont .. rotate|turn|straighten|bend
+        CANT .. turn|rotate .. PART .. out|over|in|palm
+        motion .. dropped|shrank|cut
+        stiff .. CANT .. reach|rotate|turn|raise
         """,
     ),
     (

@@ -32,6 +32,14 @@ BODY_SIGNS: Final = (
         arm|shoulder .. sweating|sweaty|clammy .. sick|NAUSEA|breath
         angina
         heart PAIN
+        CHEST BE|are killing me
+        vice|vise|band|belt|rope|strap|weight|rock|brick|elephant|anvil .. around|on|across|over .. CHEST|ribs
+        CHEST .. vice|vise|elephant|squeezed|crushed
+        ribs .. squeezing|squeezed|tight
+        PAIN .. down .. left arm
+        left arm .. PAIN .. chest|jaw|sweating|sick|breath
+        indigestion .. arm|jaw|sweating
+        CHEST .. feels|felt .. weird|funny|off|bad
         """,
     ),
     (
@@ -60,6 +68,17 @@ BODY_SIGNS: Final = (
         no air
         breathing .. hard|heavy|weird|funny|labored|laboured|fast .. nothing|rest|sitting|lying
         BREATH .. heart .. racing
+        heart .. racing|pounding .. BREATH|chest
+        GASP
+        gasping|panting|winded|breathless .. stairs|walking|sitting|nothing|lying|talking|still|resting
+        stabbing|stab|stabs|sharp|knife .. breath|breathe|inhale
+        CANT .. fill|expand .. lungs|chest
+        lungs .. wont|cant|tight|burn|hurt|full|collapsed
+        not .. enough air
+        BREATH .. shallow|rapid|fast
+        huffing .. nothing|sitting|stairs|puffing
+        breathing .. PAIN
+        winded .. nothing
         """,
     ),
     (
@@ -68,7 +87,11 @@ BODY_SIGNS: Final = (
         "ask",
         """
         out of breath
-        breathless|winded|GASP
+        breathless|winded|panting
+        CHEST
+        lungs
+        ribs .. PAIN
+        breathing
         sucking wind
         CHEST .. feels|felt .. ODD|funny|bad
         pec|pecs .. PAIN .. breath
@@ -93,7 +116,18 @@ BODY_SIGNS: Final = (
         DIZZY .. FAINT
         dizzy|lightheaded|woozy|lightheadedness|dizziness
         light headed
-        room .. spinning
+        room|world|everything .. spinning|spun
+        felt|feel faint
+        almost|nearly|about|close|going .. passed|pass|passing|black|blacked out
+        passed|pass out .. set|rep|throw|practice|game|standing|field
+        went|go|going down .. unconscious|fainted
+        came to .. floor|ground
+        unconscious
+        i|just|then collapsed
+        heart .. PAIN|stopped|stops|skips|weird|wild|crazy|jumping|flips
+        vision .. tunnel|dark|black
+        tunnel vision
+        HEART .. out .. chest
         seeing|saw .. stars|spots
         """,
     ),
@@ -119,6 +153,13 @@ BODY_SIGNS: Final = (
         HEADACHE .. ever|thunderclap|exploded|explosive|worst
         thunderclap
         one side .. WEAK|body|NUMB
+        half .. face|body .. NUMB|droop|weak|dead|limp
+        FACE .. crooked|slack|dropped|falling
+        CANT .. smile|swallow
+        blind .. eye|in|one
+        CANT .. words .. out|right
+        words .. come|came|coming .. wrong|funny|weird|jumbled|mush
+        sudden .. confusion|blindness
         whole|left|right|one side .. WEAK|limp|NUMB
         double vision
         seeing double
@@ -159,6 +200,16 @@ BODY_SIGNS: Final = (
         shock .. spine|legs .. neck|chin
         neck|chin .. SHOCK .. legs|spine|back
         LEG .. jelly .. hands|arms
+        LEG .. dont|wont|not|doesnt|arent|cant .. work|working|listen|move|hold|respond
+        LEG .. feel|feels|like .. wont|dont|belong|disconnected
+        CANT .. feel .. LEG|legs
+        CANT .. do .. buttons|button
+        CANT .. control .. LEG|bladder|bowels|pee
+        NUMB .. both .. arms|hands .. legs
+        stumbling|staggering .. walk|drunk|around
+        wet|wetting .. bed|pants
+        leaking pee|urine
+        balance .. way|really|so off
         """,
     ),
     (
@@ -177,6 +228,20 @@ BODY_SIGNS: Final = (
         CHILL
         burning up
         cold sweats
+        sweats .. CHILL|cold|shaking|hot
+        teeth .. chattering|chatter
+        chattering
+        thermometer .. FEVERISH|high|red|over
+        temp|temperature|fever|thermometer .. FEVERISH
+        FEVERISH .. temp|temperature|fever|degrees|thermometer|f|c
+        CANT .. stop shaking
+        CANT .. get|stay warm
+        puked|puking
+        sick .. stomach
+        came down with
+        hot .. cold .. all|sweats|shaking|keep
+        swollen glands|tonsils
+        headache .. fever|chills
         VOMIT
         threw up .. night|today|morning|twice|all|after|times
         throwing up .. all|since|today|night|everything|sick
@@ -217,6 +282,12 @@ BODY_SIGNS: Final = (
         PART .. RED .. SWELL
         joint .. hot
         red streak|streaks|line|lines
+        skin .. HOT|RED .. touch|over|around|joint
+        HOT .. over .. joint|PART
+        PART .. on fire .. red|hot|touch
+        heat .. coming|radiating .. off|from .. PART|joint
+        PART .. throbbing .. hot|red
+        PART .. angry|inflamed
         INFECT
         looks infected
         """,
@@ -230,6 +301,8 @@ BODY_SIGNS: Final = (
         LEAK .. from|around|at|out .. WOUND
         LEAK WOUND
         WOUND .. smell|smells|smelly|stinks|funky|gross
+        WOUND .. weepy|mushy|soggy|black|crusty|open|wider|separated
+        surgical|surgery .. site|spot|area|cut .. weepy|warm|hot|red|LEAK
         WOUND .. hole|gap|gaping|pulled|popped|came
         RED .. around .. WOUND
         yellow|green .. stuff|fluid|goo|gunk|liquid|discharge
@@ -255,15 +328,18 @@ BODY_SIGNS: Final = (
         "B11",
         "ask",
         """
-        sick
-        feel|feeling|felt ill|unwell|sick
+        feel|feeling|felt|been|getting|im|am|was|be ill|unwell|sick
+        sick .. all|week|days|today|yesterday|still
+        body|whole aches|ache|achy
+        coming down .. something
+        WOUND
         temp|temperature
         hot .. cold
         chest cough
         shaking
-        sweats
         NAUSEA
-        RED
+        PART .. RED
+        RED PART
         WOUND .. ODD|itchy|PAIN|tender|hard
         """,
     ),
@@ -327,6 +403,43 @@ BODY_SIGNS: Final = (
         rest|resting|ice|meds .. doesnt|dont|didnt|not .. help|touch .. PAIN|it
         PAIN .. never .. lets|let|goes|stops|leaves
         CANT lie|lay|lying .. PAIN|side|it|without
+        nothing .. makes|made|gets|works|touches|stops|kills|dulls|touch|fixes .. better|PAIN|it|edge
+        none .. touches|helps|helped|works|worked|touch
+        PAIN .. none|nothing .. touches|helps|works|touch|helped
+        lying|laying|lay|lie down .. kills|killed|hurts|hurt|worse|unbearable|murder|torture
+        sat|slept|sleep|sleeping|stuck .. up|in .. chair|recliner|couch|upright .. PAIN|PART|night|because|cant|lying
+        slept|sleep|sleeping upright
+        havent|hasnt|not|cant|couldnt|didnt .. slept|sleep|sleeping .... PAIN|PART|days|nights
+        up|awake till|til|until .. with|PAIN|PART|shoulder|hurting|aching
+        up with .. PAIN|PART
+        up .. all|half|most .. night .. PAIN|PART|hurting|throbbing|aching|ache
+        MANY .. hour|hours|nights .. woke|wake|waking|awake .. PAIN|hurting|PART
+        woke|wake|waking|wakes .. MANY|AGAIN hour|hours|night|nights
+        woke|wake|waking .. MANY times
+        cried|crying .. night|sleep|PAIN
+        PAIN .. since .. night|hours .. stop|straight|without
+        PAIN .. every|all minute|hour|second|day
+        PAIN .. no|without .. break|letup|relief|let
+        no relief|letup|break|escape
+        no .. relief .. PAIN
+        ACHE .. never .. quit|quits|eases|stops|stopped|leaves|ends
+        PAIN .. sitting|resting|lying|laying|standing|even .. still
+        PAIN .. regardless
+        painful .. night .. long
+        toss|tossed|tossing .. turned|turning .. PAIN|ache|PART|shoulder|night
+        every|each|any position .. PAIN|hurts|worse
+        PAIN .. every|any|all position|positions|angle
+        worse|worst at night
+        PAIN .. worse .. night|lying|rest
+        zero|no|hardly sleep .... nights|PAIN|PART
+        PAIN .. through .. sleep|night|everything
+        meds|advil|ibuprofen|pills|ice|heat .. dont|doesnt|didnt|nothing|not|cant|wont .. touch|help|work|do
+        relentless|unrelenting|nonstop|nonstop
+        throbs|throbbing|aching|aches .. constantly|nonstop|always
+        10 out of .. pain
+        PAIN .. off .. charts|scale
+        ache|pain|throb .. there .. always|time|constantly
+        always .. PAIN .. even|rest|night
         """,
     ),
     (
@@ -343,8 +456,13 @@ BODY_SIGNS: Final = (
         PAIN .. at night
         kept me up
         constant
-        tossed .. turned
+        tossed|tossing .. turned|turning
         PAIN .. sleep
+        all night
+        sleep .. PART .. PAIN|bad|bothered
+        CANT .. sleep
+        PAIN .. rest
+        always PAIN
         """,
     ),
     (
@@ -363,6 +481,10 @@ BODY_SIGNS: Final = (
         lump .. neck|armpit|breast
         cancer|tumor|tumour
         losing weight
+        weight .. dropped|dropping|lost|loss .. reason|trying|why|unexplained
+        lost .. NUM .. pounds|lbs|kg|kilos|pound .. without|trying|reason|why
+        lost .. stone|pounds|kilos .. without|trying|reason
+        drenched|soaked|soaking .. sweat|bed|sheets|night
         """,
     ),
     (
@@ -388,7 +510,9 @@ BODY_SIGNS: Final = (
         PILL .. before|for .. throwing|session|practice|exercises|game|training|workout|set|match|bullpen
         PILL .. get through
         PILL .. every|each|daily .. throw|session|practice|day|game
-        need|needing|using|relying .. PILL
+        need|needing|using|relying|living|survive .. PILL
+        PILL .. just to
+        popped|took|taking|takes .. PILL .. warmup|throw|pitch|practice|game|session|bullpen|exercises|rehab|so
         pain PILL .. before|throw|session|to
         pain killers .. before|throw|session|to|so
         """,
@@ -400,6 +524,8 @@ BODY_SIGNS: Final = (
         """
         TIRED .. for .. weeks
         always|constantly TIRED
+        TIRED .. always|constantly|weeks|month|matter
+        SPENT .. weeks|days|always|matter
         TIRED .. all the time
         TIRED .. weeks
         no motivation .. weeks|tired|slow
@@ -426,9 +552,17 @@ BODY_SIGNS: Final = (
         end it all
         end my life
         take my .. life
-        dont|didnt|not want|wanna to be here
-        dont|not|cant want|wanna|to be|live here|anymore .. anymore
-        dont wanna|want .. live|exist|be alive|wake up|be here
+        dont|didnt|not|doesnt want|wanna to be here|alive
+        dont|didnt|not|doesnt want|wanna be here|alive|around
+        dont|didnt|not wanna|want .. live|exist|alive|here
+        dont|not want|wanna .. wake up
+        CANT .. live .. anymore
+        not|isnt worth living
+        point of|in living|life
+        ending|end my|it all|life
+        thinking|thought|thoughts .. killing|ending|dying|suicide
+        wish i .. wasnt|werent|never .. alive|here|born
+        disappear forever
         no .. point .. living|live|alive
         no reason .. live|living
         dont see .. point .. living|anymore|going on
@@ -445,6 +579,9 @@ BODY_SIGNS: Final = (
         hate myself
         give|giving up on life|everything
         whats the point
+        no|any point anymore
+        dont care if i .. die|live
+        die
         hopeless
         """,
     ),

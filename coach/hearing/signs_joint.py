@@ -18,37 +18,56 @@ JOINT_SIGNS: Final = (
         "stop",
         """
         DISLOCATE
-        subluxed
         COME out .. back|in|again
-        COME out .. socket|place|joint|sockets
+        COME out .. of|from SEAT
+        out of .. socket|joint|sockets
         COME .. out of|off socket|place|joint|track
-        out of .. socket|joint
-        PART .. COME out
-        PART .. COME .. out|forward|front
-        PART .. out of place
-        it|thing|everything COME|slid|slipped out
-        felt .. it|PART|shoulder .. COME out
-        felt .. SLIP
+        SOCKETED .. COME out
+        SOCKETED .. COME .. out|forward|front|backward|back|apart
+        SOCKETED .. out of|off .. SEAT
+        SOCKETED .. out .. front|back|bottom|then|before|for|again|and
+        SOCKETED .. off|outta|from .. SEAT
+        it|thing|everything|something slid|slipped|popped|jumped|rolled|fell out
+        it|thing|something slips|pops|slides|jumps|falls out
+        it|thing|something keeps|kept|keep slipping|popping|sliding|coming|shifting .. out
+        it|thing|something keeps|kept|keep slipping|shifting|sliding
+        felt .. it|SOCKETED COME out
+        felt .. SOCKETED .. SLIP|move|moving|jump|roll|come|shift
         felt .. slip|slide|shift|sublux|jump|roll
-        PART .. SLIP
-        SLIP .. in|of|out .. socket|joint|place|front|back
-        SLIP out
-        SLIP .. PART
-        PUT .. it|PART back .. in|place
+        something|it SLIP .. in|inside .. there|SOCKETED
+        something SLIP|moved|shifted
+        SOCKETED .. SLIP
+        SLIP .. in|of|out .. SEAT
+        SLIP .. SOCKETED
+        PUT .. it|SOCKETED back .. in|place|out
+        had|have|needed|got to .. PUT .. back
         PUT back in|into|place
-        went|goes|go|popped|pops|slid|slipped|clunked|snapped back in|into
-        PART .. GIVES way
-        GIVES way
-        PART .. unhinged|unstable|dislodged
-        it|thing .. unhinged|dislodged
-        ball .. out of .. socket
-        PART .. moving|moves|floating|rolling|sliding|gliding around|about
+        PUT .. SOCKETED .. back .. in|place|socket
+        someone|trainer|physio|doc|doctor|ref|coach|teammate|dad|mom|he|she PUT .. it .. back
+        went|goes|go|popped|pops|slid|slipped|clunked|snapped|rolled|dropped back in|into|place
+        it went|goes|slid|slides|popped|pops out .. back|front|when|and|again|bottom
+        shoulder|joint .. GIVES way|out
+        it GIVES way
+        SOCKETED .. unhinged|dislodged|unseated|undone
+        it|thing|shoulder .. BE unhinged|dislodged
+        ball .. out of|off .. socket|joint
+        SOCKETED .. moving|moves|floating|rolling|sliding|gliding around|about|in|out
         partially|halfway|half|partly .. out
-        PART .. out .. front|back|bottom
+        in and out
         came .. apart
-        PART .. jumps|jumped
-        shift|shifted .. socket|joint|place
+        arm .. left .. body|socket|shoulder
+        arm|shoulder .. detached|disconnected
+        SOCKETED .. jumps|jumped|skips
+        shift|shifted .. SEAT
         off .. track
+        not|isnt|wont|doesnt|didnt|never .. sit|sitting|seated|centered|seat|stay|staying|stays in .. SEAT|right
+        not|isnt|wont|doesnt|didnt .. stay|staying|sit in
+        SOCKETED .. popping|pops out
+        SOCKETED .. UNSTABLE
+        UNSTABLE SOCKETED
+        joint .. separated
+        separated .. SOCKETED
+        shoulder separation
         """,
     ),
     (
@@ -73,11 +92,14 @@ JOINT_SIGNS: Final = (
         None,
         "ask",
         """
-        BE .. LOOSE
-        PART .. LOOSE
-        LOOSE PART
-        LOOSE
-        PART .. BE .. out
+        shoulder|joint|socket .. LOOSE
+        LOOSE shoulder|joint|socket
+        it|feels|feel|too LOOSE
+        LOOSE .. in|lately|socket
+        UNSTABLE
+        SOCKETED .. BE .. out
+        SOCKETED .. SLIP
+        hangs|hanging by thread
         going to .. COME out
         gonna|about|ready|wants|wanting|trying|close .. COME|fall|slip out
         like .. COME out
@@ -85,7 +107,13 @@ JOINT_SIGNS: Final = (
         apprehension|apprehensive
         almost|nearly .. COME out
         it COME out
-        catching
+        catching|locking
+        SLIP out
+        SOCKETED .. BE .. not|isnt|off|wrong .. right|place
+        SOCKETED .. tracking|grinding|grinds|grind|grating
+        SOCKETED .. not|isnt|wasnt .. right
+        clicks|clicking|clicked .. SOCKETED
+        SOCKETED .. clicks|clicking|clicked|cracks|cracking|pops|popping
         it slipped|slips|shifted|shifts|moved
         SLIP
         dont|doesnt trust .. PART
@@ -128,7 +156,22 @@ JOINT_SIGNS: Final = (
         PART .. bent .. wrong|way|backwards
         one|that side LOOK|hangs|sits .. lower|different|flat|ODD
         one side .. like .. step
-        PART .. square
+        PART .. square|flat|flattened
+        round|rounded part .. flat|gone
+        PART .. not|doesnt|isnt .. same|right .. shape|look
+        PART .. crooked|bent|twisted
+        hollow|dent|dip|divot|gap|hole .. where|muscle|under|PART
+        big|huge|hard|new|giant|visible .. knot|lump|bump|bulge|ridge|knob|egg
+        knot|egg .. on PART
+        shoulder blade .. out|winging|wings|sticks
+        winging
+        BONE .. PART .. wrong|out|up|broken
+        PART .. pops|popped|popping|stuck|stick up
+        muscle .. missing|gone|rolled|bunched
+        PART .. hanging|hangs|sits|droops .. lower|low|down|crooked|funny|weird
+        HAVE .. extra .. bone|bump
+        PART .. stepped|step|ledge|shelf
+        broke .. arm|wrist|hand|finger|collarbone|shoulder|elbow
         """,
     ),
     (
@@ -162,6 +205,17 @@ JOINT_SIGNS: Final = (
         felt|heard|feel|had .. POP .... sharp|pain|hurts|hurt|killing|burning|agony|sore
         felt|heard|had .. BREAK
         something BREAK
+        sounded|sounds|sound|noise|like|feeling|felt .. BREAKS_LIKE .. breaking|snapping|ripping|tearing|broke|snap|popping|going|off|snapped
+        sounded|sound|sounds|noise .. BREAKS_LIKE
+        snapping|popping|ripping|tearing|cracking|crunching sound|noise|feeling|sensation
+        SOCKETED .. went pop|snap|crack|bang|crunch
+        POP .... nothing .. worked|works|left
+        POP .... hurts|hurt|killing|agony|kills .. bad|hell|so|now|like|a|crazy
+        POP .... fell|falls|dropped|hung .. side
+        POP .... couldnt|cant|wont|unable|useless|nothing
+        POP .... pulled|stopped|came|left|taken .. out|game|mound
+        muscle .. tore|torn|ripped|popped|snapped|pulled
+        tear|tore|torn|ripped .. in|my PART|muscle|tendon|labrum|cuff|lat|pec
         something .. ripped|tore|snapped|snap|rip|tear|rupture
         PART .. BREAK
         felt .. something .. POP
@@ -215,7 +269,15 @@ JOINT_SIGNS: Final = (
         ELBOW .. sharp|stabbing .. pain|throw|pitch
         come|came|pulled .. out of game .. ELBOW
         ucl
-        ELBOW .. GIVES .. out|way
+        ELBOW .. GIVES .. out|way|gave
+        ELBOW .. went|let .. pop|snap|crack|bang|go
+        something .. BREAK|pop|popped|snapped|went|tore .... ELBOW
+        ELBOW .. feels|felt .. loose|unstable|torn|went|blown
+        ELBOW .. blew|blown|blew .. out
+        blew out .. ELBOW
+        tommy john
+        inside|inner|medial .. of .. ELBOW .. PAIN|sharp|hurts
+        ELBOW .. barking|screaming|shot
         """,
     ),
     (
@@ -282,7 +344,38 @@ JOINT_SIGNS: Final = (
         got .. laid out
         piled|pile .. on
         went .. down .. hard
-        knocked .. over|down|out
+        knocked .. over|down
+        face plant|planted|planting
+        faceplant
+        ate|eat|eating|kissed pavement|dirt|turf|ground|ice|concrete|curb|floor|wall|snow
+        took|caught|wore|had|ate|stopped .. MISSILE .. off|to|in|on|with .. PART|me|my|ribs|chest|shoulder
+        MISSILE .. caught|hit|got|smoked|drilled|nailed|clipped|struck|smashed|tagged|clocked|found|off .. me|PART|shoulder
+        got|been|was|getting .. blown|ran|run|mowed|lit up|over|down .. by
+        blown up by
+        ran|run .. me|over .. over|me
+        ran|run|rolled over .. PART|me|arm
+        OPPONENT .. ran .. me .. over
+        vs|versus|and|by .. car|truck|bus|van
+        hit .. by .. car|truck|bus|van|bike
+        fell|slipped|tripped|tumbled|went .. down|off|over|from|out|into .. GROUND|VEHICLE
+        tumbled|tumble|toppled|somersaulted
+        stacked it
+        came|coming .. cropper|off
+        came off .. VEHICLE
+        landed .. PART
+        landed .. on .. me|it
+        copped|cop .. knee|elbow|hit|knock|ball|boot|kick|stick
+        BLOW .. against|into .. PART
+        PART .. BLOW .. wall|floor|ground|fence|post|door|by|against|into
+        hit|hitting .. PART .. on|against|off
+        crushed|pinned|trapped|caught|slammed .. PART .. door|under|between|against
+        sprawled|crumpled
+        jumped|dove|dived .. landed
+        fight|fistfight|wrestling|scuffle .. PART|arm|shoulder|hurt|landed
+        jerked|yanked|wrenched
+        PART .. pulled|yanked .. by|hard
+        whiplash
+        sideways tackle
         feel down .. stairs|steps|ladder
         """,
     ),
@@ -299,6 +392,12 @@ JOINT_SIGNS: Final = (
         dove|dived
         hit .. PART
         bumped|knocked|banged .. PART
+        BLOW .. PART
+        PART .. BLOW
+        landed
+        collide
+        wreck|wrecked
+        slipped on
         """,
     ),
     (

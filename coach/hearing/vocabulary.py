@@ -13,7 +13,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     # ------------------------------------------------------------------ parts of the body
     "DIGIT": "finger fingers fingertip fingertips pinky pinkie pinkies pinkys thumb thumbs "
     "knuckle knuckles digits digit fingernail fingernails nails nail nailbed nailbeds tips",
-    "HAND": "hand hands palm palms wrist wrists grip",
+    "HAND": "hand hands palm palms wrist wrists",
     "ARM": "arm arms forearm forearms elbow elbows bicep biceps tricep triceps limb arma",
     "SHOULDER": "shoulder shoulders collarbone collarbones clavicle socket joint armpit armpits "
     "deltoid deltoids delt delts scapula labrum cuff humerus glenohumeral blade acromion",
@@ -28,7 +28,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "hamstrings quad quads groin tailbone backside lip lips tongue cheek jaw mouth calves",
     # ------------------------------------------------------------------ feeling
     "NUMB": "numb numbness numbed numbing numbish numby tingle tingles tingled tingling tingly "
-    "tinglies tingliness prickle prickles prickling prickly paresthesia paraesthesia pinsneedles "
+    "tinglies tingliness prickle prickles prickling prickly paresthesia paraesthesia novocaine novocain tinglies "
     "deadened desensitized",
     "BUZZ": "buzz buzzing buzzes buzzed buzzy fizz fizzy fizzing fizzes fuzzy fuzz static crawling "
     "crawly ants sparkly sparkles sparkling carbonated rubbery woolly wooly staticky zappy zings "
@@ -37,8 +37,8 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "shocks jolt jolts jolted lightning stinger stingers lightening electrocuted",
     "FEELING": "feeling sensation feel feelin sense touch",
     "ASLEEP": "asleep",
-    "DULLED": "dull dead wooden cottony cotton rubber novocaine novocain glove gloves plastic "
-    "foam cardboard mitten mittens jelly sausages oven anesthetic anaesthetic",
+    "DULLED": "dull dead wooden cottony cotton rubber glove gloves plastic "
+    "foam cardboard mitten mittens oven anesthetic anaesthetic",
     # ------------------------------------------------------------------ strength
     "WEAK": "weak weaker",
     "WEAKNESS": "weakness weakened weakening weaker paralysed paralyzed paralysis",
@@ -79,7 +79,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "DISLOCATE": "dislocated dislocate dislocates dislocating dislocation subluxed sublux "
     "subluxes subluxing subluxation subluxated dislodged unseated unhinged",
     "SLIP": "slipped slip slips slipping slid slide slides sliding shifted shift shifts shifting "
-    "slipt slided skipped",
+    "slipt slided",
     "COME": "came come comes coming popped pop pops popping went go goes going jumped jump jumps "
     "rolled roll rolls rolling fell fall falls falling slipped slip slips slipping slid slide "
     "slides sliding clunked clunk clunks clunking moved move moves jerked dropped shot wrenched "
@@ -87,10 +87,17 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "PUT": "put popped pop pushed push shoved shove wiggled wiggle reset pops slid slide slides "
     "clunked snapped went goes go slipped slips rolled jammed pulled pull set relocated relocate "
     "reduced shook worked knocked bumped eased wiggle clicked",
-    "LOOSE": "loose looser looseness unstable instability wobbly wobbles wobbling wobble "
-    "sloppy unsteady insecure floaty lax laxity slippy unsecure jiggly slidey",
+    "LOOSE": "loose looser looseness",
+    "UNSTABLE": "unstable instability wobbly wobbles wobbling wobble sloppy unsteady insecure "
+    "floaty lax laxity slippy unsecure jiggly slidey shifty",
+    "SOCKETED": "shoulder shoulders joint socket arm arms labrum humerus capsule",
+    "SEAT": "socket joint place track seat position sockets hole spot",
+    "MISSILE": "ball drive liner comebacker pitch fastball puck bat stick knee elbow shot boot heater "
+    "liners racket hockey helmet softball baseball cricket bouncer",
+    "BREAKS_LIKE": "twig branch stick celery velcro gun gunshot firecracker carrot rubber band "
+    "knuckle knuckles bubble string guitar rope fabric paper cloth sheet",
     "CATCH": "catches catching catch grabs grabbing locks locked locking lock clunks clunking "
-    "clunk clunky stuck sticks jams jammed jamming",
+    "clunk clunky jams jamming",
     "POP": "pop popped pops popping snap snapped snaps snapping crack cracked cracks cracking "
     "crackle rip ripped ripping rips tear tore torn tearing tears crunch crunched crunching twang "
     "twanged click clicked clicks clicking clunk clunked clunks thunk bang",
@@ -119,7 +126,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "VEHICLE": "bike bicycle scooter skateboard board car truck van bus moped motorbike motorcycle "
     "quad atv dirtbike snowboard ski skis skates sled horse trampoline ladder stairs steps stair "
     "staircase roof wall fence boards post goalpost bench truck tree curb kerb pole hoverboard "
-    "vehicle deck chair bleachers escalator swing net goal bunk",
+    "vehicle deck chair bleachers hill escalator swing net goal bunk",
     "GROUND": "ground floor ice grass turf concrete pavement court mat dirt track deck sand pool "
     "gravel asphalt boards road sidewalk driveway snow poolside shower mud base plate bleachers",
     # ------------------------------------------------------------------ chest, breath, heart, head

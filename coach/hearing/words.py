@@ -61,6 +61,18 @@ def _pause(before: str) -> int:
     return COMMA if "," in before or ":" in before else 0
 
 
+def _number_keys(raw: str) -> frozenset[str]:
+    """A number's families: `NUM`, and `FEVERISH` from 38 C or 100.4 F (rule stop.ill)."""
+    if not raw[0].isdecimal():
+        return frozenset((raw,))
+    try:
+        value = float(raw.replace(",", "."))
+    except ValueError:
+        return frozenset((raw, "NUM"))
+    hot = 38 <= value <= 42.5 or 100.4 <= value <= 107  # noqa: PLR2004
+    return frozenset((raw, "NUM", "FEVERISH")) if hot else frozenset((raw, "NUM"))
+
+
 def words_of(text: str, families: Mapping[str, frozenset[str]]) -> list[Word]:
     """The words of `text` in order; `families` maps a spelling to its keys."""
     low = lowered(text)
@@ -76,7 +88,7 @@ def words_of(text: str, families: Mapping[str, frozenset[str]]) -> list[Word]:
         elif raw[0].isalpha() and len(raw) <= _LONGEST:
             _add_unknown(out, raw, (start, end), before, families)
         else:
-            out.append(Word(raw, start, end, before, _pause(before), False, frozenset((raw,))))
+            out.append(Word(raw, start, end, before, _pause(before), False, _number_keys(raw)))
         last = end
     return out
 

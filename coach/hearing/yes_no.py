@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final
 
+from coach.hearing.numbers import numbers_in
 from coach.hearing.slots import UNCLEAR, Read, text_at, word_set
 
 if TYPE_CHECKING:
@@ -26,7 +27,7 @@ _MAYBE: Final = word_set(
 )
 _SOFT_YES: Final = word_set(
     "kinda sorta somewhat little bit some sometimes slight slightly smidge occasionally tad few "
-    "once twice mild mildly touch couple"
+    "mild mildly touch couple"
 )
 _PLAIN_YES: Final = word_set("yes yeah yep yup")
 _PLAIN_NO: Final = word_set("no nope nah")
@@ -82,7 +83,66 @@ def _after_fix(words: Sequence[Word]) -> str | None:
     return None
 
 
-def _phrase(words: Sequence[Word], ready: bool) -> Read:  # noqa: FBT001
+_HURT: Final = word_set(
+    "hurt hurts hurting sore soreness pain pains painful ache ached achy aches aching twinge twinged "
+    "stung stings sharp tight tender throbbed throbbing bothered ouch uncomfortable discomfort pinch "
+    "pinched"
+)
+_WELL: Final = word_set(
+    "great fine good ok okay normal perfect clean smooth clear awesome solid alright "
+    "comfortable amazing nothing through excellent"
+)
+_ONLY: Final = word_set("only just when during after towards toward late early whenever at on near by")
+_TIMES: Final = word_set("throws throw throwing end inning innings long hard fast follow release last")
+_SKIPPED: Final = word_set(
+    "skipped skip forgot busy missed tired sick later tomorrow passed ran bailed lazy blanked "
+    "nowhere zero travel travelling traveling"
+)
+_ALL: Final = word_set("all every everything each done both twice completed finished did")
+_PARTLY: Final = word_set("some most half part few couple mostly partly one two three 1 2 3 4 almost")
+_NOT_YET: Final = word_set("need rest more gimme give hold hang wait later tired breather break water")
+
+
+def _by_topic(words: Sequence[Word], ask: str) -> Read | None:
+    """An answer in words about the thing asked: "sore after", "felt great", "skipped"."""
+    about = set(ask.lower().replace("?", " ").replace(",", " ").split())
+    texts = {word.text for word in words}
+    denied = bool(texts & (_DO_NOT | {"no", "without", "zero", "never", "nothing", "none"}))
+    if about & {"ready", "go"}:
+        return _ready_answer(texts)
+    if about & {"exercises", "program", "session", "workout"} and "did" in about and not about & _HURT:
+        if texts & _SKIPPED:
+            return Read("no", (0,))
+        if texts & _PARTLY and not texts & {"every", "everything"}:
+            return UNCLEAR
+        return Read("yes", (0,)) if texts & _ALL and not denied else None
+    if about & (_HURT | {"wake"}):
+        return _hurt_answer(words, texts, denied=denied)
+    if texts & _WELL and not texts & _HURT and not denied:
+        return Read("no", (0,), hedged=False)
+    return None
+
+
+def _ready_answer(texts: set[str]) -> Read | None:
+    if texts & (_NOT_YET | _LATER):
+        return Read("no", (0,))
+    return Read("yes", (0,)) if texts & _GO else None
+
+
+def _hurt_answer(words: Sequence[Word], texts: set[str], *, denied: bool) -> Read | None:
+    if texts & _HURT and not denied:
+        return Read("yes", (0,), hedged=_hedged(words))
+    numbers = [n.value for n in numbers_in(words)]
+    if numbers and len(words) <= 6:  # noqa: PLR2004
+        return Read("yes" if max(numbers) > 0 else "no", (0,))
+    if texts & _WELL and not denied:
+        return Read("no", (0,))
+    if texts & _ONLY and texts & (_TIMES | {"i", "first", "reach", "the"}) and not denied:
+        return Read("yes", (0,))
+    return None
+
+
+def _phrase(words: Sequence[Word], ask: str, *, ready: bool) -> Read:
     """Answers without a yes or no in them: "not really", "a little", "didnt get to it"."""
     first, after = text_at(words, 0), text_at(words, 1)
     texts = {word.text for word in words}
@@ -92,12 +152,17 @@ def _phrase(words: Sequence[Word], ready: bool) -> Read:  # noqa: FBT001
         return UNCLEAR
     if texts & _MAYBE:
         return UNCLEAR
+    topic = _by_topic(words, ask)
+    if topic is not None:
+        return topic
     place = next((k for k, word in enumerate(words) if word.text in _DO_NOT), None)
     if place is not None and place <= 2:  # noqa: PLR2004
         soft = text_at(words, place + 1) in _SOFT_NO_AFTER
         return Read("no", (place,), hedged=soft)
     if first in ("hardly", "barely"):
         return Read("no" if after in ("any", "anything") else "yes", (0,), hedged=True)
+    if texts & {"once", "twice"}:
+        return Read("yes", (0,))
     if texts & _SOFT_YES or (first, after) in (("sort", "of"), ("kind", "of")):
         return Read("yes", (0,), hedged=True)
     if ready and texts & _GO:
@@ -113,6 +178,10 @@ def read_yes_no(text: str, words: Sequence[Word], ask: str) -> Read:
     if not words:
         emoji = _emoji(text)
         return Read(emoji) if emoji else UNCLEAR
+    if text.strip(" .!,").lower() == "n":
+        return Read("no", (0,))
+    if any((text_at(words, k), text_at(words, k + 1)) in _UNKNOWN for k in range(len(words))):
+        return UNCLEAR
     fixed = _after_fix(words)
     if fixed:
         return Read(fixed, (len(words) - 1,))
@@ -130,7 +199,7 @@ def read_yes_no(text: str, words: Sequence[Word], ask: str) -> Read:
         if unsure:
             return UNCLEAR
         return Read(said, (place,), hedged=_hedged(words))
-    return _phrase(words, ready)
+    return _phrase(words, ask, ready=ready)
 
 
 def read_safety(words: Sequence[Word]) -> Read:
