@@ -23,10 +23,10 @@ if TYPE_CHECKING:
 MOST_LISTED = 10_000  # sessions that `coach diary` reads at most
 GREETING = "Coach is opening your plan."
 NO_PLAN = "There is no plan here yet. Get the file from your clinician, then type: coach use FILE"
-OUR_FAULT = (
-    "Stop for today: no more exercise. Coach made a mistake. It is Coach's fault, not yours.\n"
-    "All you typed is saved. Please tell your clinician that the session ended early."
-)
+OUR_FAULT = "Coach made a mistake. The fault is ours, not yours."
+NO_MORE_TODAY = "Stop for today: no more exercise."
+SAVED = "All you typed so far is saved."
+TOOLS = ("check", "bind", "replay", "hear")  # commands without an athlete in front
 
 
 def main(arguments: list[str] | None = None) -> int:
@@ -36,12 +36,12 @@ def main(arguments: list[str] | None = None) -> int:
         return 74
     try:
         if words and words != ["--plain"]:
-            return guarded(lambda: named_command(words))
+            return guarded(lambda: named_command(words), athlete=words[0] not in TOOLS)
         sys.stdout.write(GREETING + "\n")
         sys.stdout.flush()
         return guarded(lambda: todays_session(plain=bool(words)))
     except KeyboardInterrupt:
-        complain("Stopped here. All you typed is saved.")
+        complain(f"Stopped here. {SAVED}")
         return 130
     except OSError:  # the first words could not be written
         quiet_output()
@@ -51,7 +51,7 @@ def main(arguments: list[str] | None = None) -> int:
 # ---------------------------------------------------------------- what may go wrong
 
 
-def guarded(command: Callable[[], int]) -> int:
+def guarded(command: Callable[[], int], *, athlete: bool = True) -> int:
     """Run `command`; turn every way it can break into a sentence and an exit code."""
     from coach.journal.trouble import Trouble
 
@@ -73,7 +73,8 @@ def guarded(command: Callable[[], int]) -> int:
         quiet_output()
         return 74
     except Exception as fault:  # noqa: BLE001 - the last resort: our fault must end in a safe stop
-        complain(OUR_FAULT + "\n" + fault_place(fault))
+        first = f"{NO_MORE_TODAY} {OUR_FAULT}\n{SAVED}" if athlete else OUR_FAULT
+        complain(f"{first}\n{fault_place(fault)}")
         return 70
     return code
 

@@ -1,59 +1,53 @@
-"""Talk by lines: text out, wrapped to the window; one line in. No escape codes, nothing redrawn.
+"""Talk by lines for the short commands around a session, on a terminal or in a pipe alike.
 
-Law: every text is cleaned here before a screen sees it. Used by the short commands around a
-session, on a terminal or in a pipe alike.
+Law: every text is cleaned before a screen sees it; no escape codes, nothing redrawn. What was typed
+during a wait is dropped where it was typed at a terminal.
 """
 
 from __future__ import annotations
 
 import shutil
 import sys
-import textwrap
 import time
-from typing import Final
+from typing import TYPE_CHECKING
 
 from coach.drivers.cleaned import cleaned
+from coach.drivers.layout import wrapped
+from coach.drivers.plain import LineReader
+from coach.drivers.port import EndOfInput
 
-WIDEST: Final = 79
-NARROWEST: Final = 20
-LONGEST_ANSWER: Final = 10_000  # letters of one line that are read; the rest is dropped
-
-
-def width() -> int:
-    """Columns a line may fill: one less than the window, at most 79."""
-    return max(NARROWEST, min(shutil.get_terminal_size((80, 24)).columns - 1, WIDEST))
-
-
-def wrapped(text: str) -> str:
-    """`text` cleaned and wrapped; a line's own indent is kept for the lines that follow it."""
-    indent = text[: len(text) - len(text.lstrip(" "))]
-    return textwrap.fill(
-        cleaned(text),
-        width(),
-        subsequent_indent=f"{indent}  " if indent else "",
-        drop_whitespace=True,
-        break_on_hyphens=False,
-    )
+if TYPE_CHECKING:
+    from collections.abc import Callable
 
 
 class LineVoice:
     """Says and asks on standard output and input."""
 
+    def __init__(self, wait: Callable[[float], None] = time.sleep) -> None:
+        self._reader = None if sys.stdin is None else LineReader(sys.stdin.fileno())
+        self._wait = wait
+
     def say(self, text: str) -> None:
-        """Show one line."""
-        sys.stdout.write(wrapped(text) + "\n")
+        """Show one line; its own indent is kept for the rows that follow it."""
+        clean = cleaned(text)
+        indent = clean[: len(clean) - len(clean.lstrip(" "))]
+        window = shutil.get_terminal_size((80, 24)).columns - len(indent)
+        for row in wrapped(clean.lstrip(" "), window):
+            sys.stdout.write(f"{indent}{row}".rstrip() + "\n")
         sys.stdout.flush()
 
     def ask(self, label: str) -> str | None:
         """Show `label`, hand back what was typed without its line end; None at end of input."""
-        sys.stdout.write(wrapped(label) + " ")
+        sys.stdout.write(cleaned(label) + " ")
         sys.stdout.flush()
-        typed = sys.stdin.readline() if sys.stdin is not None else ""
-        if not typed:
+        try:
+            return None if self._reader is None else self._reader.line()
+        except EndOfInput:
             sys.stdout.write("\n")
             return None
-        return typed.rstrip("\r\n")[:LONGEST_ANSWER]
 
     def wait(self, seconds: float) -> None:
-        """Let the time pass; what was typed meanwhile is read afterwards like any line."""
-        time.sleep(seconds)
+        """Let the time pass."""
+        self._wait(seconds)
+        if self._reader is not None:
+            self._reader.forget()
