@@ -93,7 +93,7 @@ _ROWS: Final = (
     Flag(
         "E05",
         _NOW,
-        "Did your arm lose its strength or feeling all at once?",
+        "Did your arm lately lose its strength or feeling all at once?",
         "Since last time, did the arm go limp or lose its feeling all at once?",
         ("weak", "fall"),
         "My arm lost its strength or feeling all at once.",
@@ -130,7 +130,7 @@ _ROWS: Final = (
     Flag(
         "E08",
         _NOW,
-        "Did you faint, nearly faint, or does your heart race or skip?",
+        "Did you lately faint or nearly faint, or does your heart race or skip?",
         "Since last time, did you faint or nearly, or did your heart race or skip?",
         ("faint",),
         "I fainted or nearly did, or my heart races or skips.",
@@ -221,7 +221,7 @@ _ROWS: Final = (
     Flag(
         "S05",
         _TODAY,
-        "Did your shoulder slip out, or feel as if it did?",
+        "Did your shoulder slip out lately, or feel as if it did?",
         "Since last time, did the shoulder slip out and back, or feel like it?",
         ("slip",),
         "My shoulder slipped out, or felt as if it did.",
@@ -232,7 +232,7 @@ _ROWS: Final = (
     Flag(
         "S06",
         _TODAY,
-        "Did you feel a pop or tear, and is the arm weak or stuck down?",
+        "Lately, did you feel a pop or tear, and is the arm weak since?",
         "Since last time, was there a pop or rip, then a weak arm?",
         ("pop",),
         "I felt a pop or tear. Now the arm is weak or hard to lift.",
@@ -243,7 +243,7 @@ _ROWS: Final = (
     Flag(
         "S07",
         _TODAY,
-        "Did the inside of your elbow pop or hurt on one throw?",
+        "Did the inside of your elbow pop or hurt on one throw lately?",
         "Since last time, did one throw pop or hurt inside the elbow?",
         ("elbow",),
         "The inside of my elbow popped or hurt on one throw.",
@@ -276,7 +276,7 @@ _ROWS: Final = (
     Flag(
         "S10",
         _TODAY,
-        "When you threw, did the upper arm or elbow snap, swell or hurt at once?",
+        "Lately, did the upper arm or elbow snap, swell or hurt on a throw?",
         "Since last time, did a throw make the arm or elbow snap, swell or hurt?",
         ("pop",),
         "My arm or elbow snapped, swelled or hurt at once on a throw.",
@@ -287,7 +287,7 @@ _ROWS: Final = (
     Flag(
         "B01",
         _BEFORE,
-        "Did pain wake you two nights in a row, or does it never stop?",
+        "Did pain lately wake you two nights in a row, or does it never stop?",
         "Since last time, did pain wake you two nights running, or last all day?",
         ("wakes you", "never stops"),
         "Pain wakes me two nights in a row, or it never stops.",

@@ -153,6 +153,14 @@ def usual(mornings: tuple[float, ...], plan_usual: float) -> float:
     return recent[middle] if odd else (recent[middle - 1] + recent[middle]) / 2
 
 
+def two_up(pain_now: float, last_pain_now: float | None) -> bool:
+    """Whether pain now is 2 or more above the last session's (id stop.screen: opens 1, 2 and 5).
+
+    Source: Farrar 2001 and Michener 2011 (2 points are a real change).
+    """
+    return last_pain_now is not None and pain_now >= last_pain_now + UP_BY
+
+
 def next_morning(waking: float, usual_pain: float, up_last_time: bool) -> Decision:
     """What waking pain says of the last session (id pain.next_morning): usual, up, contact.
 

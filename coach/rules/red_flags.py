@@ -40,6 +40,7 @@ ADULT_AT_YEARS: Final = (
     18  # set here, to be signed by a clinician (growth plates close at 18 to 21)
 )
 DUE_AFTER_DAYS: Final = 7  # set here, to be signed by a clinician
+AWAY_DAYS: Final = 7  # days missed that open sections 1 to 5; set here, to be signed by a clinician
 
 _UNDER_18_ONLY: Final = ("S10", "B03")
 _AFTER_SURGERY_ONLY: Final = ("S03", "S04")
