@@ -24,7 +24,7 @@ from coach.session import (
     training,
 )
 from coach.session.questions import QUESTIONS, coach_question, single
-from coach.session.state import State, Work
+from coach.session.state import State, Work, under_way
 from coach.session.stopping import call_it_a_day, stop
 from coach.session.table import Stage
 from coach.session.today import compose, dose_today
@@ -286,8 +286,7 @@ def since_answered(state: State, value: str | float | tuple[str, ...]) -> State:
 
 def sets_done_meanwhile(state: State, count: float) -> State:
     """Sets done in the break count as sets, so that a break never adds one (P14)."""
-    work = state.work
-    assert work is not None
+    work = under_way(state)
     reported = work.set_number if work.phase in REPORTED else work.set_number - 1
     extra = 0
     while reported + extra < work.dose.sets and count >= extra + 1:

@@ -24,9 +24,10 @@ from coach.session.questions import (
 )
 from coach.session.state import Happening, State
 from coach.session.stopping import stop
+from coach.session.today import NO_WORK
 
 HARD: Final = ("hard practice", "bullpen", "game")
-LEVELS: Final = {"all": 0, "gentle": 1, "nothing": 2}
+LEVELS: Final = {"all": 0, "gentle": 1, "nothing": NO_WORK}
 ORDERS: Final = {"as usual": 0, "after throwing": 1}
 
 
@@ -56,7 +57,8 @@ def ask(state: State) -> Ask:
 
 def line_label(state: State) -> str:
     """The label of the gathered line."""
-    return "Throwing:" if len(state.missing) == 2 and state.brief.first_day else "Check-in:"
+    first_is_throwing = state.missing[0].startswith("throwing")
+    return "Throwing:" if first_is_throwing and state.brief.first_day else "Check-in:"
 
 
 def lines(state: State) -> tuple[Line, ...]:
@@ -82,7 +84,7 @@ def take_pain_now(state: State, pain: float) -> State:
         return read_back(state, "pain now")
     decision = pain_rules.to_start(pain, state.brief.plan.pain)
     last = state.brief.last
-    up = last is not None and last.pain_now is not None and pain >= last.pain_now + 2
+    up = pain_rules.two_up(pain, last.pain_now if last else None)
     return with_reason(
         state._replace(
             level=max(state.level, LEVELS[decision.outcome]),

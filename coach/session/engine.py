@@ -28,7 +28,7 @@ from coach.session import (
 from coach.session.brief import Brief
 from coach.session.moments import GATHERED
 from coach.session.questions import WORST, coach_question, is_flag_name
-from coach.session.state import State
+from coach.session.state import State, under_way
 from coach.session.stopping import UNSURE, stop, too_unclear
 from coach.session.table import Stage
 
@@ -80,8 +80,7 @@ def screen_ask(state: State) -> Ask:
     """The screen's question, or the script's own one after it."""
     if state.section != "over":
         return screening.ask(state)
-    step = scripts.own_step(state, "screen", state.missing[0])
-    assert step is not None
+    step = scripts.step_asking(state, "screen", state.missing[0])
     return scripts.script_ask(state, step, step.fact)
 
 
@@ -89,8 +88,7 @@ def hand_ask(state: State) -> Ask:
     """The question on what is at hand, or the script's own one."""
     if state.missing[0] == "at hand":
         return opening.at_hand_ask(state)
-    step = scripts.own_step(state, "at hand", state.missing[0])
-    assert step is not None
+    step = scripts.step_asking(state, "at hand", state.missing[0])
     return scripts.script_ask(state, step, step.fact)
 
 
@@ -185,7 +183,7 @@ def answer(state: State, event: Typed, heard: Heard, asked: Ask | None) -> State
     if heard.action is Action.ESCALATE and heard.group is not None:
         return sign_heard(state, heard.group, heard.flag, sure=True)
     if heard.action is Action.CONFIRM and heard.group is not None:
-        return confirm_on_top(state, heard, asked)
+        return confirm_on_top(state, heard, heard.group, asked)
     if heard.command is not None:
         return commanded(state, heard.command)
     if asked is None:
@@ -204,9 +202,8 @@ def sign_heard(state: State, group: Group, flag: str | None, *, sure: bool) -> S
     return state._replace(aside="confirm", sign=(group.value, code), unclear=0)
 
 
-def confirm_on_top(state: State, heard: Heard, asked: Ask | None) -> State:
+def confirm_on_top(state: State, heard: Heard, group: Group, asked: Ask | None) -> State:
     """The answer's value counts; the sign's closed question is laid over what follows."""
-    assert heard.group is not None
     if state.aside == "confirm":
         return stop(state, state.sign[1], state.sign[0])
     if heard.values and asked is not None:
@@ -220,7 +217,7 @@ def confirm_on_top(state: State, heard: Heard, asked: Ask | None) -> State:
     if after.end or (after.stage is not state.stage and after.stage is Stage.ENDING):
         after = state
     # A strong pain waits under the sign: its fact is still missing, so it is asked again after it.
-    return sign_heard(after, heard.group, heard.flag, sure=False)._replace(under=after.unclear)
+    return sign_heard(after, group, heard.flag, sure=False)._replace(under=after.unclear)
 
 
 def commanded(state: State, command: Command) -> State:
@@ -251,8 +248,7 @@ def values_taken(state: State, values: tuple[tuple[str, Value], ...], asked: Ask
     if state.aside:
         return asides.answered(state, values[0][1])
     if asked.question.fact == "go":
-        work = state.work
-        assert work is not None
+        work = under_way(state)
         return state._replace(work=work._replace(phase="hold"))
     for fact, value in values:
         before = where(state)
@@ -357,7 +353,7 @@ def unclear(state: State, event: Typed, asked: Ask) -> State:
 def safer_branch(state: State, asked: Ask, part: str) -> State:
     """P10: unclear twice leads to the very state that the worst answer gives."""
     state = state._replace(unclear=0)
-    if state.aside == "confirm" or state.aside == "read back":
+    if state.aside in {"confirm", "read back"}:
         return asides.answered(state, "yes")
     if state.aside == "fix":
         return fix_given_up(state)
@@ -366,8 +362,7 @@ def safer_branch(state: State, asked: Ask, part: str) -> State:
     if state.stage is Stage.ENDING and not state.missing:
         return asides.worse_so_far(screening.unclear_twice(state))
     if asked.question.fact == "go":
-        work = state.work
-        assert work is not None
+        work = under_way(state)
         return training.report(state._replace(work=work._replace(phase="report")))
     fact = part or asked.question.fact
     fact = fact if fact in state.missing or state.aside else (state.missing or (fact,))[0]

@@ -13,7 +13,7 @@ from coach.session import checking_in, screening, scripts, training
 from coach.session.brief import Brief
 from coach.session.machine import follow
 from coach.session.questions import QUESTIONS, coach_question, single
-from coach.session.state import Happening, State
+from coach.session.state import Happening, State, under_way
 from coach.session.stopping import end_day
 from coach.session.table import Stage
 from coach.session.today import compose
@@ -134,8 +134,7 @@ def back_where_it_was(state: State) -> State:
         return training.walk(state, "warm-up")
     if stage is Stage.CLOSE:
         return training.closing_again(state)
-    work = state.work
-    assert work is not None
+    work = under_way(state)
     moment = training.moment_of(state)
     if work.phase in {"before", "report"}:
         return training.walk(state, moment)

@@ -50,7 +50,7 @@ def newly_due(state: State) -> tuple[Section, ...]:
 def alone_by_rule(state: State) -> tuple[Section, ...]:
     """stop.screen: the due rule over what is known now."""
     brief, last = state.brief, state.brief.last
-    away = last is not None and days_missed(state) >= 7
+    away = last is not None and days_missed(state) >= red_flags.AWAY_DAYS
     facts = red_flags.DueFacts(
         today=brief.today,
         asked_alone=brief.history.asked_alone,
@@ -137,7 +137,7 @@ def numbers_of(sections: tuple[Section, ...]) -> list[str]:
 def wording_of(state: State, section: Section) -> int:
     """Which reviewed wording: the script's choice, else the two in turn by the day."""
     for step in state.brief.items["screen"]:
-        if step.fact == f"screen {section.value}" and step.wording == 2:
+        if step.fact == f"screen {section.value}" and step.wording > 1:
             return 1
     return state.brief.today.toordinal() % 2
 

@@ -96,6 +96,11 @@ def own_step(state: State, moment: str, fact: str) -> Step | None:
     return None
 
 
+def step_asking(state: State, moment: str, fact: str) -> Step:
+    """As `own_step` where there must be one; raises StopIteration where a script lost it."""
+    return next(step for step in state.brief.items[moment][state.at :] if step.fact == fact)
+
+
 def script_ask(state: State, step: Step, name: str) -> Ask:
     """The ask of a clinician's own question, or of a warning sign asked again by its name."""
     if step.kind == "ask also":

@@ -27,7 +27,7 @@ MORE_S = 30  # what `more` adds to a rest; set here
 def turn(state: State, ask: Ask | None) -> Turn:
     """The turn of a state and its present question."""
     if state.stage is Stage.CLOSED and state.brief.history.hold is not None:
-        return held_turn(state.brief)
+        return held_turn(state.brief, state.brief.history.hold)
     if state.stage is Stage.STOPPED:
         return stopped_turn(state)
     if state.end:
@@ -47,27 +47,30 @@ def what_is_said(state: State, ask: Ask | None) -> tuple[tuple[Line, ...], tuple
     """The lines of the present prompt and the doses they show."""
     if state.repeat:
         return short_question(ask), offers_now(state)
-    if state.aside:
-        return asides.lines(state), ()
-    if state.stage is Stage.WHO:
-        return opening.lines(state), ()
-    if state.stage is Stage.CHECK_IN:
-        return checking_in.lines(state), ()
-    if state.stage is Stage.SCREEN and state.section != "over":
-        return screening.lines(state), ()
-    if state.stage is Stage.ENDING and not state.missing:
-        return screening.lines(state), ()
-    if state.stage is Stage.ENDING:
-        return ending_lines(state), ()
-    if state.stage is Stage.CLOSE:
-        return closing.lines(state), ()
-    if state.stage is Stage.TODAY:
+    if state.stage is Stage.TODAY and not state.aside:
         return moves_lines(state)
-    if state.stage is Stage.WARM_UP:
+    if state.stage is Stage.WARM_UP and not state.aside:
         return warm_up_lines(state, ask)
-    if state.work is not None:
+    if state.work is not None and not state.aside:
         return work_lines(state, state.work, ask)
-    return own_question_lines(ask), ()
+    return spoken(state, ask), ()
+
+
+def spoken(state: State, ask: Ask | None) -> tuple[Line, ...]:
+    """The lines of a prompt that shows no dose."""
+    if state.aside:
+        return asides.lines(state)
+    if state.stage is Stage.WHO:
+        return opening.lines(state)
+    if state.stage is Stage.CHECK_IN:
+        return checking_in.lines(state)
+    if state.stage is Stage.ENDING and state.missing:
+        return ending_lines(state)
+    if state.stage is Stage.ENDING or (state.stage is Stage.SCREEN and state.section != "over"):
+        return screening.lines(state)
+    if state.stage is Stage.CLOSE:
+        return closing.lines(state)
+    return own_question_lines(ask)
 
 
 def short_question(ask: Ask | None) -> tuple[Line, ...]:
@@ -229,7 +232,7 @@ def work_lines(
     """The lines of an exercise's present phase."""
     station = training.station_of(work, state)
     if work.phase == "before":
-        return before_lines(state, work, station, ask), ()
+        return before_lines(state, station, ask), ()
     if work.phase in {"set", "ready"}:
         first = work.phase == "set" or work.hold_number == 1
         lines = set_lines(state, work, station) if first else ()
@@ -243,13 +246,13 @@ def work_lines(
     if work.phase == "hold":
         return (), ()
     if state.missing and state.missing[0] == "felt in set":
-        return felt_lines(state, station), ()
+        return felt_lines(station), ()
     return own_question_lines(ask), ()
 
 
-def before_lines(state: State, work: Work, station: Station, ask: Ask | None) -> tuple[Line, ...]:
+def before_lines(state: State, station: Station, ask: Ask | None) -> tuple[Line, ...]:
     """What is asked before an exercise, under its heading."""
-    lines = [heading(state, work, station)]
+    lines = [heading(state, station)]
     fact = state.missing[0] if state.missing else ""
     if fact == "stand-in weight":
         lines.append(Line("say", training.stand_in_sentence(state, station)))
@@ -264,7 +267,7 @@ def before_lines(state: State, work: Work, station: Station, ask: Ask | None) ->
     return (*lines, *own_question_lines(ask))
 
 
-def heading(state: State, work: Work, station: Station) -> Line:
+def heading(state: State, station: Station) -> Line:
     """`Exercise 2 of 4, left arm: reach-across row.`"""
     number = state.exercises_today - len(state.todo)
     side = side_words(state.brief, station)
@@ -280,7 +283,7 @@ def set_lines(state: State, work: Work, station: Station) -> tuple[Line, ...]:
     """Heading and position at the first set; then the work line and one cue."""
     lines: list[Line] = []
     if work.set_number == 1:
-        lines.append(heading(state, work, station))
+        lines.append(heading(state, station))
         lines += [Line("say", text) for text in set_up(work, station)]
     elif state.told:
         lines.append(Line("name", f"{station.exercise.name}, {side_words(state.brief, station)}."))
@@ -358,7 +361,7 @@ def next_words(state: State, work: Work) -> str:
     return f"Next, {side}: set {work.set_number + 1} of {work.dose.sets}."
 
 
-def felt_lines(state: State, station: Station) -> tuple[Line, ...]:
+def felt_lines(station: Station) -> tuple[Line, ...]:
     """The choices after a set: fine, each fault as it feels, something else."""
     faults = station.exercise.faults
     items = [Line("item", "1 fine")]

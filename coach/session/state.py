@@ -113,3 +113,14 @@ class State(NamedTuple):
     told: tuple[Line, ...] = ()
     reasons: tuple[Decision, ...] = ()
     happened: tuple[Happening, ...] = ()
+
+
+class NoWorkError(LookupError):
+    """An exercise was asked for while none is under way: a fault of ours."""
+
+
+def under_way(state: State) -> Work:
+    """The exercise under way; raises NoWorkError where the stage should have one and has not."""
+    if state.work is None:
+        raise NoWorkError(state.stage.value)
+    return state.work

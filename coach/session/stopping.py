@@ -12,6 +12,7 @@ from typing import Final
 
 from coach.model.decisions import Basis, Decision
 from coach.model.flags import Group, Tier
+from coach.model.history import Hold
 from coach.model.program import Calls, Place
 from coach.model.turns import Line, Turn
 from coach.rules.red_flags import FLAGS, stop_for
@@ -23,6 +24,9 @@ from coach.session.state import Happening, State
 UNSURE: Final = "U01"
 # A stop that the clinician's own script asks for.
 BY_PROGRAM: Final = "P01"
+HOURS_FROM_TO: Final = 2  # office hours are read only as one `from` and one `to`
+SATURDAY: Final = 5
+EVENING_FROM_H: Final = 17
 
 
 def after_the_work(state: State, trigger: str) -> State:
@@ -137,9 +141,9 @@ def office_open(calls: Calls, at: datetime) -> bool:
     """Whether the clinician answers at this local time; hours that cannot be read count as shut."""
     words = clinician_hours(calls).replace(",", " ").split()
     numbers = [int(word) for word in words if word.isdigit()]
-    if len(numbers) != 2 or "weekdays" not in words:
+    if len(numbers) != HOURS_FROM_TO or "weekdays" not in words:
         return False
-    return at.weekday() < 5 and numbers[0] <= at.hour < numbers[1]
+    return at.weekday() < SATURDAY and numbers[0] <= at.hour < numbers[1]
 
 
 def stop_lines(brief: Brief, code: str, tier: str, typed: str) -> tuple[Line, ...]:
@@ -194,7 +198,7 @@ def whom_to_call(brief: Brief, tier: str) -> list[str]:
         return [f"After that, tell {name}: {number}."]
     if office_open(calls, brief.opened_at) or calls.urgent is None:
         return [f"Call {name} today: {number}."]
-    when = "tonight" if brief.opened_at.hour >= 17 else "today"
+    when = "tonight" if brief.opened_at.hour >= EVENING_FROM_H else "today"
     return [f"Call {calls.urgent.who} {when}: {calls.urgent.number}."]
 
 
@@ -205,10 +209,8 @@ def stopped_turn(state: State) -> Turn:
     return Turn(lines, end="stopped", alone=True, decisions=state.reasons)
 
 
-def held_turn(brief: Brief) -> Turn:
+def held_turn(brief: Brief, hold: Hold) -> Turn:
     """What the next start shows while a hold stands: the same stop, from the diary."""
-    hold = brief.history.hold
-    assert hold is not None
     lines = stop_lines(brief, hold.code, hold.tier, hold.said)
     first = Line("stop", f"STOP. {brief.plan.initials}, your plan is closed since {hold.day}.")
     decision = Decision(

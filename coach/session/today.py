@@ -19,6 +19,7 @@ class NoDoseError(LookupError):
     """A dose was asked for that the plan does not hold: a fault of ours, since lists leave it out."""
 
 
+NO_WORK: Final = 2  # a level of the day: 0 all work, 1 gentle only, 2 none
 AXIS_CHANGES: Final = ("shorter range", "easier version", "lighter")
 
 
@@ -27,7 +28,7 @@ def compose(state: State) -> State:
     brief = state.brief
     reasons = list(state.reasons)
     state = by_effects_on_the_day(state)
-    if state.level == 2:
+    if state.level == NO_WORK:
         return state._replace(todo=(), reasons=tuple(reasons))
     week = readiness.week_full(brief.history.records, brief.today, brief.plan.limits)
     if week.outcome == "rest":
@@ -46,7 +47,7 @@ def by_effects_on_the_day(state: State) -> State:
     """The script's effects on the whole day: gentle list, recovery list, rest day."""
     wanted = {target for effect, target in state.lowered if effect == "today"}
     if "rest day" in wanted:
-        state = state._replace(level=2)
+        state = state._replace(level=NO_WORK)
     if "gentle list only" in wanted:
         state = state._replace(level=max(state.level, 1))
     if "recovery list only" in wanted:

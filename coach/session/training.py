@@ -24,7 +24,7 @@ from coach.session.questions import (
     is_flag_name,
     single,
 )
-from coach.session.state import Happening, State, Work
+from coach.session.state import Happening, State, Work, under_way
 from coach.session.stopping import after_the_work
 from coach.session.table import Stage
 from coach.session.today import at_hand, dose_today
@@ -87,15 +87,13 @@ def walk(state: State, moment: str) -> State:
 
 def open_set(state: State) -> State:
     """A set begins: a timed hold waits for `go`; reps are asked for at once."""
-    work = state.work
-    assert work is not None
+    work = under_way(state)
     return state if work.phase == "ready" else report(state)
 
 
 def after_the_talk(state: State) -> State:
     """The talk after a set is over: a script's effect, rest, or the exercise's end."""
-    work = state.work
-    assert work is not None
+    work = under_way(state)
     name = station_of(work, state).exercise.name
     state = state._replace(happened=(*state.happened, Happening("set", name)))
     if ("today", "no more exercises") in state.lowered or (
@@ -156,8 +154,7 @@ def spent_effects(state: State) -> State:
 
 def exercise_done(state: State, result: exercise.Result) -> State:
     """The exercise's end in the day's count; the second left for pain ends the work."""
-    work = state.work
-    assert work is not None
+    work = under_way(state)
     name = station_of(work, state).exercise.name
     left = min(state.left_early + (1 if result.how == "over" else 0), LEFT_TO_END)
     state = state._replace(
@@ -317,14 +314,12 @@ def take_warm_up_pain(state: State, value: float) -> State:
 
 def take_reps(state: State, count: float) -> State:
     """The reps or holds of the set."""
-    assert state.work is not None
-    return state._replace(work=exercise.reps(state.work, count))
+    return state._replace(work=exercise.reps(under_way(state), count))
 
 
 def take_pain_in_set(state: State, value: float) -> State:
     """pain.in_set, at once."""
-    work = state.work
-    assert work is not None
+    work = under_way(state)
     step = exercise.pain(work, value, station_of(work, state), state.brief.plan.pain)
     if step.day == "read back":
         return read_back(state, "pain in set")
@@ -338,8 +333,7 @@ def take_pain_in_set(state: State, value: float) -> State:
 
 def take_felt(state: State, name: str) -> State:
     """The correction that fits, or the end of one."""
-    work = state.work
-    assert work is not None
+    work = under_way(state)
     station = station_of(work, state)
     if name == "something else":
         note = Happening("note", f"Something else felt wrong in {station.exercise.name}.")
@@ -349,8 +343,7 @@ def take_felt(state: State, name: str) -> State:
 
 def take_recheck(state: State, value: float) -> State:
     """Pain now before a changed set."""
-    work = state.work
-    assert work is not None
+    work = under_way(state)
     if pain_rules.is_flag(value):
         return read_back(state, "pain before change")
     step = exercise.recheck(work, value, station_of(work, state), state.brief.plan.pain)
@@ -361,8 +354,7 @@ def take_recheck(state: State, value: float) -> State:
 
 def take_version(state: State, name: str) -> State:
     """pick.*: the version that the athlete says fits, among those of the plan's opening level."""
-    work = state.work
-    assert work is not None
+    work = under_way(state)
     station = station_of(work, state)
     picks = dosing.versions_to_pick(station.exercise, station.prescription)
     if name not in {version.name for version in picks}:
@@ -384,8 +376,7 @@ def take_stand_in(state: State, answer: str) -> State:
 
 def rest_or_hold_over(state: State) -> State:
     """A timer ran out: the next set, or the next hold, or the report."""
-    work = state.work
-    assert work is not None
+    work = under_way(state)
     if work.phase == "hold":
         return hold_is_over(state)
     return stepped(state, exercise.rest_over(work, station_of(work, state)))
@@ -407,8 +398,7 @@ def back_at_the_set(state: State) -> State:
 
 def hold_is_over(state: State) -> State:
     """A hold is done; after the last one the set is reported."""
-    work = state.work
-    assert work is not None
+    work = under_way(state)
     work = exercise.hold_over(work)
     state = state._replace(work=work)
     return report(state) if work.phase == "report" else state
@@ -416,8 +406,7 @@ def hold_is_over(state: State) -> State:
 
 def report(state: State) -> State:
     """The questions after a set begin."""
-    work = state.work
-    assert work is not None
+    work = under_way(state)
     kept = tuple(fact for fact in state.blank if not fact.endswith("in set"))
     state = state._replace(at=0, blank=kept)
     left = float(work.dose.sets - work.set_number)
