@@ -1,3 +1,4 @@
+import random
 from datetime import UTC, date, datetime, timedelta
 
 import pytest
@@ -6,8 +7,13 @@ from coach.model.decisions import Refusal
 from coach.model.program import Plan
 from coach.rules.throwing import (
     Clearance,
+    Sore,
+    ThrowState,
     clearance,
     may_throw_today,
+    next_throws,
+    soreness,
+    step_today,
     tired_arm,
     young_arm,
 )
@@ -104,3 +110,33 @@ def test_a_young_arm_that_hurts_up_high_or_inside_stops_all_throws(
     minor: bool, hurts: bool, outcome: str
 ) -> None:
     assert young_arm(minor, hurts).outcome == outcome
+
+
+@pytest.mark.parametrize("seed", range(50))
+def test_no_season_of_throws_passes_the_last_step_or_loses_a_day_off(seed: int) -> None:
+    days = random.Random(seed)
+    cleared = Clearance("2026-11-06", "M. Aalto", "youth 8 steps", 1, 8, 2, days.choice((1, 2)), "")
+    state = ThrowState(cleared.from_step)
+    last: datetime | None = None
+    rest = 0
+    for day in range(120):
+        now = LAST + timedelta(days=day, hours=days.choice((-3, 0, 2)))
+        last_at = None if last is None else last.isoformat()
+        if may_throw_today(last_at, now, cleared.apart_days, rest).outcome == "wait":
+            continue
+        follows, _ = soreness(Sore(*(days.random() < 0.12 for _ in range(5))))
+        thrown = step_today(state, follows)
+        if thrown is not None:
+            assert 1 <= thrown <= cleared.most_step
+            if last is not None:
+                assert (now.date() - last.date()).days >= max(2, rest + 1)
+            last = now
+        after, decision = next_throws(state, follows, cleared)
+        assert 1 <= after.planned <= cleared.most_step
+        assert after.planned <= state.planned + 1
+        if after.planned > state.planned:
+            assert decision.outcome == "up"
+            assert follows.today == "throw"
+        if decision.outcome == "contact":
+            break
+        state, rest = after, follows.rest_days
