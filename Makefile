@@ -13,8 +13,11 @@ VERSION := $(shell $(PYTHON) -c 'import sys; print("%d.%d" % sys.version_info[:2
 ALL_READY := $(VENV)/ready-all-$(VERSION)-$(SUM)
 RUN_READY := $(VENV)/ready-run-$(VERSION)-$(SUM)
 
-.PHONY: try test bench format lock
+.PHONY: help try test bench format lock
 .SILENT:
+
+help:
+	sed -n 's/^# //p' Makefile | head -n 3
 
 try:
 	test -e $(ALL_READY) || $(MAKE) --no-print-directory $(RUN_READY)

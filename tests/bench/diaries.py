@@ -46,10 +46,10 @@ def with_plan(home: Path, plan: Path) -> Path:
 
 
 def fill(folder: Path, sessions: int) -> None:
-    """One quiet session a day, the last of them yesterday, put down in one transaction."""
+    """One quiet session a day, the last of them yesterday; all but that one in one transaction."""
     first = datetime.now().astimezone() - timedelta(days=sessions)
     rows = []
-    for number in range(1, sessions + 1):
+    for number in range(1, sessions):
         opened = (first + timedelta(days=number - 1)).isoformat()
         day = written(day_body(quiet_day(opened)))
         rows.append(Row(0, number, "begin", "", 0, opened, written(HEADER), "[]", b""))
@@ -60,6 +60,11 @@ def fill(folder: Path, sessions: int) -> None:
     chain.tail()
     chain.add(rows)
     connection.close()
+    yesterday = (first + timedelta(days=sessions - 1)).isoformat()
+    with Journal.open(folder) as journal:
+        session = journal.begin(HEADER, yesterday, ("Hello.",))
+        closing = quiet_day(yesterday)
+        journal.append(session, "typed", {"text": "1"}, ("Done.",), yesterday, close=closing)
 
 
 def quiet_day(opened: str) -> DayRecord:
