@@ -68,10 +68,15 @@ def _high(pain: float, rule: str, token: str, ceilings: PainCeilings) -> Decisio
 
 
 _CHANGES: Final = (
-    ("shorter range", "One change: less range. Pain {pain in set} of 10 is over your limit."),
-    ("easier version", "One change: an easier form. Pain {pain in set} of 10 is over your limit."),
-    ("lighter", "One change: a lighter load. Pain {pain in set} of 10 is over your limit."),
+    ("shorter range", "Next comes less range."),
+    ("easier version", "Next comes an easier form."),
+    ("lighter", "Next comes less weight."),
 )
+
+
+def _over(token: str, ceilings: PainCeilings) -> str:
+    """`Pain 4 of 10 is over your limit of 2.`, the typed number as a token."""
+    return f"Pain {{{token}}} of 10 is over your limit of {ceilings.in_exercise:g}."
 
 
 def _leave(rule: str, why: str, exercises_left_early: int, ceilings: PainCeilings) -> Decision:
@@ -98,10 +103,11 @@ def in_set(
         why = "You go on. Pain {pain in set} of 10 is inside your limit."
         return Decision(rule, "go on", why, ceilings.place, Basis.PRACTICE, _PRACTICE)
     if not last_set:
-        for possible, (outcome, why) in zip(room, _CHANGES, strict=True):
+        for possible, (outcome, then) in zip(room, _CHANGES, strict=True):
             if possible:
+                why = f"{_over('pain in set', ceilings)} This set is done. {then}"
                 return Decision(rule, outcome, why, ceilings.place, Basis.PRACTICE, _PRACTICE)
-    why = "We leave this exercise for today. Pain {pain in set} of 10 is over your limit."
+    why = f"{_over('pain in set', ceilings)} We leave this exercise for today."
     return _leave(rule, why, exercises_left_early, ceilings)
 
 
@@ -110,13 +116,13 @@ def before_changed_set(
 ) -> Decision:
     """Whether a changed set may begin (id pain.in_set): go on, leave, end session, read back."""
     rule = "pain.in_set"
-    high = _high(pain_now, rule, "pain now", ceilings)
+    high = _high(pain_now, rule, "pain before change", ceilings)
     if high is not None:
         return high
     if not pain_now > ceilings.in_exercise:
-        why = "You go on with the change. Pain {pain now} of 10 is inside your limit."
+        why = "You go on with the change. Pain {pain before change} of 10 is inside your limit."
         return Decision(rule, "go on", why, ceilings.place, Basis.PRACTICE, _PRACTICE)
-    why = "We leave this exercise for today. Pain {pain now} of 10 is still over your limit."
+    why = f"{_over('pain before change', ceilings)} We leave this exercise for today."
     return _leave(rule, why, exercises_left_early, ceilings)
 
 
@@ -134,9 +140,9 @@ def in_warm_up(pain: float, ceilings: PainCeilings) -> Decision:
         why = "You go on. Pain {pain in warm-up} of 10 is inside your limit."
         return Decision(rule, "go on", why, ceilings.place, Basis.PRACTICE, _PRACTICE)
     if pain <= ceilings.gentle:
-        why = "Today only gentle moves. Pain {pain in warm-up} of 10 is over your limit."
+        why = f"{_over('pain in warm-up', ceilings)} So only gentle moves today."
         return Decision(rule, "gentle", why, ceilings.place, Basis.PRACTICE, _PRACTICE)
-    why = "No exercises today. Pain {pain in warm-up} of 10 is over your limit."
+    why = f"{_over('pain in warm-up', ceilings)} So no exercises today."
     return Decision(rule, "nothing", why, ceilings.place, Basis.PRACTICE, _PRACTICE)
 
 

@@ -297,7 +297,7 @@ def on_from_here(state: State) -> State:
     if state.end or state.aside:
         return state
     work = state.work
-    if work is not None and work.phase == "set":
+    if state.stage is Stage.EXERCISE and work is not None and work.phase == "set":
         state = state._replace(work=work._replace(phase="report"))
     if state.missing or state.stage in {Stage.ENDING, Stage.TODAY}:
         return state

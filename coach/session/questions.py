@@ -174,7 +174,7 @@ WORST: Final[dict[str, float | str | tuple[str, ...]]] = {
     "sets since": 100.0,
     "worse since": "yes",
     "stop for today": "worse",
-    "what is worse": (),
+    "what is worse": ("1", "2", "3", "4", "5", "6"),
 }
 
 

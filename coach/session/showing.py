@@ -274,9 +274,14 @@ def heading(state: State, station: Station) -> Line:
     text = f"Exercise {number} of {state.exercises_today}, {side}: {station.exercise.name}."
     parts = (
         f"Exercise {number} of {state.exercises_today}, {side}.",
-        f"{station.exercise.name}.",
+        f"{titled(station.exercise.name)}.",
     )
     return Line("name", text, parts)
+
+
+def titled(name: str) -> str:
+    """A name at the start of a sentence."""
+    return name[:1].upper() + name[1:]
 
 
 def set_lines(state: State, work: Work, station: Station) -> tuple[Line, ...]:
@@ -286,7 +291,8 @@ def set_lines(state: State, work: Work, station: Station) -> tuple[Line, ...]:
         lines.append(heading(state, station))
         lines += [Line("say", text) for text in set_up(work, station)]
     elif state.told:
-        lines.append(Line("name", f"{station.exercise.name}, {side_words(state.brief, station)}."))
+        name = titled(station.exercise.name)
+        lines.append(Line("name", f"{name}, {side_words(state.brief, station)}."))
     lines.append(work_line(state, work, station))
     cue = cue_for(work, station)
     if cue:
@@ -365,9 +371,7 @@ def felt_lines(station: Station) -> tuple[Line, ...]:
     """The choices after a set: fine, each fault as it feels, something else."""
     faults = station.exercise.faults
     items = [Line("item", "1 fine")]
-    items += [
-        Line("item", f"{n} {fault.name}: {fault.felt_as}") for n, fault in enumerate(faults, 2)
-    ]
+    items += [Line("item", f"{n} {fault.felt_as}") for n, fault in enumerate(faults, 2)]
     items.append(Line("item", f"{len(faults) + 2} something else"))
     return (Line("say", "How did that set feel?"), *items)
 

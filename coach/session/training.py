@@ -161,7 +161,7 @@ def exercise_done(state: State, result: exercise.Result) -> State:
         left_early=left,
         happened=(*state.happened, Happening(f"exercise {result.how}", name)),
     )
-    if result.how == "over":
+    if result.how == "over" and not any("We leave" in line.text for line in state.told):
         words = Line("say", f"We leave {name} for today.")
         state = state._replace(told=(*state.told, words))
     return state
