@@ -5,7 +5,7 @@
 PYTHON ?= python3
 VENV := .venv
 BIN := $(VENV)/bin
-PIP := $(BIN)/python -m pip --disable-pip-version-check --quiet
+PIP := $(BIN)/python -m pip --disable-pip-version-check -qq
 
 # The folder .venv is current when it holds a stamp named after the locks and the Python.
 SUM := $(shell cat pyproject.toml requirements.lock requirements-dev.lock | cksum | tr -d ' \t')
