@@ -1,0 +1,107 @@
+"""What the search once found in the session stays mended."""
+
+from __future__ import annotations
+
+from coach.model.decisions import Refusal
+from coach.model.flags import Group
+from coach.model.heard import Action, Command, Heard, Value
+from coach.model.turns import Resumed, TimerEnded, Typed
+from coach.session.brief import Brief
+from coach.session.engine import ask_of, start, take, turn
+from coach.session.state import State
+from coach.session.table import Stage
+from tests.session.invented import MONDAY, asked_lately, bound, brief
+
+UNCLEAR = Heard(Action.ASK_AGAIN)
+NOTHING = Heard(Action.ACCEPT)
+CALM: dict[str, Value] = {
+    "pain now": 1.0,
+    "waking pain": 0.0,
+    "sleep last night": 8.0,
+    "throwing yesterday": "none",
+    "throwing today": "none",
+    "pain in warm-up": 0.0,
+    "screen": ("none",),
+    "reps in set": 12.0,
+    "pain in set": 0.0,
+    "which version": "long row",
+    "felt in set": "fine",
+    "sets since": 0.0,
+    "go": "go",
+}
+
+
+def on(state: State, heard: Heard) -> State:
+    after = take(state, Typed("-"), heard)
+    assert not isinstance(after, Refusal)
+    return after
+
+
+def typed(state: State, **values: Value) -> State:
+    named = tuple((name.replace("_", " "), value) for name, value in values.items())
+    return on(state, Heard(Action.ACCEPT, named))
+
+
+def calmly(state: State, until: str) -> State:
+    """Calm answers until a prompt's name begins with `until`."""
+    for _ in range(200):
+        ask = ask_of(state)
+        if ask is None:
+            after = take(state, TimerEnded(), NOTHING)
+            assert not isinstance(after, Refusal)
+            state = after
+            continue
+        if ask.name.startswith(until):
+            return state
+        parts = ask.question.parts or (ask.question,)
+        values = tuple((p.fact, CALM.get(p.fact, "no")) for p in parts)
+        state = on(state, Heard(Action.ACCEPT, values))
+    raise AssertionError(until)
+
+
+def test_unclear_three_times_after_something_worse_still_closes_the_plan() -> None:
+    state = on(start(brief()), Heard(Action.ACCEPT, command=Command.STOP))
+    state = typed(state, stop_for_today="worse")
+    for _ in range(3):
+        state = on(state, UNCLEAR)
+    assert state.stage is Stage.STOPPED
+    assert state.stop[0] == "U01"
+
+
+def hold_brief() -> Brief:
+    plan = bound().plan
+    holds = tuple(d for d in plan.doses if d.exercise in {"wall hold", "arm swing"})
+    return brief(asked_lately(), MONDAY, doses=holds)
+
+
+def test_a_hold_broken_off_by_a_break_counts_as_done() -> None:
+    state = calmly(start(hold_brief()), "go for hold 1")
+    state = typed(state, go="go")
+    after = take(state, Resumed(400), NOTHING)
+    assert not isinstance(after, Refusal)
+    state = calmly(after, "pain now")
+    state = typed(state, pain_now=1.0)
+    ask = ask_of(state)
+    assert ask is not None
+    assert ask.name.startswith("go for hold 2 in set 1")
+
+
+def test_a_screen_in_the_middle_of_a_set_shows_the_set_again() -> None:
+    state = calmly(start(brief()), "set line in set 1")
+    after = take(state, Resumed(4000), NOTHING)
+    assert not isinstance(after, Refusal)
+    state = after
+    while state.stage is not Stage.EXERCISE or state.aside:
+        state = calmly(state, ask_of(state).name)  # type: ignore[union-attr]
+        ask = ask_of(state)
+        assert ask is not None
+        state = on(
+            state, Heard(Action.ACCEPT, ((ask.question.fact, CALM.get(ask.question.fact, "no")),))
+        )
+    assert [offer.set_number for offer in turn(state).offers] == [1]
+
+
+def test_a_denied_sign_is_not_quoted_by_a_later_stop() -> None:
+    state = on(start(brief()), Heard(Action.CONFIRM, group=Group.NUMB_TINGLE))
+    state = typed(state, heard_right="no")
+    assert not state.quoted
