@@ -7,6 +7,8 @@ never shortened. A fault of ours shows no exercise and ends the day.
 
 from __future__ import annotations
 
+import os
+import sys
 from typing import TYPE_CHECKING, Final, NamedTuple
 
 from coach.drivers import exit_codes, recorded
@@ -80,6 +82,35 @@ def run(bound: Bound, port: Port, journal: Diary, clock: Clock) -> int:
     except Trouble as trouble:
         say(port, trouble.words)
         return trouble.code
+
+
+def run_session(journal: Diary, bound: Bound, *, plain: bool, quick: bool) -> int:
+    """Today's session in front of whatever is there: a terminal, or lines; the exit code.
+
+    `plain` asks for lines; `quick` ends timers at once. A signal's exception passes through after
+    the terminal was left as it was.
+    """
+    from coach.drivers.clocks import SystemClock
+
+    try:
+        if plain or not at_a_terminal():
+            from coach.drivers.plain import PlainPort
+
+            return run(bound, PlainPort.of_the_process(quick=quick), journal, SystemClock())
+        from coach.drivers.terminal import TerminalPort
+
+        with TerminalPort(quick=quick) as port:
+            return run(bound, port, journal, SystemClock())
+    except KeyboardInterrupt:
+        sys.stdout.write(f"Stopped here. {SAVED}\n")
+        return exit_codes.INTERRUPTED
+
+
+def at_a_terminal() -> bool:
+    """Whether prompts can move here: both ends a terminal, and not a simple one."""
+    if not (sys.stdin and sys.stdin.isatty() and sys.stdout.isatty()):
+        return False
+    return sys.platform == "win32" or os.environ.get("TERM", "") not in {"", "dumb"}
 
 
 def say(port: Port, *texts: str) -> None:

@@ -12,7 +12,7 @@ import select
 import shutil
 import sys
 import time
-from typing import TYPE_CHECKING, Final
+from typing import TYPE_CHECKING, Final, Self
 
 from coach.drivers.cleaned import cleaned
 from coach.drivers.layout import for_ears, spoken, wrapped
@@ -94,6 +94,12 @@ class PlainPort:
         steady: Callable[[], float] = time.monotonic,
     ) -> None:
         self._reader, self._out, self._quick, self._steady = reader, out, quick, steady
+
+    @classmethod
+    def of_the_process(cls, *, quick: bool) -> Self:
+        """A port on standard input and output; a closed input is one that has ended."""
+        handle = sys.stdin.fileno() if sys.stdin is not None else os.open(os.devnull, os.O_RDONLY)
+        return cls(LineReader(handle), sys.stdout, quick=quick)
 
     def present(self, turn: Turn, lines: tuple[Line, ...]) -> None:
         """Show the lines, one fact each; a turn that stands alone comes after a blank line."""
