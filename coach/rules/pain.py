@@ -108,6 +108,8 @@ def in_set(
                 why = f"{_over('pain in set', ceilings)} This set is done. {then}"
                 return Decision(rule, outcome, why, ceilings.place, Basis.PRACTICE, _PRACTICE)
     why = f"{_over('pain in set', ceilings)} We leave this exercise for today."
+    if not last_set:
+        why = f"{why} Your plan has no smaller step for it."
     return _leave(rule, why, exercises_left_early, ceilings)
 
 

@@ -313,7 +313,8 @@ def take_warm_up_pain(state: State, value: float) -> State:
 
 
 def take_reps(state: State, count: float) -> State:
-    """The reps or holds of the set."""
+    """The reps or holds of the set; a new report begins, so the reason before it has been read."""
+    state = state._replace(reasons=())
     return state._replace(work=exercise.reps(under_way(state), count))
 
 
