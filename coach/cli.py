@@ -22,6 +22,7 @@ if TYPE_CHECKING:
 
 MOST_LISTED = 10_000  # sessions that `coach diary` reads at most
 GREETING = "Coach is opening your plan."
+SAMPLE = "Coach is opening a sample plan. Nothing is kept."
 NO_PLAN = "There is no plan here yet. Get the file from your clinician, then type: coach use FILE"
 OUR_FAULT = "Coach made a mistake. The fault is ours, not yours."
 NO_MORE_TODAY = "Stop for today: no more exercise."
@@ -209,12 +210,16 @@ def checked_plan(path: Path) -> Bound | None:
 
 def try_it(options: argparse.Namespace) -> int:
     """`coach try`: a session of the invented athlete; nothing is kept."""
+    sys.stdout.write(SAMPLE + "\n")
+    sys.stdout.flush()
     from coach.drivers.drive import run_session
+    from coach.drivers.sample import moved_to
     from coach.journal import Journal, throwaway
 
     bound = checked_plan(sample_plan())
     if bound is None:
         return 65
+    bound = moved_to(bound, now().date())
     with throwaway() as folder, Journal.open(folder / "coach") as journal:
         return run_session(journal, bound, plain=options.plain, quick=options.quick)
 
@@ -322,7 +327,21 @@ def word_sheet(words: tuple[str, ...]) -> str:
 
 def replay(options: argparse.Namespace) -> int:
     """`coach replay PATH...`: scenario files played through; where expected and actual part."""
-    raise NotImplementedError
+    from pathlib import Path
+
+    from coach.drivers import replay as player
+    from coach.journal import Trouble
+
+    results = player.replay(existing(options.paths))
+    if not results:
+        raise Trouble("There is no scenario file there.", 66)
+    if options.junit is not None:
+        from coach.drivers.junit import as_junit
+        from coach.journal.outgoing import write_whole
+
+        write_whole(Path(options.junit), as_junit(results))
+    sys.stdout.write("\n".join(player.report(results)) + "\n")
+    return player.exit_code(results)
 
 
 def hear(options: argparse.Namespace) -> int:

@@ -43,9 +43,18 @@ class Entry(NamedTuple):
 
 
 def diary_lines(entries: Iterable[Entry]) -> list[str]:
-    """The list, one fact a line; sessions are parted by an empty line. `entries` newest first."""
+    """The list, one fact a line; sessions are parted by an empty line. `entries` newest first.
+
+    Starts at which nothing could be done are shown once a day.
+    """
     lines: list[str] = []
+    idle_day = ""
     for entry in entries:
+        idle = entry.record is not None and entry.record.ended == "none" and entry.hold is None
+        day = entry.opened_at[:10]
+        if idle and day == idle_day:
+            continue
+        idle_day = day if idle else ""
         lines += ["", *session_lines(entry)] if lines else session_lines(entry)
     return lines or [NOTHING]
 

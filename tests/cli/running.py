@@ -6,9 +6,11 @@ import functools
 import os
 import subprocess
 import sys
+from datetime import date, datetime, timedelta
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from coach.drivers.sample import moved_to
 from coach.journal import Journal
 from coach.model.history import Hold
 from coach.texts.compiled import to_json
@@ -62,26 +64,31 @@ def diary_folder(home: Path) -> Path:
     return home / "data" / "coach"
 
 
+def days_ago(days: int) -> str:
+    """The instant so many days before now, as the diary keeps it."""
+    return (datetime.now().astimezone() - timedelta(days=days)).isoformat()
+
+
 @functools.cache
 def compiled(plan: str) -> tuple[str, str]:
-    """The compiled text of an invented plan and its digest."""
+    """The compiled text of an invented plan, begun thirty days ago, and its digest."""
     bound, findings = bound_from(Path(plan))
     assert bound is not None, findings
-    return to_json(bound), bound.digest
+    return to_json(moved_to(bound, date.fromisoformat(days_ago(30)[:10]))), bound.digest
 
 
 def with_plan(home: Path, plan: str = D_O) -> None:
     """Put an invented plan in place, as `coach use` does."""
     text, digest = compiled(plan)
     with Journal.open(diary_folder(home)) as journal:
-        journal.keep_plan(text, digest, Path(plan).name, "2026-11-02T08:00:00+00:00")
+        journal.keep_plan(text, digest, Path(plan).name, days_ago(30))
 
 
-def with_closed_plan(home: Path) -> None:
-    """A plan in place, closed by a stop some days ago."""
+def with_closed_plan(home: Path, said: str = "tingles") -> None:
+    """A plan in place, closed by a stop five days ago."""
     with_plan(home)
-    at = "2026-11-09T18:00:00+00:00"
-    hold = Hold(0, "S08", "same day", "numb_tingle", "tingles", "2026-11-09", at, 1)
+    at = days_ago(5)
+    hold = Hold(0, "S08", "same day", "numb_tingle", said, at[:10], at, 1)
     with Journal.open(diary_folder(home)) as journal:
         session = journal.begin({}, at, ())
         journal.append(session, "typed", {}, (), at, hold=hold)

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 import pytest
 
-from tests.cli.running import D_O, diary_folder, run, with_closed_plan, with_plan
+from tests.cli.running import D_O, days_ago, run, with_closed_plan, with_plan
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -87,9 +87,9 @@ def test_hear_stops_at_a_line_that_is_no_row_without_repeating_it(
 
 def test_a_closed_plan_is_opened_in_person_and_the_diary_shows_the_stop(tmp_path: Path) -> None:
     with_closed_plan(tmp_path)
-    done = run(tmp_path, "clear", typed="in person\n2026-11-10\nM. Aalto\n")
+    done = run(tmp_path, "clear", typed=f"in person\n{days_ago(1)[:10]}\nM. Aalto\n")
     assert done.returncode == 0, done.stdout + done.stderr
-    listed = run(tmp_path, "diary", "--days", "10000")
+    listed = run(tmp_path, "diary", "--days", "7")
     assert 'code S08. You typed: "tingles"' in listed.stdout
 
 
@@ -103,16 +103,8 @@ def test_any_bytes_typed_to_clear_are_only_a_wrong_word_that_is_waited_for(tmp_p
 
 
 def test_hostile_letters_in_the_diary_reach_no_screen(tmp_path: Path) -> None:
-    from coach.journal import Journal
-    from coach.model.history import Hold
-
-    with_plan(tmp_path)
-    at = "2026-11-09T18:00:00+00:00"
-    said = "\x1b]0;x\x07 \x9b31m \u202eabc pain [/5] [rest] \udc80"
-    hold = Hold(0, "S08", "same day", "g", said, "2026-11-09", at, 1)
-    with Journal.open(diary_folder(tmp_path)) as journal:
-        journal.append(journal.begin({}, at, ()), "typed", {}, (), at, hold=hold)
-    shown = run(tmp_path, "diary", "--days", "10000").stdout
+    with_closed_plan(tmp_path, "\x1b]0;x\x07 \x9b31m \u202eabc pain [/5] [rest] \udc80")
+    shown = run(tmp_path, "diary", "--days", "7").stdout
     assert "pain [/5] [rest]" in shown
     assert not {"\x1b", "\x07", "\x9b", "\u202e"} & set(shown)
 

@@ -64,6 +64,16 @@ def test_sessions_stay_in_the_order_given_and_are_parted() -> None:
     ]
 
 
+def test_starts_with_nothing_to_do_are_shown_once_a_day() -> None:
+    idle = FULL._replace(ended="none", done=(), notes=())
+    other_day = "2026-11-08T09:05:00+01:00"
+    opened = (OPENED, OPENED, other_day, other_day)
+    text = "\n".join(diary_lines([Entry(at, idle) for at in opened]))
+    assert text.count("No exercises that day.") == 2
+    kept = diary_lines([Entry(OPENED, idle), Entry(OPENED, FULL), Entry(OPENED, idle)])
+    assert "\n".join(kept).count("No exercises that day.") == 2
+
+
 def test_an_instant_that_cannot_be_read_is_not_guessed() -> None:
     assert when("yesterday") == "Day not known"
 
