@@ -6,6 +6,7 @@ never mends. A plan looser than a wall is a finding, never trimmed in silence.
 
 from __future__ import annotations
 
+import datetime
 from typing import Final
 
 from coach.model.program import Exercise, Place, Plan, Prescription, Program, Wall
@@ -91,8 +92,6 @@ def _check_late(plan: Plan, margin: Margin) -> None:
 
 
 def _days_between(first: str, last: str) -> int:
-    import datetime
-
     return (datetime.date.fromisoformat(last) - datetime.date.fromisoformat(first)).days
 
 

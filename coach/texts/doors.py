@@ -34,7 +34,14 @@ def read_plan(file: Path, program: Program) -> tuple[Plan | None, list[Finding]]
 
 
 def bound_from(plan_path: Path) -> tuple[Bound | None, list[Finding]]:
-    """A plan and its program, checked together, with a sha256 over every byte of both."""
+    """A plan and its program, checked together, with a sha256 over every byte of both.
+
+    `plan_path` is a plan file, or the one file that the binding made of plan and program.
+    """
+    if shelf.says(plan_path, "bound plan"):
+        from coach.texts.bind import read_bound  # it reads its parts through this door again
+
+        return read_bound(plan_path)
     margin = Margin()
     tree = _plan_tree(margin, plan_path)
     folder = shelf.program_folder_for(plan_path, _named(tree, "program")) if tree else None
@@ -130,18 +137,31 @@ def check_paths(paths: list[Path]) -> list[Finding]:
 
 
 def _check_one(path: Path) -> list[Finding]:
-    if path.is_dir():
+    if _is_folder(path):
         return _check_folder(path)
+    if shelf.says(path, "bound plan"):
+        return bound_from(path)[1]
     kind = _kind_of(path)
     if kind == "plan":
         return bound_from(path)[1]
     if kind == "scenario":
         return scenarios.read_scenario(path)[1]
-    if (path.parent / shelf.PROGRAM_FILE).is_file():
+    if _has_program(path.parent):
         return _check_folder(path.parent)
-    if (path.parent.parent / shelf.PROGRAM_FILE).is_file():
+    if _has_program(path.parent.parent):
         return _check_folder(path.parent.parent)
     return _unknown_kind(path)
+
+
+def _is_folder(path: Path) -> bool:
+    try:
+        return path.is_dir()
+    except OSError:  # a name too long for the machine
+        return False
+
+
+def _has_program(folder: Path) -> bool:
+    return (folder / shelf.PROGRAM_FILE).is_file()
 
 
 def _kind_of(path: Path) -> str:

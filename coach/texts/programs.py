@@ -262,11 +262,11 @@ def _phases(fields: Fields, by_name: dict[str, Exercise], margin: Margin) -> tup
 
 
 def _phase_names(items: tuple[object, ...]) -> tuple[str, ...]:
-    named: list[str] = []
-    for item in items:
-        if isinstance(item, Mapped) and isinstance(item.pairs[0].value, Text):
-            named.append(item.pairs[0].value.value)
-    return tuple(named)
+    return tuple(
+        item.pairs[0].value.value
+        for item in items
+        if isinstance(item, Mapped) and isinstance(item.pairs[0].value, Text)
+    )
 
 
 def _phase(
@@ -336,8 +336,8 @@ def _heard_too(fields: Fields) -> tuple[tuple[str, str], ...]:
             what = f'"{group}" takes lines with dashes.'
             fields.margin.note("value.not_listed", pair.key.place, what, "- one phrase")
             continue
-        for text in sentence_items(pair.value.items, fields.margin):
-            found.append((group.replace(" ", "_"), text.value))
+        phrases = sentence_items(pair.value.items, fields.margin)
+        found.extend((group.replace(" ", "_"), phrase.value) for phrase in phrases)
     return tuple(found)
 
 

@@ -21,7 +21,7 @@ _NUMBER: Final = re.compile(r"number (\S+) to (\S+) (\S+)")
 _MEASURED: Final = ("h", "kg", "lb", "cm", "years")
 _TIME: Final = re.compile(r"\b\d+ (?:hours?|days?|nights?|weeks?|months?|minutes?)\b")
 _SCALE: Final = re.compile(
-    r"\b0 to 10\b|\bout of (?:10|ten)\b|\bscale\b|\b(?:yes or no|y/n)\b", re.I
+    r"\b0 to 10\b|\bout of (?:10|ten)\b|\bscale\b|\b(?:yes or no|y/n)\b", re.IGNORECASE
 )
 _LEADING: Final = re.compile(
     r"\b(?:isn't it|right\?|surely|only a little|not too|still fine|hopefully|no pain\b.*\?$"

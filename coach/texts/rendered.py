@@ -6,6 +6,7 @@ control characters made visible, and the caret stands under the real column.
 
 from __future__ import annotations
 
+import json
 import unicodedata
 
 from coach.model.findings import Finding
@@ -90,8 +91,6 @@ def _width(text: str) -> int:
 
 def as_json(findings: list[Finding]) -> str:
     """The findings as a JSON list, one object each; paths and columns as in the text."""
-    import json
-
     return json.dumps([_as_object(finding) for finding in findings], indent=1, ensure_ascii=True)
 
 

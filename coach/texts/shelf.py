@@ -6,6 +6,8 @@ elsewhere.
 
 from __future__ import annotations
 
+import os
+import stat
 from pathlib import Path
 from typing import Final
 
@@ -65,15 +67,23 @@ def course_called(name: str, scenario: Path, plan: Path) -> Path | None:
 
 def says(file: Path, key: str) -> str:
     """The words after `key` in the head of a file, or '' (a peek, never trusted further)."""
-    try:
-        with file.open("rb") as lines:
-            head = lines.read(_HEAD_BYTES).decode("utf-8-sig", "replace")
-    except OSError:
-        return ""
+    head = _head(file).decode("utf-8-sig", "replace")
     for line in head.splitlines():
         if line.startswith(f"{key}:"):
             return line.removeprefix(f"{key}:").strip()
     return ""
+
+
+def _head(file: Path) -> bytes:
+    """The first bytes of a plain file; nothing of a pipe or a device, which might never end."""
+    try:
+        handle = os.open(file, os.O_RDONLY | getattr(os, "O_NONBLOCK", 0))
+    except OSError:
+        return b""
+    try:
+        return os.read(handle, _HEAD_BYTES) if stat.S_ISREG(os.fstat(handle).st_mode) else b""
+    finally:
+        os.close(handle)
 
 
 def _children(folder: Path) -> list[Path]:

@@ -104,15 +104,27 @@ def _bytes_of(path: Path, start: Place, margin: Margin) -> bytes | None:
     except OSError as error:
         margin.note("file.unreadable", start, f"{path.name} cannot be read: {error.strerror}.")
         return None
-    with os.fdopen(handle, "rb") as file:
-        about = os.fstat(file.fileno())
+    try:
+        about = os.fstat(handle)
         if not stat.S_ISREG(about.st_mode):
             margin.note("file.not_regular", start, f"{path.name} is not a plain file.")
             return None
         if about.st_size > LARGEST_BYTES:
             margin.note("file.too_big", start, f"{path.name} is {about.st_size} bytes long.")
             return None
-        return file.read(LARGEST_BYTES + 1)[:LARGEST_BYTES]
+        return _all_bytes(handle, about.st_size)
+    finally:
+        os.close(handle)
+
+
+def _all_bytes(handle: int, size: int) -> bytes:
+    found = b""
+    while len(found) < size:
+        more = os.read(handle, size - len(found))
+        if not more:
+            break
+        found += more
+    return found
 
 
 def _decoded(data: bytes, start: Place, margin: Margin) -> str | None:
@@ -238,7 +250,7 @@ def _without_curly_quotes(line: str, place: Place, margin: Margin) -> str:
 # ---------------------------------------------------------------- events to tree
 
 
-class _Refused(Exception):  # noqa: N818  it ends the reading of one page and is never shown
+class _Refused(Exception):
     """The rest of the page cannot be read; the finding is written."""
 
 
