@@ -24,7 +24,7 @@ from coach.hearing.line import read_line
 from coach.hearing.pain import read_pain
 from coach.hearing.set_feel import read_set_feel
 from coach.hearing.scope import Reading
-from coach.hearing.signs import Sign, signs_in
+from coach.hearing.signs import Sign, sign_in
 from coach.hearing.sleep import read_sleep
 from coach.hearing.slots import UNCLEAR, Read
 from coach.hearing.throwing import read_throwing
@@ -73,12 +73,12 @@ def hear(question: Question, text: str, lexicon: Lexicon = BUILT_IN) -> Heard:
     if not text.strip():
         return Heard(Action.ASK_AGAIN)
     words = words_of(text[:LONGEST], lexicon.families)
-    signs = signs_in(words, lexicon)
+    sign = sign_in(words, lexicon)
     if question.kind == Kind.LINE:
         heard = _heard_line(question, text, words)
     else:
         heard = _heard_slot(question, text, words, _read(question, text, words))
-    sign = signs[0] if signs else _asked_sign(question, heard, lexicon)
+    sign = sign or _asked_sign(question, heard, lexicon)
     if sign is not None and question.kind == Kind.YES_NO and heard.action == Action.ASK_AGAIN:
         heard = _yes_by_sign(question, heard, sign, lexicon)
     if sign is not None:
@@ -137,8 +137,7 @@ def sign_asked_about(ask: str, lexicon: Lexicon = BUILT_IN) -> Sign | None:
     words = words_of(ask, lexicon.families)
     while words and words[0].text in _ASKING:
         words = words[1:]
-    signs = signs_in(words, lexicon)
-    return signs[0] if signs else None
+    return sign_in(words, lexicon)
 
 
 def _with_sign(heard: Heard, sign: Sign) -> Heard:

@@ -26,7 +26,7 @@ HARMLESS: Final = """
     snapped|broke|ripped|tore|broken|cracked .. bat|band|string|strings|lace|laces|strap|stick|racket|racquet|cable|pole|tube|shoelace|phone|screen|glove|cord|window
     wrist snap
     snap .. wrist
-    good, nice, sharp, late, crisp, better, more, bit of :: snap on / snap in / snap at / snap to / snap today
+    good, nice, crisp, better, more, bit of :: snap on / snap at / snap to / snap today / snap in my
     crack of :: dawn / the bat
     crack :: open / at it / up / a joke / the code
     cracked :: a joke / jokes / open / the top / the starting / the lineup / the rotation / an egg / eggs / my phone / a smile / the code / me up
@@ -85,7 +85,8 @@ HARMLESS: Final = """
     goose|speed|fist|chest|elbow|volleyball bump|bumps|bumped
     bumpy ride
     lump sum
-    fell|fall|falls|falling|fallen :: asleep / behind / short / apart / in love / through / for / sick / out of / off the table / off the wagon / off schedule / off track / off my / off pace / off of my / into a / into place / to 2 / to 3 / to the bottom / flat / in the / under / on a tuesday / on a monday / on a friday / on a weekend / back on / back to sleep / back asleep / down 0 / a day / between / over laughing / of / into the routine / to last / in line / in two / in three / down 2
+    fell|fall|falls|falling|fallen :: asleep / behind / short / apart / in love / sick / off the table / off the wagon / off schedule / off track / off pace / into place / to 2 / to 3 / to the bottom / flat / on a tuesday / on a monday / on a friday / on a weekend / back to sleep / back asleep / down 0 / a day / laughing / into the routine / to last / down 2 / to earth / through the cracks / for it / victim / into a slump / under 4
+    fell|fall|falling asleep .. on|in .. bus|couch|plane|car|bench|train|deck|floor|bleachers|chair|bed|class
     fall :: ball / season / semester / league / break / camp / practice / sports / workouts / classes / training / scrimmage / baseball / softball / schedule / tryouts / weather / colors / is here / starts / ends / evaluations / program / tournament / showcase
     this|last|in|next|the|early|until|all|all|during|late|by fall
     fell .. behind .. count|schedule|work
@@ -253,7 +254,7 @@ HARMLESS: Final = """
     catch :: up / play / with / and throw / partner / today / at / for / a / the / ball / phrase / my / warmups / was / in / on
     catching :: up / bullpen / bullpens / practice / drills / some / rays / flights / for / gear / a / fly / today / warm / was / pens / on / in / for / and / felt / coach / game / games / both
     play|played|playing|light|some|easy|long|short|just|had|more|good|warmup catch
-    locked|lock|locking .. in|door|car|house|gate|core|keys|eyes|wrist|elbow|knees
+    locked|lock|locking .. in|door|car|house|gate|core|keys|eyes|wrist|knees
     lock|locked :: in / it in / down / up shop / up the / the door / out at / in at / and load / my
     jam|jams|jammed :: hitters / batters / him / them / session / packed / schedule / hitter / batter / sandwich / out / a / the hitter / my toe / my finger / in traffic / a guy / with
     traffic|paper|bases jam|jammed
@@ -321,6 +322,13 @@ HARMLESS: Final = """
     face .. red|flushed|sunburn|sunburned|sunburnt|tan
     eyes .. red
     burning calories|daylight
+    burning up :: the
+    swelling crowd|music|pride
+    numb chucks
+    hit :: a dinger / a nuke / a bomb / a tank / a moonshot
+    got|get|gets|getting hit .. runs|innings|inning|first|second|third|fourth|bullpen|walks
+    ice cold veins
+    ice in .. veins
     wiped :: down / off / sweat / my / the
     wiped out .. exams|practice|finals|work|school|tired|week|travel|game|workout|yesterday
     spill the|my|some beans|water|coffee|drink|gatorade
@@ -330,6 +338,25 @@ HARMLESS: Final = """
     exhausted|drained|wiped|beat|shattered .. late|one|travel|exams|finals|today|game|practice|trip|week|doubleheader|tournament|bus|flight|workout
     meds .. allergy|adhd|thyroid|acne
     nerve :: wracking / racking
+    numb :: to the / to it / to losing / to that
+    tingling|tingles|tingly|buzzing .. excitement|excited|anticipation|pride|joy|national|anthem
+    excitement|excited|goosebumps|anthem .. tingling|tingles|tingly|chills
+    chills .. song|anthem|win|crowd|movie|speech|atmosphere|ceremony
+    gave me chills
+    netflix and chill
+    red hot
+    lump :: in my throat / in the throat
+    slip :: n slide / and slide / on shoes / on my / ons
+    slipped :: on my / on a / out of practice / out early / into
+    shift .. late|early|started|ended|starts|ends|long|over
+    snapped :: a selfie / the / some / pics / photos / selfies
+    snap :: decisions / decision / judgments
+    popped :: in a / in to / the balloon / balloons / his / her / in the / over / out of bed / up / popcorn / on
+    heart :: of / to heart
+    weak :: at the plate / in the / at bat / today at the / sauce / off the
+    breaking :: ball / balls / pitch / pitches / bad / news / in
+    cramp|cramped|cramps|cramping .. calf|leg|hamstring|foot
+    calf|hamstring|leg .. cramp|cramped|cramps|cramping
     got .. nerve to
     nervous|nerves
     pain in .. ass|butt to
@@ -431,7 +458,9 @@ CAUSES: Final = """
     stung
     mosquito|wasp
     sunburn|sunburnt
-    ink|marker|paint|dye|chalk|rosin|dirt|mud|markers
+    ink|marker|paint|dye|rosin|mud|markers
+    chalk .. on|all
+    holding|held ice
     vaccine|vaccination|booster
     flu|covid|tetanus shot|jab
     nice|good|gym pump

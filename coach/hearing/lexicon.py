@@ -50,35 +50,14 @@ class Lexicon(NamedTuple):
     refused: tuple[Refusal, ...] = ()
 
 
-def _lines(text: str) -> list[str]:
-    """The patterns of a table; `a, b :: c / d` is each head with each tail."""
-    out: list[str] = []
-    for line in text.splitlines():
-        heads, mark, tails = line.partition("::")
-        if mark:
-            out += [
-                f"{head.strip()} {tail.strip()}"
-                for head in heads.split(",")
-                for tail in tails.split("/")
-            ]
-        elif line.strip():
-            out.append(line.strip())
-    return out
-
-
 def _built_in() -> Lexicon:
     entries: list[Entry] = []
-    texts: list[tuple[str, int]] = []
+    lines: list[tuple[str, int]] = []
     for group, flag, strength, patterns in (*ARM_SIGNS, *JOINT_SIGNS, *BODY_SIGNS):
-        texts += [(line, len(entries)) for line in _lines(patterns)]
+        lines += [(line.strip(), len(entries)) for line in patterns.splitlines() if line.strip()]
         entries.append(Entry(group, flag, strength == "stop"))
     return Lexicon(
-        FAMILIES,
-        tuple(entries),
-        table(texts),
-        table((line, 0) for line in _lines(HARMLESS)),
-        table((line, 0) for line in _lines(CAUSES)),
-        table((line, 0) for line in _lines(HABITS)),
+        FAMILIES, tuple(entries), Table(lines), table(HARMLESS), table(CAUSES), table(HABITS)
     )
 
 
@@ -114,7 +93,7 @@ def with_phrases(lexicon: Lexicon, additions: Iterable[tuple[Group, str]]) -> Le
     A phrase is heard word for word, in any case, under the same rules of denial, time and person.
     """
     entries = list(lexicon.entries)
-    by_first = dict(lexicon.signs.by_first)
+    lines: list[tuple[str, int]] = []
     refused = list(lexicon.refused)
     for group, phrase in additions:
         reason = why_refused(phrase)
@@ -122,9 +101,6 @@ def with_phrases(lexicon: Lexicon, additions: Iterable[tuple[Group, str]]) -> Le
             refused.append(Refusal(phrase, reason))
             continue
         text = " ".join(word.text for word in words_of(lowered(phrase), {}))
-        for key, patterns in table([(text, len(entries))]).by_first.items():
-            by_first[key] = (*by_first.get(key, ()), *patterns)
+        lines.append((text, len(entries)))
         entries.append(Entry(group, None, clear=True))
-    return lexicon._replace(
-        entries=tuple(entries), signs=Table(by_first), refused=tuple(refused)
-    )
+    return lexicon._replace(entries=tuple(entries), signs=Table(by_first), refused=tuple(refused))

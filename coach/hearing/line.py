@@ -63,12 +63,23 @@ def _parts(words: Sequence[Word]) -> list[Part]:
 
 
 _LABELS: Final = _MORNING | _PAIN | _WORST | _SLEEP | _THROWN | _GAMES | _EFFORT
-_STARTERS: Final = word_set("pain morning waking slept sleep threw worst effort rpe game match felt no")
+_STARTERS: Final = word_set(
+    "pain morning waking slept sleep threw worst effort rpe game match felt no"
+)
 
 
 def _new_label(word: Word, part: Sequence[Word]) -> bool:
     """Whether a label opens a new part: the one before already has a label and a value."""
-    if word.text not in _STARTERS or part[-1].text in ("this", "no", "of", "last", "worst", "waking", "the", "morning"):
+    if word.text not in _STARTERS or part[-1].text in (
+        "this",
+        "no",
+        "of",
+        "last",
+        "worst",
+        "waking",
+        "the",
+        "morning",
+    ):
         return False
     has_value = any(w.text[0].isdecimal() or w.text in ("none", "zero", "no") for w in part)
     return has_value and any(w.text in _LABELS for w in part)
@@ -87,7 +98,9 @@ def _pain_question(part: Part, parts: Sequence[Question]) -> Question | None:
     if part.texts & _AFTER:
         return next((q for q in parts if "pain" in q.fact and "after" in q.fact), None)
     if part.texts & _WORST:
-        return next((q for q in parts if "pain" in q.fact and ("worst" in q.fact or "set" in q.fact)), None)
+        return next(
+            (q for q in parts if "pain" in q.fact and ("worst" in q.fact or "set" in q.fact)), None
+        )
     named = ("pain now", "pain in set", "pain")
     return next((q for name in named for q in parts if q.fact.startswith(name)), None)
 
@@ -173,7 +186,9 @@ def read_line(text: str, words: Sequence[Word], question: Question) -> Line:
         if bare and first is not None and not part.texts & (_LABELS - _REPS):
             filled = line.fill(first, read_count(text, part.words, first), part)
         else:
-            filled = _fill_part(line, part, text, question.parts) or _fill_felt(line, part, text, question)
+            filled = _fill_part(line, part, text, question.parts) or _fill_felt(
+                line, part, text, question
+            )
         if not filled:
             line.missed.append(text[part.words[0].start : part.words[-1].end])
     return line

@@ -62,8 +62,13 @@ def pain_numbers(text: str, words: Sequence[Word], start: int) -> tuple[list[Num
         out_of = text_at(words, number.last + 1) in ("out", "of") and any(
             _is_ten(words, other) for other in found if other.first > number.last
         )
-        if not out_of and number.over != TOP and (
-            has_other_unit(words, number, OTHER_UNITS) or tail_of(text, words, number) in ("%", "\u00b0")
+        if (
+            not out_of
+            and number.over != TOP
+            and (
+                has_other_unit(words, number, OTHER_UNITS)
+                or tail_of(text, words, number) in ("%", "\u00b0")
+            )
         ):
             continue
         wrong = number.over not in (0.0, TOP) or not 0 <= number.value <= TOP
@@ -86,9 +91,10 @@ def _zero_at(words: Sequence[Word], start: int) -> tuple[int, ...]:
             return (place,)
         if text in _NOT and not near & _SOFTENS:
             for k in (1, 2, 3):
-                if text_at(words, place + k) in _HURT and not {
-                    text_at(words, place + j) for j in range(1, k + 2)
-                } & _SOFTENS:
+                if (
+                    text_at(words, place + k) in _HURT
+                    and not {text_at(words, place + j) for j in range(1, k + 2)} & _SOFTENS
+                ):
                     return (place, place + k)
         if text == "free" and text_at(words, place - 1) == "pain":
             return (place - 1, place)
@@ -108,7 +114,9 @@ def _clause(words: Sequence[Word]) -> list[int]:
 def _about_now(words: Sequence[Word], found: list[Number]) -> list[Number] | None:
     """Those of `found` said about now; all of them when no time is said; None when only of old."""
     clauses = _clause(words)
-    times = {c: {w.text for w, k in zip(words, clauses, strict=True) if k == c} for c in set(clauses)}
+    times = {
+        c: {w.text for w, k in zip(words, clauses, strict=True) if k == c} for c in set(clauses)
+    }
     now = [n for n in found if times[clauses[n.first]] & _NOW and not _old(times[clauses[n.first]])]
     plain = [n for n in found if not _old(times[clauses[n.first]])]
     if now and any(_old(times[clauses[n.first]]) for n in found):

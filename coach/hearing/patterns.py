@@ -2,8 +2,11 @@
 
 A pattern is words in order: a small word is itself, CAPITALS a family, `a|b` either; `..` lets up
 to three words stand between, `...` up to seven, `....` up to fourteen even over a full stop;
-`A & B` is either order, up to seven apart. Filler words ("really", "my") may stand anywhere.
-Law: matching costs at most a fixed number of steps a word. Never raises on any text.
+`A & B` is either order, up to seven apart; `^` at the front and `$` at the end mean that nothing
+but filler words stands there. Filler words ("really", "my") may stand anywhere.
+`a, b :: c / d e` is each of a, b followed by each of c, "d e".
+Law: a pattern is tried only where its rarest word stands, and costs at most a fixed number of
+steps there, so that time grows with the length of the text alone. Never raises on any text.
 """
 
 from __future__ import annotations
@@ -11,7 +14,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final, NamedTuple
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Mapping, Sequence
+    from collections.abc import Iterable, Iterator, Mapping, Sequence
 
     from coach.hearing.words import Word
 
@@ -20,6 +23,15 @@ OVER_STOPS: Final = 14
 SENTENCE: Final = 2  # the pause of a full stop
 FILLERS_BETWEEN: Final = 2
 TRIES: Final = 3  # places tried for one step, so that the cost of a pattern is bounded
+
+# words and families too frequent to start looking from
+_FREQUENT: Final = frozenset(
+    "PART HANDS DIGIT HAND ARM SHOULDER SOCKETED IT BE WENT HAVE KEEP CANT NOT MY PRON AGAIN MANY "
+    "SINCE ONTO ON BY OUT LOOK LOST NUM THING NEW OPPONENT HEIGHT STOP a an the in of on to up out "
+    "off back down it i is was not no and or but with from for at my me when after like no dont "
+    "doesnt didnt cant couldnt wont zero nothing over into this that some had have got get go goes "
+    "went felt feel feels good all one day then last so too been as if by just still now".split()
+)
 
 
 class Step(NamedTuple):
@@ -30,17 +42,19 @@ class Step(NamedTuple):
 
 
 class Pattern(NamedTuple):
-    """A phrase: its steps, its place in the table it came from, and its text for reading."""
+    """A phrase: its steps, the step looked for first, and how far before it the phrase may start.
+
+    `owner` is its place in the table it came from, `text` how it is written down; `opens` and
+    `closes` tie it to the start and the end of the answer.
+    """
 
     steps: tuple[Step, ...]
     owner: int
     text: str
-
-
-class Table(NamedTuple):
-    """Patterns by the key their first step may have."""
-
-    by_first: Mapping[str, tuple[Pattern, ...]]
+    anchor: int
+    reach: int
+    opens: bool
+    closes: bool
 
 
 class Match(NamedTuple):
@@ -59,10 +73,21 @@ def _both_orders(items: list[str]) -> list[list[str]]:
     return [[*left, "...", *right], [*right, "...", *left]]
 
 
+def _anchor(steps: Sequence[Step]) -> int:
+    """The step with the rarest words: none of them frequent, and few."""
+
+    def commonness(place: int) -> tuple[bool, bool, int]:
+        keys = steps[place].keys
+        return not keys.isdisjoint(_FREQUENT), len(keys) > 8, place  # noqa: PLR2004
+
+    return min(range(len(steps)), key=commonness)
+
+
 def parsed(text: str, owner: int) -> list[Pattern]:
     """The pattern written as `text`; two of them when it holds `&`."""
+    opens, closes = text.startswith("^ "), text.endswith(" $")
     out: list[Pattern] = []
-    for items in _both_orders(text.split()):
+    for items in _both_orders(text.removeprefix("^ ").removesuffix(" $").split()):
         steps: list[Step] = []
         gap = 0
         for item in items:
@@ -71,72 +96,123 @@ def parsed(text: str, owner: int) -> list[Pattern]:
                 continue
             steps.append(Step(frozenset(item.split("|")), gap))
             gap = 0
-        out.append(Pattern(tuple(steps), owner, text))
+        anchor = _anchor(steps)
+        reach = sum(step.gap + FILLERS_BETWEEN + 1 for step in steps[1 : anchor + 1])
+        out.append(Pattern(tuple(steps), owner, text, anchor, reach, opens, closes))
     return out
 
 
-def table(texts: Iterable[tuple[str, int]]) -> Table:
-    """A table of the patterns given as (text, owner)."""
-    by_first: dict[str, list[Pattern]] = {}
-    for text, owner in texts:
-        for pattern in parsed(text, owner):
-            for key in pattern.steps[0].keys:
-                by_first.setdefault(key, []).append(pattern)
-    return Table({key: tuple(found) for key, found in by_first.items()})
+def written_out(line: str) -> Iterator[str]:
+    """The patterns of one line: `a, b :: c / d` is each head with each tail."""
+    heads, mark, tails = line.partition("::")
+    if not mark:
+        yield line.strip()
+        return
+    for head in heads.split(","):
+        for tail in tails.split("/"):
+            yield f"{head.strip()} {tail.strip()}"
+
+
+class Table:
+    """Patterns by the words to look for first; read from their lines on first need."""
+
+    __slots__ = ("_index", "lines")
+
+    def __init__(self, lines: Iterable[tuple[str, int]]) -> None:
+        self.lines = tuple(lines)
+        self._index: dict[str, tuple[Pattern, ...]] | None = None
+
+    def index(self) -> Mapping[str, tuple[Pattern, ...]]:
+        """The patterns by each key of their rarest step."""
+        if self._index is None:
+            by_key: dict[str, list[Pattern]] = {}
+            for line, owner in self.lines:
+                for text in written_out(line):
+                    for pattern in parsed(text, owner):
+                        for key in pattern.steps[pattern.anchor].keys:
+                            by_key.setdefault(key, []).append(pattern)
+            self._index = {key: tuple(found) for key, found in by_key.items()}
+        return self._index
+
+    def with_lines(self, lines: Iterable[tuple[str, int]]) -> Table:
+        """A table of these and more patterns."""
+        return Table((*self.lines, *lines))
+
+
+def table(text: str, owner: int = 0) -> Table:
+    """A table of the patterns written one a line."""
+    return Table((line.strip(), owner) for line in text.splitlines() if line.strip())
 
 
 def _next(words: Sequence[Word], place: int, step: Step, *, close: bool) -> list[int]:
-    """The places after `place` where `step` may fit, nearest first."""
+    """The places after `place` where `step` may fit, nearest first, at most `TRIES`."""
     out: list[int] = []
-    fillers = 0
-    between = 0
-    for here in range(place + 1, len(words)):
+    keys, gap = step
+    fillers = between = 0
+    for here in range(place + 1, min(place + gap + FILLERS_BETWEEN + 2, len(words))):
         word = words[here]
-        if word.pause and (close or (word.pause == SENTENCE and step.gap < OVER_STOPS)):
+        if word.pause and (close or (word.pause == SENTENCE and gap < OVER_STOPS)):
             break
-        if not step.keys.isdisjoint(word.keys):
+        if not keys.isdisjoint(word.keys):
             out.append(here)
-            if step.gap == 0:
+            if gap == 0 or len(out) == TRIES:
                 break
-        between += 1
         if "FILLER" in word.keys and fillers < FILLERS_BETWEEN:
             fillers += 1
-            between -= 1
-        if between > step.gap:
+        else:
+            between += 1
+        if between > gap:
             break
     return out
-
-
-def fits(
-    words: Sequence[Word], start: int, pattern: Pattern, *, close: bool = False
-) -> tuple[int, ...] | None:
-    """The places that `pattern` takes from `start` on, nearest first, or None."""
-    return _rest(words, (start,), pattern.steps, close=close)
 
 
 def _rest(
     words: Sequence[Word], taken: tuple[int, ...], steps: tuple[Step, ...], *, close: bool
 ) -> tuple[int, ...] | None:
+    """The places of all steps after those taken, nearest first, or None."""
     if len(taken) == len(steps):
         return taken
-    for here in _next(words, taken[-1], steps[len(taken)], close=close)[:TRIES]:
+    for here in _next(words, taken[-1], steps[len(taken)], close=close):
         found = _rest(words, (*taken, here), steps, close=close)
         if found is not None:
             return found
     return None
 
 
+def _at_ends(words: Sequence[Word], at: Sequence[int], pattern: Pattern) -> bool:
+    """Whether a pattern tied to the start or the end of the answer stands there."""
+    front = range(at[0]) if pattern.opens else ()
+    back = range(at[-1] + 1, len(words)) if pattern.closes else ()
+    return all("FILLER" in words[place].keys for side in (front, back) for place in side)
+
+
+def _starts(words: Sequence[Word], place: int, pattern: Pattern) -> Iterator[int]:
+    """Where the pattern may start so that its rarest step falls on the word at `place`."""
+    if pattern.anchor == 0:
+        yield place
+        return
+    first = pattern.steps[0].keys
+    for start in range(max(0, place - pattern.reach), place):
+        if not first.isdisjoint(words[start].keys):
+            yield start
+
+
+def _fits_near(
+    words: Sequence[Word], place: int, pattern: Pattern, *, close: bool
+) -> Iterator[tuple[int, ...]]:
+    for start in _starts(words, place, pattern):
+        at = _rest(words, (start,), pattern.steps, close=close)
+        if at is not None and _at_ends(words, at, pattern):
+            yield at
+
+
 def matches(words: Sequence[Word], patterns: Table, *, close: bool = False) -> list[Match]:
-    """Every fit of every pattern, in the order of the words; `close` ends them at any pause."""
-    out: list[Match] = []
-    by_first = patterns.by_first
-    present: set[str] = set().union(*(word.keys for word in words)) if words else set()
-    for start, word in enumerate(words):
+    """Every fit of every pattern; `close` ends a phrase at any pause."""
+    index = patterns.index()
+    out: dict[tuple[str, tuple[int, ...]], Match] = {}
+    for place, word in enumerate(words):
         for key in word.keys:
-            for pattern in by_first.get(key, ()):
-                if any(present.isdisjoint(step.keys) for step in pattern.steps[1:]):
-                    continue
-                at = fits(words, start, pattern, close=close)
-                if at is not None:
-                    out.append(Match(pattern.owner, at, pattern.text))
-    return out
+            for pattern in index.get(key, ()):
+                for at in _fits_near(words, place, pattern, close=close):
+                    out[pattern.text, at] = Match(pattern.owner, at, pattern.text)
+    return list(out.values())

@@ -65,7 +65,9 @@ def _values(question: Question, heard: Heard) -> dict[str, Any]:
     said = dict(heard.values).get(question.fact)
     if said is None:
         return {key: "unclear"}
-    out: dict[str, Any] = {key: _number(_OUR_WORDS.get(said, said) if isinstance(said, str) else said)}
+    out: dict[str, Any] = {
+        key: _number(_OUR_WORDS.get(said, said) if isinstance(said, str) else said)
+    }
     also = dict(heard.also)
     if "pain_low" in also:
         out[key] = [_number(also.pop("pain_low")), out[key]]

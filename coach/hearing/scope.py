@@ -19,6 +19,9 @@ if TYPE_CHECKING:
     from coach.hearing.words import Word
 
 
+_BODY: Final = frozenset("PART CHEST RIBS FACE LEG CALF ELSEWHERE HEART WOUND".split())
+
+
 class Reading(IntEnum):
     """How a phrase is meant; the larger, the surer that it is a sign here and now."""
 
@@ -92,6 +95,8 @@ def _is_no(words: Sequence[Word], place: int) -> bool:
     if text not in w.DENIERS:
         return False
     after = _text(words, place + 1)
+    if text == "free":
+        return after in w.FREE_OF
     if place + 1 < len(words) and words[place + 1].pause and text not in w.ANSWERS:
         return text in ("denies", "none")
     if after in w.EMPTY_AFTER.get(text, w.EMPTY_AFTER["verb"] if text in w.VERB_NOS else ()):
@@ -118,14 +123,10 @@ def _reaches(words: Sequence[Word], place: int, no: int) -> bool:
         return False
     before = _text(words, place - 1)
     if text in w.SUBJECTS and before not in w.BELIEFS:
-        return text == "my" and not (
-            place == no + 1 or _has_verb(words, place + 1, 3)
-        )
+        return text == "my" and not (place == no + 1 or _has_verb(words, place + 1, 3))
     if before in ("and", "plus", "also") and (_new_subject(words, place) or text in w.STATES):
         return _list_goes_on(words, place)
-    state_after_noun = (
-        text in w.STATES and words[no].text in ("no", "zero") and place > no + 1
-    )
+    state_after_noun = text in w.STATES and words[no].text in ("no", "zero") and place > no + 1
     return not (state_after_noun and before in w.PLAIN_NOUNS)
 
 
@@ -163,8 +164,9 @@ def _deny_backwards(words: Sequence[Word], denied: list[int]) -> None:
             continue
         last = place + 1 == len(words) or words[place + 1].pause > 0
         at_all = _text(words, place + 1) in ("at", "here", "today", "really", "so", "thanks")
-        if not (last or at_all) or (word.pause == 1 and "," in word.before and last and
-                                    word.text not in ("none", "nope")):
+        if not (last or at_all) or (
+            word.pause == 1 and "," in word.before and last and word.text not in ("none", "nope")
+        ):
             continue
         if word.pause == 2 and not any(c in word.before for c in "?-\u2013\u2014"):  # noqa: PLR2004
             continue
@@ -207,9 +209,10 @@ def is_over(words: Sequence[Word], scopes: Scopes, at: int, taken: frozenset[int
         return False
     start, end = _sentence_span(scopes, at)
     for place in range(start, end + 1):
-        if place in taken or scopes.denied_by[place] >= 0:
-            continue
         text = words[place].text
+        pair = (text, _text(words, place + 1))
+        if (place in taken and pair not in w.PAST_PAIRS) or scopes.denied_by[place] >= 0:
+            continue
         crossed = any(
             words[k].text in ("but", "now", "then") for k in range(min(place, at), max(place, at))
         )
@@ -219,8 +222,9 @@ def is_over(words: Sequence[Word], scopes: Scopes, at: int, taken: frozenset[int
             if _text(words, place - 1) in w.EVER_SINCE or _text(words, place - 2) in w.EVER_SINCE:
                 continue
             return True
-        if at < place and (text in w.RESOLVED or _pair(words, place, w.RESOLVED_PAIRS)):
-            if not _negated_before(words, place) and scopes.clause[place] == scopes.clause[at]:
+        here = scopes.clause[place] == scopes.clause[at]
+        if at < place and not _negated_before(words, place):
+            if _pair(words, place, w.RESOLVED_PAIRS) or (here and text in w.RESOLVED):
                 return True
         if place < at and text in w.ENDED and at - place <= 3:  # noqa: PLR2004
             if not _negated_before(words, place):
@@ -241,7 +245,7 @@ def is_others(words: Sequence[Word], scopes: Scopes, at: int, first: int) -> boo
     start, end = _sentence_span(scopes, at)
     mine = any(
         words[k].text in w.MINE
-        and (words[k].text != "my" or (k < end and "PART" in words[k + 1].keys))
+        and (words[k].text != "my" or (k < end and not _BODY.isdisjoint(words[k + 1].keys)))
         for k in range(first, end + 1)
     )
     if mine:
@@ -256,7 +260,8 @@ def is_others(words: Sequence[Word], scopes: Scopes, at: int, first: int) -> boo
             if text in w.PRONOUNS_OTHER:
                 owner = True
         elif text in w.MINE and not (
-            text == "my" and (_text(words, place + 1) in w.OTHERS or _text(words, place + 2) in w.OTHERS)
+            text == "my"
+            and (_text(words, place + 1) in w.OTHERS or _text(words, place + 2) in w.OTHERS)
         ):
             owner = False
         elif text in w.REPORTS and owner:

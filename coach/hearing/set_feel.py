@@ -36,7 +36,9 @@ _OK: Final = word_set(
     "right decent fantastic awesome excellent grand sweet clear manageable cool sound spot well "
     "burn burned burning worked felt_it fatigue fatigued pump pumped smoked"
 )
-_PAIN: Final = word_set("pain hurt hurts hurting painful ouch ow sharp ache ached achy stabbing sore twinge stings stinging")
+_PAIN: Final = word_set(
+    "pain hurt hurts hurting painful ouch ow sharp ache ached achy stabbing sore twinge stings stinging"
+)
 _NO: Final = word_set("no not nothing didnt without never none zero dont isnt wasnt aint doesnt")
 _ODD: Final = word_set("weird strange odd funny off different unusual")
 
@@ -61,40 +63,90 @@ def _first(words: Sequence[Word], names: frozenset[str]) -> int | None:
 
 def _load(words: Sequence[Word], texts: set[str]) -> Read | None:
     """Too heavy or too easy, when said plainly."""
-    if texts & {"broke", "cheated", "cheating", "form"} and texts & {"broke", "down", "bad", "lost", "fell", "sloppy", "cheated"}:
+    if texts & {"broke", "cheated", "cheating", "form"} and texts & {
+        "broke",
+        "down",
+        "bad",
+        "lost",
+        "fell",
+        "sloppy",
+        "cheated",
+    }:
         return Read("too_heavy", (0,))
     if "stop" in texts and texts & {"had", "early", "needed"}:
         return Read("too_heavy", (0,))
     pairs = {(w.text, text_at(words, k + 1)) for k, w in enumerate(words)}
     heavy = _first(words, _HEAVY)
     for place, word in enumerate(words):
-        if word.text in ("couldnt", "cant", "didnt", "barely", "unable", "hardly", "struggled") and {
-            text_at(words, place + k) for k in (1, 2, 3)
-        } & {"finish", "complete", "do", "get", "finished", "control", "make", "reps", "all", "last", "made", "manage"}:
+        if word.text in (
+            "couldnt",
+            "cant",
+            "didnt",
+            "barely",
+            "unable",
+            "hardly",
+            "struggled",
+        ) and {text_at(words, place + k) for k in (1, 2, 3)} & {
+            "finish",
+            "complete",
+            "do",
+            "get",
+            "finished",
+            "control",
+            "make",
+            "reps",
+            "all",
+            "last",
+            "made",
+            "manage",
+        }:
             return Read("too_heavy", (place,))
         if word.text in ("heavier", "more") and {text_at(words, place - k) for k in (1, 2, 3)} & {
             "could", "go", "need", "want", "gimme", "give", "can", "ready", "bump", "wanna", "use", "try",
         }:  # fmt: skip
             return Read("too_easy", (place,))
-    if ("too", "much") in pairs or ("less", "weight") in pairs or ("go", "lighter") in pairs or ("bit", "much") in pairs:
+    if (
+        ("too", "much") in pairs
+        or ("less", "weight") in pairs
+        or ("go", "lighter") in pairs
+        or ("bit", "much") in pairs
+    ):
         return Read("too_heavy", (0,))
-    if ("like", "nothing") in pairs or (texts & {"barely", "hardly", "couldnt", "didnt"} and texts & {"felt", "feel", "notice"} and "it" in texts):
+    if ("like", "nothing") in pairs or (
+        texts & {"barely", "hardly", "couldnt", "didnt"}
+        and texts & {"felt", "feel", "notice"}
+        and "it" in texts
+    ):
         return Read("too_easy", (0,))
-    if "more" in texts and texts & {"could", "couldve", "had", "easily", "did", "left"} and not texts & {"heavy", "hard"}:
+    if (
+        "more" in texts
+        and texts & {"could", "couldve", "had", "easily", "did", "left"}
+        and not texts & {"heavy", "hard"}
+    ):
         return Read("too_easy", (0,))
     if ("not", "enough") in pairs or ("no", "challenge") in pairs or ("more", "weight") in pairs:
         return Read("too_easy", (0,))
     if ("not", "heavy") in pairs or ("not", "hard") in pairs or ("no", "resistance") in pairs:
         return Read("too_easy", (0,))
-    if heavy is not None and ("right" not in texts or "too" in texts) and not (
-        ("good", "hard") in pairs or ("hard", "but") in pairs or ("tough", "but") in pairs
-        or ("challenging", "but") in pairs
+    if (
+        heavy is not None
+        and ("right" not in texts or "too" in texts)
+        and not (
+            ("good", "hard") in pairs
+            or ("hard", "but") in pairs
+            or ("tough", "but") in pairs
+            or ("challenging", "but") in pairs
+        )
     ):
         return Read("too_heavy", (heavy,))
     easy = _first(words, _EASY)
-    if easy is not None and words[easy].text != "nothing" and (
-        texts & {"too", "way", "super", "so", "really", "very", "pretty", "nothing"}
-        or not texts & (_OK | {"money"})
+    if (
+        easy is not None
+        and words[easy].text != "nothing"
+        and (
+            texts & {"too", "way", "super", "so", "really", "very", "pretty", "nothing"}
+            or not texts & (_OK | {"money"})
+        )
     ):
         return Read("too_easy", (easy,))
     return None
@@ -105,8 +157,25 @@ def _wrong_muscle(words: Sequence[Word], texts: set[str]) -> Read | None:
     if place is None:
         return None
     before = {text_at(words, place - k) for k in (1, 2, 3)}
-    names = texts & {"felt", "feel", "feeling", "feels", "took", "taking", "takes", "doing", "over", "working", "worked", "using"}
-    if words[place].text in ("shrug", "shrugging", "neck", "trap", "traps") or before & _PLACES or names:
+    names = texts & {
+        "felt",
+        "feel",
+        "feeling",
+        "feels",
+        "took",
+        "taking",
+        "takes",
+        "doing",
+        "over",
+        "working",
+        "worked",
+        "using",
+    }
+    if (
+        words[place].text in ("shrug", "shrugging", "neck", "trap", "traps")
+        or before & _PLACES
+        or names
+    ):
         return Read("wrong_muscle", (place,))
     return Read("wrong_muscle", (place,)) if len(words) <= 3 and not texts & _OK else None  # noqa: PLR2004
 

@@ -84,57 +84,106 @@ def _harmless_places(words: Sequence[Word], lexicon: Lexicon) -> dict[int, int]:
     return out
 
 
-def _is_harmless(match: Match, core: Sequence[int], taken: Mapping[int, int]) -> bool:
-    """Whether an everyday phrase, as long as the sign or longer, holds a word that carries it."""
-    return any(taken.get(place, 0) >= len(match.at) for place in core)
+def _is_harmless(
+    words: Sequence[Word], match: Match, core: Sequence[int], taken: Mapping[int, int]
+) -> bool:
+    """Whether an everyday phrase holds a word that carries the sign.
+
+    The longer phrase wins; at equal length the sign wins if it names a part of the arm that the
+    everyday phrase does not.
+    """
+    named = any("PART" in words[place].keys and place not in taken for place in match.at)
+    least = len(match.at) + (1 if named else 0)
+    return any(taken.get(place, 0) >= least for place in core)
 
 
-def _softened(words: Sequence[Word], entry: Entry, match: Match, lexicon: Lexicon) -> bool:
+class _Around(NamedTuple):
+    """What stands anywhere in the answer: known causes, old habits, parts of the body."""
+
+    causes: list[Match]
+    habits: bool
+    only_elsewhere: bool
+
+
+def _around(words: Sequence[Word], lexicon: Lexicon) -> _Around:
+    keys: set[str] = set().union(*(word.keys for word in words))
+    return _Around(
+        matches(words, lexicon.causes),
+        bool(matches(words, lexicon.habits)),
+        "ELSEWHERE" in keys and "PART" not in keys,
+    )
+
+
+def _softened(entry: Entry, match: Match, around: _Around) -> bool:
     """Whether a known cause, an old habit or another part of the body stands by it."""
     taken = frozenset(match.at)
-    causes = matches(words, lexicon.causes) if entry.group in _CAUSED else []
-    if any(taken.isdisjoint(cause.at) for cause in causes):
+    if entry.group in _CAUSED and any(taken.isdisjoint(cause.at) for cause in around.causes):
         return True
-    if entry.group in _HABITUAL and matches(words, lexicon.habits):
+    if entry.group in _HABITUAL and around.habits:
         return True
-    if entry.group not in _ELSEWHERE:
-        return False
-    parts = {key for word in words for key in word.keys & {"PART", "ELSEWHERE"}}
-    return parts == {"ELSEWHERE"}
+    return entry.group in _ELSEWHERE and around.only_elsewhere
 
 
-def _sign(words: Sequence[Word], scopes: Scopes, match: Match, lexicon: Lexicon) -> Sign | None:
-    entry = lexicon.entries[match.owner]
+# a weak mention beside a word of these is no sign: "breathing fine", "strength good"
+_WELL: Final = frozenset("fine good ok okay normal great strong solid perfect clear better".split())
+_NEVER_WELL: Final = frozenset(
+    (Group.POP_WITH_LOSS, Group.ELBOW_POP, Group.DISLOCATION_SLIP, Group.TRAUMA_FALL)
+)
+
+
+def _said_well(words: Sequence[Word], scopes: Scopes, core: Sequence[int]) -> bool:
+    """Whether the clause of a weak mention says that it is well, undenied."""
+    at = core[-1]
+    return any(
+        words[place].text in _WELL
+        and scopes.clause[place] == scopes.clause[at]
+        and scopes.denied_by[place] < 0
+        for place in range(max(0, at - 8), min(len(words), at + 9))
+    )
+
+
+def _sign(
+    words: Sequence[Word], scopes: Scopes, match: Match, entry: Entry, around: _Around
+) -> Sign | None:
     core = _core(words, match)
     reading = reading_of(words, scopes, match.at, core)
     if reading == Reading.ASKED and entry.group == Group.SELF_HARM:
         reading = Reading.PRESENT
     if reading <= Reading.ASKED:
         return None
+    if not entry.clear and entry.group not in _NEVER_WELL and _said_well(words, scopes, core):
+        return None
     guessed = any(words[place].guessed for place in core)
     clear = (
         entry.clear
         and reading == Reading.PRESENT
         and not guessed
-        and not _softened(words, entry, match, lexicon)
+        and not _softened(entry, match, around)
     )
     why = entry.group.value
     spans = tuple(Span(words[place].start, words[place].end, why) for place in match.at)
     return Sign(entry.group, entry.flag, clear, reading, spans)
 
 
-def signs_in(words: Sequence[Word], lexicon: Lexicon) -> list[Sign]:
-    """Every sign heard in `words`, the one to act on first."""
+def _urgency(entry: Entry, match: Match) -> tuple[bool, int, int, int]:
+    return not entry.clear, _RANK[entry.group], match.at[0], -len(match.at)
+
+
+def sign_in(words: Sequence[Word], lexicon: Lexicon) -> Sign | None:
+    """The sign to act on: the first clear one by urgency, else the first to ask about, or None."""
     found = matches(words, lexicon.signs)
     if not found:
-        return []
+        return None
     harmless = _harmless_places(words, lexicon)
-    scopes = scopes_of(words)
-    signs: list[Sign] = []
-    for match in found:
-        if not _is_harmless(match, _core(words, match), harmless):
-            sign = _sign(words, scopes, match, lexicon)
-            if sign is not None:
-                signs.append(sign)
-    signs.sort(key=lambda s: (not s.clear, _RANK[s.group], s.spans[0].start, -len(s.spans)))
-    return signs
+    scopes, around = scopes_of(words), _around(words, lexicon)
+    entries = lexicon.entries
+    unclear: list[tuple[int, int, Sign]] = []
+    for match in sorted(found, key=lambda m: _urgency(entries[m.owner], m)):
+        if _is_harmless(words, match, _core(words, match), harmless):
+            continue
+        sign = _sign(words, scopes, match, entries[match.owner], around)
+        if sign is not None and sign.clear:
+            return sign
+        if sign is not None:
+            unclear.append((_RANK[sign.group], match.at[0], sign))
+    return min(unclear, key=lambda u: u[:2])[2] if unclear else None

@@ -51,7 +51,8 @@ ARM_SIGNS: Final = (
         PART .. SHOCK
         SHOCK .. down|up|through|into
         SHOCK from
-        got|getting|get|gets zapped|stingers|stinger|zinged
+        got|getting|get|gets|felt|feel|had SHOCK
+        SHOCK .. runs|ran|goes|went|shoots|shot|travels|running|when|every
         funny bone .. BE|feeling|PART
         PART .. funny bone
         BUZZ .. in|down|through|into PART
@@ -89,6 +90,17 @@ ARM_SIGNS: Final = (
         like .. static|electricity|pins
         PART .. fizzing|fizzy|static
         half|part|side of .. PART .. gone|numb
+        PART .. CANT feel
+        burned|burnt|cut|poked|pricked|hit|pinched|scraped .. PART .... didnt|dont|couldnt|cant feel
+        going|went off .. in PART
+        machine .. in|going .. PART
+        it|still|and wont|doesnt wake up
+        fell|gone|went asleep .. PART
+        PART .. asleep
+        no|lost|losing|zero .. touch .. in PART
+        PART .. no longer .. feel|feels
+        PART .. like .. someone|somebody|another|other
+        PART .. not .. connected|attached
         PART .. gone|missing
         PART .. gone to sleep
         PART .. taub|entumecida|dormido
@@ -212,6 +224,28 @@ ARM_SIGNS: Final = (
         CANT .. put|pull|get .. shirt|jacket|coat|sweater|hoodie|sock|socks|jersey|bra
         CANT .. pour|stir|chop|cut .. with|milk|water|coffee|anything
         CANT .. carry
+        CANT budge
+        weak as
+        WEAK .. in|on .. PART
+        strength|power|grip .. fell|dropped|dropping|falling|went|crashed
+        CANT .. snap|pinch .. HANDS
+        PART .. CANT .. MOTOR
+        CANT .. MOTOR .. PART .. up|over|away|out|off|together
+        CANT .. MOTOR .. HANDS|arm|arms
+        CANT .. get .. PART .. up|over|off|above
+        tried|try|trying|go|went to MOTOR .... nothing|wouldnt|couldnt|cant|didnt|wont
+        takes|took|need|needed|needs two|both hands|arms
+        two|both hands to .. MOTOR|THING
+        PART .. flops|flopped|flopping|dangles|dangling|dangled
+        wet noodle|spaghetti|noodles
+        PART .. like .. wet|cooked|dead .. noodle|spaghetti|fish|rag
+        CANT .. do .. pushup|pushups|pullup|single
+        CANT .. throw .. ball|feet|ft|10|20|anything|across
+        strength .. there .. no|isnt|not
+        no .. strength|power .. there|it
+        PART .. no good
+        PART .. gave|giving|gives out|up|way
+        hand|fingers .. wont|doesnt|cant|dont .. close|spread|work|straighten|open|grip|curl|move
         CANT .. push|pull|throw
         PART .. struggles|struggled|struggling .. lift|hold|raise|carry|open
         trouble|struggling|struggled|hard|difficult|difficulty .. lifting|raising|gripping|holding|lift|raise|grip|squeezing|squeeze|opening|carry|carrying .. PART|THING|HEIGHT
@@ -240,8 +274,11 @@ ARM_SIGNS: Final = (
         """
         CANT .. LIFT .. it
         CANT .. hold .. it
-        BE weak
-        weak
+        PART .. feels|felt|feeling .. weak
+        i|im|still|feel|feeling|felt|feels|was|got|getting|it|its|bit|little|really|super|so .. weak $
+        feel|feeling|felt|feels weak
+        little|bit|kinda|really|suddenly|tad weak
+        ^ weak $
         PART .. went|goes|gone|felt|feels|feel|is dead
         dead arm
         PART .. BE .. week
@@ -254,6 +291,10 @@ ARM_SIGNS: Final = (
         weak .. usual
         CANT .. throw .. hard|anymore|all|ball
         PART .. jelly|spaghetti|noodle
+        PART .. shot
+        PART .. feels|felt .. heavier|heavy
+        side .. heavier|heavy
+        grip .. off|weird|bad|worse|less
         PART CANT
         PART .. wont
         CANT .. PART
@@ -272,8 +313,7 @@ ARM_SIGNS: Final = (
         PART .. BE .. balloon|sausage|sausages|softball|grapefruit|tennis|baseball|melon|marshmallow
         PART .. twice|double|size|bigger|larger|fatter|fat|huge|thicker
         bigger than .. other|left|right
-        WORN .. BE TIGHTER
-        WORN .. tight
+        WORN .. TIGHTER
         WORN .. CANT|wont|doesnt|dont|barely .. fit|off|come|close|get|on
         WORN .. leaves|left|leaving .. marks|mark|dent
         CANT .. get|take|pull|close|fasten|buckle .. ring|rings|watch|sleeve|glove|strap|bracelet
@@ -289,7 +329,16 @@ ARM_SIGNS: Final = (
         knot|egg|golf|lump .. PART .. grew|growing|overnight
         PART .. bulging
         sausage fingers
+        PART .. explode|exploding|burst|bursting
+        PART looks|looked|look|is .. like .. mitt|mitten|balloon|football|ham|sausage|pillow|club|marshmallow|loaf
+        BRUISE .. all|whole|down|spreading|spread|everywhere .. PART
+        BRUISE .. PART .. explain|reason|nowhere|why
+        PART .. BRUISE .. explain|reason|nowhere|why|down|all|everywhere|spreading
         VEIN .. BULGE
+        COLOUR VEIN
+        VEIN .. over|on|across .. PART|chest
+        VEIN .. PART
+        PART .. puffed|puffing
         BULGE veins
         PART .. tight .. COLOUR|RED
         PART .. heavy .. tight|COLOUR|RED|swollen

@@ -19,6 +19,9 @@ BODY_SIGNS: Final = (
         """
         CHEST .. PAIN
         PAIN .. in|across|behind|over|through CHEST
+        PAIN .. from|into|to CHEST
+        PAIN .. CHEST .. jaw
+        someone|something|somebody .. on .. CHEST
         CHEST .. TIGHT
         TIGHT .. on|in|across|around CHEST
         tight CHEST
@@ -51,6 +54,7 @@ BODY_SIGNS: Final = (
         CANT .. catch|get|take|draw|find .. BREATH
         trouble|hard|difficulty|difficult|struggling|tough|struggle .. to .. breathe|breath|breathing|inhale
         trouble|difficulty|struggling breathing|breath
+        trouble|difficulty|struggling|struggle|hard|tough|having .. BREATH
         short of|on BREATH
         shortness of BREATH
         breath .. short|shallow|wont|gone
@@ -89,7 +93,7 @@ BODY_SIGNS: Final = (
         out of breath
         breathless|winded|panting
         CHEST
-        lungs
+        lungs .. ODD|tight|bad|fire|PAIN
         ribs .. PAIN
         breathing
         sucking wind
@@ -103,7 +107,7 @@ BODY_SIGNS: Final = (
         "E08",
         "stop",
         """
-        fainted|fainting|faint|blackout|syncope
+        fainted|fainting|blackout|syncope
         passed|passing|pass out
         blacked|blacking|black out
         went|everything|vision|world black
@@ -117,7 +121,8 @@ BODY_SIGNS: Final = (
         dizzy|lightheaded|woozy|lightheadedness|dizziness
         light headed
         room|world|everything .. spinning|spun
-        felt|feel faint
+        felt|feel|feeling|feels|bit|little|so faint $
+        faint and|after|when|during
         almost|nearly|about|close|going .. passed|pass|passing|black|blacked out
         passed|pass out .. set|rep|throw|practice|game|standing|field
         went|go|going down .. unconscious|fainted
@@ -234,7 +239,12 @@ BODY_SIGNS: Final = (
         thermometer .. FEVERISH|high|red|over
         temp|temperature|fever|thermometer .. FEVERISH
         FEVERISH .. temp|temperature|fever|degrees|thermometer|f|c
-        CANT .. stop shaking
+        CANT .. stop shaking|shivering
+        ^ FEVER_F $
+        FEVER_F this|last|today|now|since|yesterday|tonight|fever
+        freezing|cold|shaking .. boiling|burning|sweating|hot|roasting
+        hot|boiling|burning|sweating .. freezing|shivering
+        strep|sepsis|pneumonia
         CANT .. get|stay warm
         puked|puking
         sick .. stomach
@@ -274,10 +284,15 @@ BODY_SIGNS: Final = (
         PART .. HOT .. RED
         PART .. RED .. HOT
         PART .. HOT .. swollen|touch|SWELL
-        PART .. BE .. hot|boiling
+        shoulder|elbow|joint|skin|collarbone .. BE .. hot|boiling
+        arm|hand|forearm .. hot|boiling .. touch|red|swollen
         hot .. swollen|red|RED .. PART
         HOT to touch
-        RED .. HOT|SWELL
+        RED and hot|warm|swollen|puffy|burning
+        hot and red|swollen|puffy
+        PART|it|joint|skin .. RED .. HOT
+        RED .. SWELL
+        SWELL .. RED
         PART .. burning to touch
         PART .. RED .. SWELL
         joint .. hot
@@ -298,6 +313,9 @@ BODY_SIGNS: Final = (
         "stop",
         """
         WOUND .. LEAK
+        liquid|stuff|fluid|something|goo|gunk|water|blood .. coming|came|comes|running|dripping|out .. WOUND
+        cut .. leaking|oozing|infected|pus|smells|weeping|reopened|draining|angry
+        from .. portal|surgery|incision .. hole|holes|site|spot
         LEAK .. from|around|at|out .. WOUND
         LEAK WOUND
         WOUND .. smell|smells|smelly|stinks|funky|gross
@@ -359,7 +377,8 @@ BODY_SIGNS: Final = (
         nothing .. helps|helped|eases|relieves|touches|takes .. PAIN|it|edge
         nothing .. helps|helped|eases|relieves
         no POSITION .. helps|comfortable|works|good|comfy|better|eases
-        no POSITION
+        no position|angle
+        no comfortable|comfy .. way|spot|position|side
         CANT .. find|get|found .. POSITION
         CANT .. get comfortable|comfy
         CANT .. find .. way .. lay|lie|sleep
@@ -420,7 +439,15 @@ BODY_SIGNS: Final = (
         PAIN .. since .. night|hours .. stop|straight|without
         PAIN .. every|all minute|hour|second|day
         PAIN .. no|without .. break|letup|relief|let
-        no relief|letup|break|escape
+        no|zero relief|letup|escape
+        PILL|ice|heat|rest|nothing .. do|does|did|doing nothing|zero|squat|jack
+        slept|sleep .. NUM|an|one|two|maybe hour|hours|minutes .. PAIN|PART
+        paced|pacing|walking .. because|from|with .. PAIN
+        NUM|3am|4am|2am .. because|from|with .. PAIN
+        PAIN .. just|while|when|even|im sitting|resting|lying|standing
+        PAIN .. never quits|stops|ends|leaves|eases
+        watched|watching .. clock|ceiling .. PAIN|night
+        every|any|each position .. no|zero relief
         no .. relief .. PAIN
         ACHE .. never .. quit|quits|eases|stops|stopped|leaves|ends
         PAIN .. sitting|resting|lying|laying|standing|even .. still

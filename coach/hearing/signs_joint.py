@@ -45,6 +45,19 @@ JOINT_SIGNS: Final = (
         PUT .. SOCKETED .. back .. in|place|socket
         someone|trainer|physio|doc|doctor|ref|coach|teammate|dad|mom|he|she PUT .. it .. back
         went|goes|go|popped|pops|slid|slipped|clunked|snapped|rolled|dropped back in|into|place
+        SOCKETED .. went|goes|gone|go|going out
+        went|goes|going out on me
+        ^ popped|slipped|slid|came|jumped|went out
+        out of .. hole|seat|place
+        over the edge|rim|lip
+        back in|into|to .. SEAT
+        SOCKETED .. separated|separating|separates
+        shoulder|joint is|was|still out
+        it locks|catches|sticks|clunks .. when|and|on|if|every|overhead
+        shift|slip|slide .. and|then .. clunk|back
+        came|come|comes|coming out .. SOCKETED
+        come|came out .. and .. did|back
+        SOCKETED .. left
         it went|goes|slid|slides|popped|pops out .. back|front|when|and|again|bottom
         shoulder|joint .. GIVES way|out
         it GIVES way
@@ -76,13 +89,13 @@ JOINT_SIGNS: Final = (
         "stop",
         """
         PART .. locks|locked|locking .. up
-        PART .. CATCH .. PAIN
-        PAIN .. CATCH .. PART
+        SOCKETED .. CATCH .. PAIN
+        PAIN .. CATCH .. SOCKETED
         it catches|catching .. grabs|PAIN
         clunks|clunking .. PAIN
         PART .. clunks|clunking|clunky
-        PART .. CATCH
-        CATCH .. in|inside PART
+        SOCKETED .. CATCH
+        CATCH .. in|inside SOCKETED
         dead arm .. AGAIN
         AGAIN .. dead arm
         """,
@@ -114,8 +127,10 @@ JOINT_SIGNS: Final = (
         SOCKETED .. not|isnt|wasnt .. right
         clicks|clicking|clicked .. SOCKETED
         SOCKETED .. clicks|clicking|clicked|cracks|cracking|pops|popping
-        it slipped|slips|shifted|shifts|moved
-        SLIP
+        it|shoulder|something slipped|slips|shifted|shifts|moved|slid
+        ^ SLIP $
+        ^ it SLIP
+        felt|feeling|feel|feels|might|could|would .. SLIP
         dont|doesnt trust .. PART
         """,
     ),
@@ -130,7 +145,10 @@ JOINT_SIGNS: Final = (
         PART .. BE .. SHAPE
         PART .. HAVE .. SHAPE
         HAVE .. SHAPE .. PART
-        SHAPE .. on|over|at|in|near|above|by|off PART
+        SHAPE .. on|over|at|in|near|above|by|off .. PART
+        PART .. shaped .. ODD
+        shaped .. ODD
+        one|that|left|right side .. droops|drooping|sags|lower|drops|hangs
         PART .. SHAPE
         new|hard|big|weird .. bump|lump|knob|bulge
         bump|lump|knob|bulge .. new
@@ -169,7 +187,7 @@ JOINT_SIGNS: Final = (
         PART .. pops|popped|popping|stuck|stick up
         muscle .. missing|gone|rolled|bunched
         PART .. hanging|hangs|sits|droops .. lower|low|down|crooked|funny|weird
-        HAVE .. extra .. bone|bump
+        PART HAVE .. extra .. bone|bump
         PART .. stepped|step|ledge|shelf
         broke .. arm|wrist|hand|finger|collarbone|shoulder|elbow
         """,
@@ -225,6 +243,11 @@ JOINT_SIGNS: Final = (
         like .. gunshot
         something GIVES
         something let go
+        heard|felt it .. go|give|went|gave|rip|tear|let|snap
+        felt|feel .. tearing|ripping|tear|rip
+        PART .. rolled|balled|bunched .. up
+        tore|ripped|snapped|popped something
+        POP .... immediate|instant|sharp .. pain
         bicep|biceps .. bulge|ball|balled|lump|popeye|rolled
         muscle .. balled|rolled|bunched up
         loud|big|huge|audible|massive|painful|nasty|sickening|sharp POP
@@ -247,13 +270,18 @@ JOINT_SIGNS: Final = (
         "S06",
         "ask",
         """
-        felt|heard|feel|hear|had|got .. POP
-        it|PART POP
+        felt|heard|feel|hear|feeling|hearing .. POP
+        it|something|shoulder|PART POP
         PART .. POP
-        POP
-        POP .. in|from|on|at PART
-        one pop
-        popping|popped|pop|snap|snapped
+        ^ POP $
+        ^ POP ELSEWHERE
+        ^ POP .. once|twice|again|but|when|then|and|on|during
+        sharp|sudden|loud|quick POP
+        POP .. in|from PART
+        POP .. PART
+        one|a|small|little|tiny|few|couple|some|slight|another pop|snap|crack|click .. in|but|no|little|when|once|then|sore
+        popping|popped|snapping|cracking sound|noise|noises|feeling|sensation
+        shoulder|it .. was popping|snapping
         """,
     ),
     (
@@ -296,6 +324,10 @@ JOINT_SIGNS: Final = (
         None,
         "stop",
         """
+        i fell
+        ^ fell
+        fell and|then|again
+        and|then|so i fell
         FALL .. ONTO .. PART
         FALL .. ONTO .. GROUND|VEHICLE|side|back
         FALL .. ONTO .. it
@@ -316,7 +348,13 @@ JOINT_SIGNS: Final = (
         wrecked|crashed|totaled|flipped|rolled .. VEHICLE|it
         car|bike|road|traffic .. accident|crash|wreck|collision
         collided|collision
-        got|gets|getting|been|was|were|be .. hit|smashed|slammed|tackled|trucked|drilled|plunked|pegged|beaned|clobbered|checked|blindsided|decked|leveled|levelled|flattened|pancaked|trampled|steamrolled|bodied|smacked|clattered|kicked|kneed|whacked|struck|clipped|nailed|hammered|undercut|dumped|thrown|sacked|clotheslined|crushed|run|stepped|jumped|shoved|knocked|bulldozed|bucked|tripped
+        got|gets|getting|been|was|were|be .. BLOW|run|hit|bucked|tripped|nailed|dropped|lit|jumped|rocked|mauled
+        hit .. pothole|deer|tree|pole|curb|bump|rock
+        went flying
+        flying off|over|into
+        dropped .. on|onto .. PART
+        something|someone|somebody .. fell|landed|dropped .. on .. me|PART
+        went|go|going down .. hard|on|onto
         hit BY .. car|truck|pitch|ball|bat|OPPONENT|fastball|line|liner|puck|bus|bike|someone|door
         took .. hit|blow|knock|bat|ball|shot|knee|elbow|liner|pitch|fastball .. to|off|on .. PART
         took .. hard|big .. hit|knock|blow
@@ -360,7 +398,7 @@ JOINT_SIGNS: Final = (
         fell|slipped|tripped|tumbled|went .. down|off|over|from|out|into .. GROUND|VEHICLE
         tumbled|tumble|toppled|somersaulted
         stacked it
-        came|coming .. cropper|off
+        came .. cropper
         came off .. VEHICLE
         landed .. PART
         landed .. on .. me|it
@@ -385,7 +423,6 @@ JOINT_SIGNS: Final = (
         "ask",
         """
         FALL .. ONTO .. ELSEWHERE
-        fell
         tripped|tumbled|toppled
         accident
         crashed|crash

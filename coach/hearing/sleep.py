@@ -19,13 +19,19 @@ if TYPE_CHECKING:
 LONGEST: Final = 16.0
 _HOURS: Final = word_set("h hr hrs hours hour hs")
 _MINUTES: Final = word_set("m min mins minutes minute")
-_BED: Final = word_set("bed asleep sleep slept lights down crashed passed bedtime knocked hit went from")
+_BED: Final = word_set(
+    "bed asleep sleep slept lights down crashed passed bedtime knocked hit went from"
+)
 _UP: Final = word_set("up woke awake alarm wake rose waking woken got")
 _TO: Final = word_set("to till til until thru through")
 _NAP: Final = word_set("nap naps napped napping")
-_USUAL: Final = word_set("usual usually normally normal average typically need want wanted goal instead")
+_USUAL: Final = word_set(
+    "usual usually normally normal average typically need want wanted goal instead"
+)
 _ASLEEP: Final = word_set("asleep slept actual actually real sleep sleeping")
-_OTHER: Final = word_set("times time nights days weeks weeks pain out lb kg throws reps percent am pm")
+_OTHER: Final = word_set(
+    "times time nights days weeks weeks pain out lb kg throws reps percent am pm"
+)
 _NONE: Final = word_set("none zero zilch nada zip")
 
 
@@ -81,7 +87,9 @@ def clocks_in(words: Sequence[Word]) -> list[Clock]:
 def _plain_clock(words: Sequence[Word], place: int, numbers: dict[int, Number]) -> Clock | None:
     text = words[place].text
     if text in ("midnight", "noon"):
-        return Clock(0.0 if text == "midnight" else 12.0, place, place, "am" if text == "midnight" else "pm")
+        return Clock(
+            0.0 if text == "midnight" else 12.0, place, place, "am" if text == "midnight" else "pm"
+        )
     hour = _clock_value(text)
     last = place
     if hour is None:
@@ -89,7 +97,11 @@ def _plain_clock(words: Sequence[Word], place: int, numbers: dict[int, Number]) 
             return None
         hour, last = numbers[place].value, numbers[place].last
         minutes = numbers.get(last + 1)
-        if minutes is not None and not words[last + 1].pause and minutes.value in (10, 15, 20, 30, 40, 45, 50):
+        if (
+            minutes is not None
+            and not words[last + 1].pause
+            and minutes.value in (10, 15, 20, 30, 40, 45, 50)
+        ):
             hour, last = hour + minutes.value / 60, minutes.last
     if not 0 <= hour <= 24:  # noqa: PLR2004
         return None
@@ -136,7 +148,11 @@ def _is_interval(words: Sequence[Word], bed: Clock, up: Clock) -> bool:
         return False
     between = {w.text for w in words[bed.last + 1 : up.first]}
     ahead = {w.text for w in words[max(0, bed.first - 4) : bed.first]}
-    dash = "-" in words[up.first].before or ">" in words[up.first].before or "\u2013" in words[up.first].before
+    dash = (
+        "-" in words[up.first].before
+        or ">" in words[up.first].before
+        or "\u2013" in words[up.first].before
+    )
     linked = bool(between & _TO) or dash
     if (ahead | between) & _BED and between & _UP:
         return True
@@ -161,7 +177,9 @@ def _interval(words: Sequence[Word], start: int) -> Read | None:
     return None
 
 
-def _amount(words: Sequence[Word], number: Number, numbers: dict[int, Number]) -> tuple[float, int] | None:
+def _amount(
+    words: Sequence[Word], number: Number, numbers: dict[int, Number]
+) -> tuple[float, int] | None:
     """Hours meant by a number, and its last word: "7", "6h45", "420 mins", "6 hours 45 min"."""
     after = text_at(words, number.last + 1)
     if number.over:
@@ -206,7 +224,9 @@ def _amounts(words: Sequence[Word], start: int) -> list[_Amount]:
         if place < done:
             continue
         text = words[place].text
-        clock = _clock_value(text) if text[:1].isdecimal() and (":" in text or len(text) == 3) else None  # noqa: PLR2004
+        clock = (
+            _clock_value(text) if text[:1].isdecimal() and (":" in text or len(text) == 3) else None
+        )  # noqa: PLR2004
         if clock is not None and text_at(words, place + 1) not in _MINUTES:
             out.append(_Amount(clock, place, place))
             continue
@@ -232,7 +252,11 @@ def _kept(words: Sequence[Word], found: list[_Amount]) -> list[_Amount]:
 def _around(words: Sequence[Word], amount: _Amount) -> set[str]:
     """The words of the clause an amount stands in."""
     start, end = amount.first, amount.last
-    while start > 0 and not words[start].pause and words[start - 1].text not in ("but", "and", "plus", "then"):
+    while (
+        start > 0
+        and not words[start].pause
+        and words[start - 1].text not in ("but", "and", "plus", "then")
+    ):
         start -= 1
     while end + 1 < len(words) and not words[end + 1].pause and words[end + 1].text not in (
         "but", "and", "plus", "then",

@@ -66,7 +66,11 @@ def starts_after_fix(words: Sequence[Word]) -> int:
     start = 0
     for place in range(len(words)):
         text = words[place].text
-        if text in FIXES and place > 0 and not (text == "mean" and text_at(words, place - 1) != "i"):
+        if (
+            text in FIXES
+            and place > 0
+            and not (text == "mean" and text_at(words, place - 1) != "i")
+        ):
             start = place + 1
         elif (text, text_at(words, place + 1)) in FIX_PAIRS and place > 0:
             start = place + 2

@@ -75,7 +75,9 @@ def _kinds_in(words: Sequence[Word], feet: float) -> list[tuple[str, int]]:
         text, before = word.text, text_at(words, place - 1)
         if _denied(words, place):
             continue
-        if text in ("toss", "tossed", "tossing", "tosses") and (before == "long" or feet >= LONG_FROM_FT):
+        if text in ("toss", "tossed", "tossing", "tosses") and (
+            before == "long" or feet >= LONG_FROM_FT
+        ):
             found.append(("long_toss", place))
         elif text in ("longtoss", "longtossed"):
             found.append(("long_toss", place))
@@ -85,16 +87,34 @@ def _kinds_in(words: Sequence[Word], feet: float) -> list[tuple[str, int]]:
             found.append(("bullpen", place))
         else:
             found += [(kind, place) for kind, names in KINDS.items() if text in names]
-    if feet >= LONG_FROM_FT and any(k == "catch" for k, _ in found) and "out" in {w.text for w in words}:
+    if (
+        feet >= LONG_FROM_FT
+        and any(k == "catch" for k, _ in found)
+        and "out" in {w.text for w in words}
+    ):
         found.append(("long_toss", 0))
     return found
 
 
 def _denied(words: Sequence[Word], place: int) -> bool:
     """Whether the kind was not done, or is still to come: "no game", "game tomorrow"."""
-    before = {text_at(words, place - k) for k in (1, 2) if not words[place - k + 1].pause} if place else set()
+    before = (
+        {text_at(words, place - k) for k in (1, 2) if not words[place - k + 1].pause}
+        if place
+        else set()
+    )
     after = {text_at(words, place + k) for k in (1, 2)}
-    if before & {"no", "didnt", "not", "without", "skipped", "before", "missed", "cancelled", "canceled"}:
+    if before & {
+        "no",
+        "didnt",
+        "not",
+        "without",
+        "skipped",
+        "before",
+        "missed",
+        "cancelled",
+        "canceled",
+    }:
         return True
     return bool(after & {"tomorrow", "cancelled", "canceled", "rained", "postponed"})
 
@@ -179,7 +199,9 @@ def _count(words: Sequence[Word], numbers: list[Number], text: str, kind: str) -
     if not found:
         return _bare_count(words, numbers, text)
     if len(found) > 1 and kind in ("game", "bullpen"):
-        pitches = [c for c in found if {"pitches", "pitch"} & {text_at(words, c[1] + k) for k in (1, 2, 3)}]
+        pitches = [
+            c for c in found if {"pitches", "pitch"} & {text_at(words, c[1] + k) for k in (1, 2, 3)}
+        ]
         found = pitches or found
         return found[0][0]
     return sum(value for value, _ in found)

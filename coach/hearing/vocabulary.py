@@ -62,10 +62,10 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "drops dropped falls fell lowers",
     # ------------------------------------------------------------------ swelling, colour, cold
     "SWELL": "swollen swelling swelled swell swells puffy puffed puffiness puffing puff bloated "
-    "ballooned ballooning balloon swole swoll edema oedema enlarged engorged",
+    "ballooned ballooning swole swoll edema oedema enlarged engorged",
     "COLOUR": "blue bluish purple purplish white whitish pale grey gray greyish grayish dusky "
     "violet mottled blotchy ashy ashen bloodless discolored discoloured colorless colourless "
-    "maroon blueish yellowish blanched pallid",
+    "maroon dark darker blueish yellowish blanched pallid",
     "RED": "red redder reddish redness pink crimson flushed angry inflamed",
     "BRUISE": "bruise bruised bruising bruises bruisey",
     "CHANGED": "changed changes changing different funny weird odd strange wrong another off",
@@ -118,13 +118,13 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "accident flipped totaled rolled",
     "BLOW": "hit smashed smash slammed slam whacked banged bang bumped clattered kicked punched "
     "kneed elbowed struck clipped drilled plunked pegged nailed beaned clobbered cracked "
-    "knocked tackled tackle trucked trampled pancaked flattened blindsided crushed checked "
+    "knocked tackled tackle elbowed kneed slugged undercut headbutted stomped bumrushed mugged jostled trucked trampled pancaked flattened blindsided crushed checked "
     "bulldozed hammered leveled levelled steamrolled decked plowed rammed ran thrown yanked "
     "wrenched bodied smacked pummeled sacked cleaned cleated crunched dumped thumped barged "
     "clotheslined shoved undercut body-slammed jumped piled",
     "LAND": "landed landing land",
     "VEHICLE": "bike bicycle scooter skateboard board car truck van bus moped motorbike motorcycle "
-    "quad atv dirtbike snowboard ski skis skates sled horse trampoline ladder stairs steps stair "
+    "quad atv dirtbike snowboard ski skis skates sled horse trampoline ladder cart golfcart kayak raft treadmill jetski tractor canoe swing hammock stool sled tube cliff bridge stairs steps stair "
     "staircase roof wall fence boards post goalpost bench truck tree curb kerb pole hoverboard "
     "vehicle deck chair bleachers hill escalator swing net goal bunk",
     "GROUND": "ground floor ice grass turf concrete pavement court mat dirt track deck sand pool "
@@ -135,8 +135,8 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "constricted clamped",
     "BREATH": "breath breathe breathing breaths air inhale breathed breathin inhaling wind",
     "GASP": "wheezing wheeze wheezy gasping breathless gasp panting hyperventilating suffocating "
-    "winded puffed",
-    "FAINT": "fainted faint fainting faints blackout lightheaded lightheadedness dizzy dizziness "
+    "winded",
+    "FAINT": "fainted fainting faints blackout lightheaded lightheadedness dizzy dizziness "
     "woozy syncope",
     "HEART": "heart pulse heartbeat ticker heartrate",
     "FLUTTER": "racing race races raced pounding pounds pounded fluttering flutters fluttered "
@@ -156,7 +156,10 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "INFECT": "infected infection infections pus septic abscess cellulitis mrsa oozing ooze oozes "
     "oozed festering weeping",
     "WOUND": "wound wounds incision incisions stitches stitch scar scars sutures suture portal "
-    "portals cut staples dressing bandage scab steri steristrips",
+    "portals staples scab steristrips",
+    "MOTOR": "lift raise hold grip squeeze grab grasp carry push pull press move open close spread "
+    "bend straighten turn twist reach pinch clench brush comb wash write type button tie pour stir "
+    "chop pick support steady point extend rotate throw swing make work respond",
     "LEAK": "leaking leaks leaked leak oozing oozes weeping draining drainage discharge opened "
     "opening open split smells smelly stinks stink red redder pus angry infected yellow green "
     "gunk goo gunky goopy hot warm swollen bleeding bled burst seeping seeps dripping fluid wet "
@@ -257,7 +260,17 @@ def _families() -> dict[str, frozenset[str]]:
 
 
 FAMILIES: Final = _families()
+_COMMON_FAMILIES: Final = frozenset(
+    "MOTOR BREAKS_LIKE MISSILE SEAT POSITION STOP VEHICLE GROUND THING WORN HEIGHT TIGHTER PUT "
+    "PUSH REACH CHANGED ODD LIFT HOLD MOVE GIVES".split()
+)
 GUESSABLE: Final = (
-    frozenset(word for words in SIGN_WORDS.values() for word in words.split() if len(word) > 3)  # noqa: PLR2004
+    frozenset(
+        word
+        for family, words in SIGN_WORDS.items()
+        if family not in _COMMON_FAMILIES
+        for word in words.split()
+        if len(word) > 3  # noqa: PLR2004
+    )
     | frozenset(word for word in SLOT_WORDS.split() if len(word) > 3)  # noqa: PLR2004
 ) - _NOT_GUESSED

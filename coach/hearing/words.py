@@ -70,7 +70,8 @@ def _number_keys(raw: str) -> frozenset[str]:
     except ValueError:
         return frozenset((raw, "NUM"))
     hot = 38 <= value <= 42.5 or 100.4 <= value <= 107  # noqa: PLR2004
-    return frozenset((raw, "NUM", "FEVERISH")) if hot else frozenset((raw, "NUM"))
+    keys = {raw, "NUM"} | ({"FEVERISH"} if hot else set())
+    return frozenset(keys | ({"FEVER_F"} if value >= 100.4 and hot else set()))  # noqa: PLR2004
 
 
 def words_of(text: str, families: Mapping[str, frozenset[str]]) -> list[Word]:

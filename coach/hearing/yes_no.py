@@ -21,7 +21,9 @@ _YES: Final = word_set(
     "yes yeah yep yup yas sure affirmative definitely absolutely totally certainly indeed si oui "
     "yessir yeps y yuppers aye correct agree agreed yessss ofc"
 )
-_NO: Final = word_set("no nope nah negative nay never n noo nooo none nothing nuh disagree naw neither")
+_NO: Final = word_set(
+    "no nope nah negative nay never n noo nooo none nothing nuh disagree naw neither"
+)
 _MAYBE: Final = word_set(
     "maybe depends unsure idk dunno perhaps possibly might eh meh hmm dk unclear either hm unknown"
 )
@@ -43,7 +45,12 @@ _UNKNOWN: Final = frozenset(
 )  # fmt: skip
 _GO: Final = word_set("ready go yes lets ok okay good set")
 _LATER: Final = word_set("sec second minute min wait yet hold moment hang")
-_THUMBS: Final = (("\U0001f44d", "yes"), ("\U0001f44c", "yes"), ("\U0001f44e", "no"), ("\u2705", "yes"))
+_THUMBS: Final = (
+    ("\U0001f44d", "yes"),
+    ("\U0001f44c", "yes"),
+    ("\U0001f44e", "no"),
+    ("\u2705", "yes"),
+)
 
 
 def _polar(words: Sequence[Word], place: int) -> str | None:
@@ -92,15 +99,23 @@ _WELL: Final = word_set(
     "great fine good ok okay normal perfect clean smooth clear awesome solid alright "
     "comfortable amazing nothing through excellent"
 )
-_ONLY: Final = word_set("only just when during after towards toward late early whenever at on near by")
-_TIMES: Final = word_set("throws throw throwing end inning innings long hard fast follow release last")
+_ONLY: Final = word_set(
+    "only just when during after towards toward late early whenever at on near by"
+)
+_TIMES: Final = word_set(
+    "throws throw throwing end inning innings long hard fast follow release last"
+)
 _SKIPPED: Final = word_set(
     "skipped skip forgot busy missed tired sick later tomorrow passed ran bailed lazy blanked "
     "nowhere zero travel travelling traveling"
 )
 _ALL: Final = word_set("all every everything each done both twice completed finished did")
-_PARTLY: Final = word_set("some most half part few couple mostly partly one two three 1 2 3 4 almost")
-_NOT_YET: Final = word_set("need rest more gimme give hold hang wait later tired breather break water")
+_PARTLY: Final = word_set(
+    "some most half part few couple mostly partly one two three 1 2 3 4 almost"
+)
+_NOT_YET: Final = word_set(
+    "need rest more gimme give hold hang wait later tired breather break water"
+)
 
 
 def _by_topic(words: Sequence[Word], ask: str) -> Read | None:
@@ -110,7 +125,11 @@ def _by_topic(words: Sequence[Word], ask: str) -> Read | None:
     denied = bool(texts & (_DO_NOT | {"no", "without", "zero", "never", "nothing", "none"}))
     if about & {"ready", "go"}:
         return _ready_answer(texts)
-    if about & {"exercises", "program", "session", "workout"} and "did" in about and not about & _HURT:
+    if (
+        about & {"exercises", "program", "session", "workout"}
+        and "did" in about
+        and not about & _HURT
+    ):
         if texts & _SKIPPED:
             return Read("no", (0,))
         if texts & _PARTLY and not texts & {"every", "everything"}:
