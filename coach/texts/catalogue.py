@@ -279,6 +279,7 @@ _PLAN: Final = {
     "throwing.table": Check("error", "The coach shows steps of a table it knows, and no others."),
     "throwing.piece": Check("error", _HALF),
     "throwing.pieces": Check("error", _NO_DEFAULT),
+    "throwing.age": Check("error", "The table was made for grown or growing arms of another age."),
     "throwing.steps_turned": Check("error", "No step would be left to throw."),
     "changed.rule": Check(
         "error",

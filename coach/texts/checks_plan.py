@@ -11,6 +11,7 @@ from typing import Final
 
 from coach.model.program import Exercise, Place, Plan, Prescription, Program, Wall
 from coach.model.quantities import KG_PER_LB, Load
+from coach.rules.throwing_tables import STEP_TABLES
 from coach.texts import facts, values
 from coach.texts.margin import Margin
 
@@ -54,9 +55,18 @@ def _check_people(plan: Plan, margin: Margin) -> None:
         what = f"The athlete is {age} when the plan starts, and no guardian is named."
         write = "guardian: INITIALS, present at every session, NUMBER"
         margin.note("guardian.missing", plan.place, what, write)
+    _check_throwing_age(plan, age, margin)
     if not 7 <= age <= 100:  # noqa: PLR2004  a slip of typing, set here
         what = f"The athlete would be {age} years old when the plan starts."
         margin.note("plan.age", plan.place, what)
+
+
+def _check_throwing_age(plan: Plan, age: int, margin: Margin) -> None:
+    line = plan.throwing_line
+    least = STEP_TABLES[line.table].least_age if line else 0
+    if line is not None and age < least:
+        what = f'The table "{line.table}" is for {least} years and over; the athlete is {age}.'
+        margin.note("throwing.age", line.place, what)
 
 
 def _check_dates(plan: Plan, margin: Margin) -> None:

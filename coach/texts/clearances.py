@@ -1,8 +1,7 @@
 """The throwing line of a plan: `not cleared`, or cleared when, by whom, on which table and steps.
 
 Law: no throwing without a dated clearance that names table, first step and last step. The tables
-known here are published step tables: the youth table of eight steps (a practice's published page)
-and the updated long-toss table of 45 steps; distances and counts live with the throwing rules.
+known here are those of the throwing rules, each with its source; this file holds no distance.
 """
 
 from __future__ import annotations
@@ -11,21 +10,19 @@ import re
 from typing import Final
 
 from coach.model.program import ThrowingLine
+from coach.rules.throwing_tables import STEP_TABLES
 from coach.texts import values
 from coach.texts.fields import Fields
 from coach.texts.margin import Margin, did_you_mean, near_line
 from coach.texts.yaml_lines import Text
 
-TABLES: Final = {
-    "youth 8 steps": 8,
-    "updated long toss": 45,
-}  # table -> its number of steps
+TABLES: Final = {name: len(table.steps) for name, table in STEP_TABLES.items()}
 LINE: Final = (
     "throwing: cleared DATE by WHO, youth 8 steps, from step NUMBER, at most step NUMBER, "
     "apart NUMBER days"
 )
 _CLEARED: Final = re.compile(r"cleared (\S+) by (.+)")
-_CLASSES: Final = ("A", "B", "C", "D")
+_CLASSES: Final = ("A", "B", "C", "D", "E")
 
 
 def read_throwing(fields: Fields) -> tuple[str, ThrowingLine | None]:
@@ -74,11 +71,12 @@ def _with_pieces(line: ThrowingLine, found: list[Text], margin: Margin) -> Throw
 
 def _with_piece(line: ThrowingLine, piece: Text, margin: Margin) -> ThrowingLine:
     steps = values.Bounds("", 1, TABLES[line.table])
+    word = "phase" if line.table.endswith("phases") else "step"
     for lead, bounds, name in (
-        ("from step ", steps, "from_step"),
-        ("at most step ", steps, "most_step"),
-        ("sessions a step ", values.Bounds("", 1, 10), "sessions_a_step"),
-        ("apart ", values.Bounds("days", 2, 14), "apart_days"),
+        (f"from {word} ", steps, "from_step"),
+        (f"at most {word} ", steps, "most_step"),
+        (f"sessions a {word} ", values.Bounds("", 1, 10), "sessions_a_step"),
+        ("apart ", values.Bounds("days", STEP_TABLES[line.table].apart_days, 14), "apart_days"),
     ):
         if piece.value.startswith(lead):
             said = Text(piece.value.removeprefix(lead), values.place_after(piece, len(lead)))
