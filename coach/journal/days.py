@@ -10,6 +10,8 @@ from typing import TYPE_CHECKING
 
 from coach.model.flags import Section
 from coach.model.history import DayRecord, Done, Hold
+from coach.model.ladders import Ladder, ThrowDay, ThrowState
+from coach.model.quantities import Dose, Load
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -19,7 +21,16 @@ def day_body(record: DayRecord) -> dict[str, object]:
     """A day record as a JSON mapping, field by field."""
     body: dict[str, object] = dict(record._asdict())
     body["done"] = [done._asdict() for done in record.done]
+    body["ladders"] = [[name, ladder_body(ladder)] for name, ladder in record.ladders]
+    if record.threw is not None:
+        body["threw"] = {**record.threw._asdict(), "state": record.threw.state._asdict()}
     return body
+
+
+def ladder_body(ladder: Ladder) -> dict[str, object]:
+    """A ladder as a JSON mapping, dose and load field by field."""
+    dose = {**ladder.dose._asdict(), "load": ladder.dose.load._asdict()}
+    return {**ladder._asdict(), "dose": dose}
 
 
 def day_record(body: Mapping[str, object]) -> DayRecord:
@@ -32,6 +43,15 @@ def day_record(body: Mapping[str, object]) -> DayRecord:
     here = body.get("at_hand")
     known["at_hand"] = None if here is None else tuple(str(name) for name in _entries(here))
     known["picked"] = tuple((str(a), str(b)) for a, b in _pairs(body.get("picked")))
+    known["ladders"] = tuple(
+        (str(name), _ladder(entry)) for name, entry in _pairs(body.get("ladders"))
+    )
+    known["threw"] = _throw_day(body.get("threw"))
+    known["decisions"] = tuple(
+        (str(d[0]), str(d[1]), str(d[2]))
+        for d in _entries(body.get("decisions"))
+        if isinstance(d, list)
+    )
     return DayRecord(**known)  # type: ignore[arg-type]
 
 
@@ -70,4 +90,22 @@ def _pairs(value: object) -> list[tuple[object, object]]:
 def _done(entry: object) -> Done:
     if not isinstance(entry, dict):
         raise TypeError
-    return Done(**{name: entry[name] for name in Done._fields if name in entry})
+    known = {name: entry[name] for name in Done._fields if name in entry}
+    for name in ("reps", "pains", "felt"):
+        known[name] = tuple(_entries(entry.get(name)))
+    return Done(**known)
+
+
+def _ladder(entry: object) -> Ladder:
+    if not isinstance(entry, dict):
+        raise TypeError
+    dose = dict(entry["dose"])
+    dose["load"] = Load(**dose["load"])
+    moved = tuple((str(axis), str(day)) for axis, day in _pairs(entry.get("moved")))
+    return Ladder(Dose(**dose), int(entry["good_run"]), int(entry["form_run"]), moved)
+
+
+def _throw_day(entry: object) -> ThrowDay | None:
+    if not isinstance(entry, dict):
+        return None
+    return ThrowDay(**{**entry, "state": ThrowState(**entry["state"])})

@@ -9,16 +9,27 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from coach.model.flags import Section
+from coach.model.ladders import Ladder, ThrowDay
 
 
 class Done(NamedTuple):
-    """One exercise done on a day: sets done, whether loaded, and when it ended (ISO instant)."""
+    """One exercise done on a day: sets done, whether loaded, and when it ended (ISO instant).
+
+    `result` is good, earned (two clean reps over the top in the last set), short, form, over, left,
+    no equipment or cut off. `reps` and `pains` are as typed, set by set; `dose` the dose in words as
+    first shown, of `planned_sets`; `felt` what was felt, set by set where asked.
+    """
 
     exercise: str
     sets: int
     loaded: bool
     ended_at: str
     result: str = "good"
+    reps: tuple[float, ...] = ()
+    pains: tuple[float, ...] = ()
+    dose: str = ""
+    planned_sets: int = 0
+    felt: tuple[str, ...] = ()
 
 
 class DayRecord(NamedTuple):
@@ -47,6 +58,10 @@ class DayRecord(NamedTuple):
     fell: bool = False
     own_asked: tuple[str, ...] = ()  # own questions asked that day
     at_hand: tuple[str, ...] | None = None  # what was here, where it was asked
+    pain_after: float | None = None
+    ladders: tuple[tuple[str, Ladder], ...] = ()  # every exercise's, as used that day
+    threw: ThrowDay | None = None
+    decisions: tuple[tuple[str, str, str], ...] = ()  # rule id, outcome, why as shown
 
 
 class Hold(NamedTuple):

@@ -59,7 +59,8 @@ class Line(NamedTuple):
 
 class Ask(NamedTuple):
     """What may be typed now. `name` is the prompt's name in scenarios, `label` the words right
-    before the typing place (`Pain now, 0 to 10:`). `safety` prompts drop what was typed early."""
+    before the typing place (`Pain now, 0 to 10:`). `safety` prompts drop what was typed early.
+    """
 
     name: str
     label: str

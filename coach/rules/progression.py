@@ -11,6 +11,7 @@ from datetime import date
 from typing import Final, NamedTuple
 
 from coach.model.decisions import Basis, Decision
+from coach.model.ladders import Ladder
 from coach.model.program import Axis, Exercise, Prescription
 from coach.model.quantities import Dose, Load
 from coach.rules.dosing import easier, shorter
@@ -30,19 +31,6 @@ RESULTS: Final = ("none", "earned", "good", "short", "form", "over")
 
 _SOURCE_UP: Final = "Baechle and Earle (two-for-two); ACSM 2009"
 _OURS: Final = "set here, to be signed by a clinician"
-
-
-class Ladder(NamedTuple):
-    """What is remembered of one exercise between days; small and comparable.
-
-    `dose` is where it stands; `good_run` sessions running that earned a step (0 to 2); `form_run`
-    sessions running with a correction open (0 to 3); `moved` pairs an axis with its last day up.
-    """
-
-    dose: Dose
-    good_run: int = 0
-    form_run: int = 0
-    moved: tuple[tuple[str, str], ...] = ()
 
 
 class DaySummary(NamedTuple):

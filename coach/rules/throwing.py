@@ -12,6 +12,7 @@ from datetime import date, datetime, timedelta
 from typing import Final, NamedTuple
 
 from coach.model.decisions import Basis, Decision, Refusal
+from coach.model.ladders import ThrowState
 from coach.model.program import Plan
 from coach.rules.readiness import may_repeat
 from coach.rules.throwing_tables import (
@@ -185,19 +186,6 @@ def soreness(sore: Sore) -> tuple[NextThrow, Decision]:
     source = f"{_AXE}; late soreness was set here" if set_here else _AXE
     basis = Basis.OURS if set_here else Basis.PUBLISHED
     return follows, Decision("throw.soreness", name, why, basis=basis, source=source)
-
-
-class ThrowState(NamedTuple):
-    """What is remembered between throwing days: small and comparable.
-
-    `planned` is the step due next, `last_done` the last one done in full (0: none yet);
-    `clean_here` clean days at the planned step; `downs_running` steps down in a row.
-    """
-
-    planned: int
-    last_done: int = 0
-    clean_here: int = 0
-    downs_running: int = 0
 
 
 def step_today(state: ThrowState, follows: NextThrow) -> int | None:
