@@ -47,6 +47,7 @@ _READING: Final = {
     "file.first_line": Check(
         "error", "The first line says what kind of file it is: a key and a name."
     ),
+    "file.stray": Check("error", _SEEN_BY_NOBODY),
     "file.name": Check("error", _SEEN_BY_NOBODY),
     "text.tab": Check("error", "A tab has no width of its own. Use blanks."),
     "text.odd_blank": Check(

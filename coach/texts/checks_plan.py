@@ -156,13 +156,18 @@ def _check_home(
     _check_load_at_home(dose, plan, margin)
     handled = dict(dose.without)
     for equipment in exercise.equipment:
-        if equipment == exercise.load or equipment in plan.at_home or equipment in handled:
+        if equipment == exercise.load or _is_at_home(equipment, plan) or equipment in handled:
             continue
         what = f'"{exercise.name}" needs "{equipment}", which is not at home.'
         write = f"at home: {', '.join((*plan.at_home, equipment))}"
         margin.note("home.equipment", dose.place, what, write, also=exercise.place)
     for equipment, instead in dose.without:
         _check_stand_in(dose, exercise, equipment, instead, plan, by_name, margin)
+
+
+def _is_at_home(equipment: str, plan: Plan) -> bool:
+    kinds = {load.kind for load in plan.loads_at_home}
+    return equipment in plan.at_home or equipment in kinds
 
 
 def _check_stand_in(

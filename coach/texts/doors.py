@@ -7,13 +7,14 @@ from __future__ import annotations
 
 import hashlib
 from pathlib import Path
+from typing import Final
 
 from coach.model.findings import Finding
 from coach.model.program import Bound, Place, Plan, Program
 from coach.texts import scenarios, shelf
 from coach.texts.checks_plan import check_plan
 from coach.texts.checks_program import check_program
-from coach.texts.margin import Margin, Page
+from coach.texts.margin import Margin, Page, did_you_mean
 from coach.texts.plans import read_plan_tree
 from coach.texts.programs import read_program_into
 from coach.texts.yaml_lines import Mapped, Text, read_page, read_tree
@@ -79,8 +80,8 @@ def _short_name(file: Path) -> str:
     return f"{file.parent.name}/{file.name}" if inside else file.name
 
 
-def _plan_tree(margin: Margin, file: Path) -> Mapped | None:
-    page = read_page(file, _short_name(file), margin)
+def _plan_tree(margin: Margin, file: Path, root: Path | None = None) -> Mapped | None:
+    page = read_page(file, _short_name(file), margin, root)
     tree = read_tree(page, margin) if page else None
     if tree is not None and tree.pairs[0].key.value != "plan":
         first = tree.pairs[0].key
@@ -90,8 +91,8 @@ def _plan_tree(margin: Margin, file: Path) -> Mapped | None:
     return tree
 
 
-def _plan(margin: Margin, file: Path, program: Program) -> Plan | None:
-    tree = _plan_tree(margin, file)
+def _plan(margin: Margin, file: Path, program: Program, root: Path | None = None) -> Plan | None:
+    tree = _plan_tree(margin, file, root)
     if tree is None:
         return None
     plan = read_plan_tree(tree, program, margin)
@@ -203,9 +204,37 @@ def _check_folder(folder: Path) -> list[Finding]:
 def _check_program_folder(folder: Path) -> list[Finding]:
     margin = Margin()
     program = _program(margin, folder, "")
+    _note_strays(margin, folder)
     for plan in sorted((folder / "plans").glob("*.yaml")) if program else ():
-        _plan(margin, plan, program)  # type: ignore[arg-type]
+        _plan(margin, plan, program, folder)  # type: ignore[arg-type]
     found = margin.sorted_findings()
     for course in sorted((folder / "courses").glob("*.yaml")):
         found.extend(scenarios.check_course(course))
     return found
+
+
+_ROOMS_OF_A_PROGRAM: Final = ("exercises", "scripts", "plans", "courses")
+_TEXT_ENDINGS: Final = (".yaml", ".yml")
+
+
+def _note_strays(margin: Margin, folder: Path) -> None:
+    """Texts of a program folder that nobody would read: misspelt folders, other endings."""
+    for path in sorted(folder.iterdir()):
+        if path.name.startswith("."):
+            continue
+        if path.is_dir() and path.name not in _ROOMS_OF_A_PROGRAM:
+            _note_stray(margin, path, folder, did_you_mean(path.name, _ROOMS_OF_A_PROGRAM))
+        elif path.suffix in _TEXT_ENDINGS and path.name != shelf.PROGRAM_FILE:
+            _note_stray(margin, path, folder, "")
+    for room in ("plans", "courses"):
+        for path in sorted((folder / room).glob("*")):
+            if path.suffix != ".yaml" and not path.name.startswith("."):
+                _note_stray(margin, path, folder, " A text ends in .yaml.")
+
+
+def _note_stray(margin: Margin, path: Path, folder: Path, more: str) -> None:
+    short = path.relative_to(folder).as_posix()
+    margin.keep(Page(short, str(path), (), b""))
+    margin.note(
+        "file.stray", Place(short, 1), f"{short} is not read as a part of the program.{more}"
+    )
