@@ -22,8 +22,8 @@ if TYPE_CHECKING:
 
 MOST_LISTED = 10_000  # sessions that `coach diary` reads at most
 GREETING = "Coach is opening your plan."
-SAMPLE = "Coach is opening a sample plan. Nothing is kept."
-NO_PLAN = "There is no plan here yet. Get the file from your clinician, then type: coach use FILE"
+SAMPLE = "Coach is opening a sample plan.\nNothing is kept."
+NO_PLAN = "There is no plan here yet.\nGet the file from your clinician, then type: coach use FILE"
 OUR_FAULT = "Coach made a mistake. The fault is ours, not yours."
 NO_MORE_TODAY = "Stop for today: no more exercise."
 SAVED = "All you typed so far is saved."
@@ -87,8 +87,17 @@ def complain(words: str) -> None:
     with contextlib.suppress(OSError, ValueError, AttributeError):
         sys.stdout.flush()
     with contextlib.suppress(OSError, ValueError, AttributeError):
-        sys.stderr.write(words + "\n")
+        sys.stderr.write(fitted(words) + "\n")
         sys.stderr.flush()
+
+
+def fitted(words: str) -> str:
+    """The lines of `words`, wrapped to the window (at most 79 columns)."""
+    import shutil
+    import textwrap
+
+    width = max(20, min(shutil.get_terminal_size((80, 24)).columns, 80) - 1)
+    return "\n".join(textwrap.fill(line, width) for line in words.split("\n"))
 
 
 def quiet_output() -> None:
