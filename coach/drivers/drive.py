@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING, Final, NamedTuple
 
 from coach.drivers import exit_codes, recorded
 from coach.drivers.port import EndOfInput
-from coach.drivers.resuming import TOO_LONG_S, opened
+from coach.drivers.resuming import TOO_LONG_S, opened, over_too_long
 from coach.drivers.typed_text import Admitted, admitted
 from coach.drivers.words_shown import lines_for, record_words, words_of
 from coach.hearing import hear
@@ -291,9 +291,14 @@ class Sitting:
         self.state, self.book = step.state, step.book
 
     def _closed_as_partial(self) -> TooLong:
+        """The session closed as it is; the day may go on with a new one."""
         record = day_record(self.book, self.state, "partial")
-        body = {"why": "break"}
-        self.journal.append(self.session, recorded.CLOSED, body, (), self._instant(), close=record)
+        why = over_too_long()
+        body, shown = {"why": why.outcome}, (why.why,)
+        at = self._instant()
+        self.journal.append(self.session, recorded.CLOSED, body, shown, at, close=record)
+        line = Line("say", why.why)
+        self.port.present(Turn((line,), decisions=(why,)), (line,))
         return TooLong()
 
     def _away_s(self) -> int:
