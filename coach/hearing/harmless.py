@@ -12,14 +12,14 @@ from typing import Final
 
 HARMLESS: Final = """
     pop :: time / times / up / ups / fly / flies / quiz / music / star / culture / corn / off / to it / tart / in my fastball / in and
-    popped :: up to / up for / up a / some / a few / two / over to / by / into / an advil / the champagne / tags / in to / out for / out to / round / down to / open a / open the / it up / a top / a bottle / a cold / my gum / popcorn
+    popped :: up to / up for / up a / some ibuprofen / some advil / some tylenol / some aleve / a few advil / two advil / two aleve / over to / by / an advil / the champagne / tags / in to / out for / out to / round / down to / open a / open the / it up / a top / a bottle / a cold / my gum / popcorn
     popping :: tags / up all / bottles / by / over / into / the mitt
     pops up
     good, more, great, nice, extra, some, little, real, late, enough, serious, same, had, lots of, lot of, plenty of, no, less :: pop on / pop to / pop in my bat / pop in the bat / pop tonight / pop today / pop in the glove / pop in the mitt / pop on the ball / pop off the bat
     fastball|ball|slider|glove|bat|pitches|mitt|heater|catchers|cutter|curve|serve|changeup .. pop|popped|popping
     pop|popped|popping .. glove|mitt|bat
     pop .. on .. fastball|ball|slider|pitches|heater|serve|curve
-    snap :: throw / throws / pick / chat / count / dragon / back throw / peas / judgment / down drill / out of it / decision / on the / on my / on his / at release / drill / drills / bracelet / to it
+    snap :: throw / throws / pick / chat / count / dragon / back throw / peas / judgment / down drill / out of it / decision / drill / drills / bracelet / to it
     snapchat
     snapped :: a pic / a photo / a picture / a streak / the streak / out of / off / a losing / a slump / at / my losing / our losing / our streak / a skid
     bat|band|string|strings|lace|laces|strap|stick|racket|racquet|cable|pole|tube|shoelace|cord .. snapped|snap|broke|ripped|tore|broken|cracked|snaps
@@ -47,7 +47,7 @@ HARMLESS: Final = """
     permission|pink|hall|pay slip
     slips .. cordon|catch|fielding|catches|gully
     in the slips
-    slide :: step / steps / show / board / rule / tackle / into / over / drill / drills / in the
+    slide :: step / steps / show / board / rule / tackle / over / drill / drills
     slid :: into / home / in safe / past / headfirst / under the / in under
     sliding :: drills / practice / scale / door / shorts / mitt / into
     wall|floor|towel slides|slide
@@ -263,6 +263,8 @@ HARMLESS: Final = """
     half|back|leg|lift|lifting day
     hang|hanging|hung :: out / with / up / on / clean / cleans / in time / in there / curve / curveball / slider / a curve / a slider / a changeup / a breaking / from the bar / leg / in / tough
     dead hang|hangs
+    arm|still|body|just .. hanging in there
+    hanging in there
     in .. shape
     good|great|bad|tip|better|out of|best shape
     get|getting|got|stay|staying|whip in shape
@@ -323,6 +325,18 @@ HARMLESS: Final = """
     eyes .. red
     burning calories|daylight
     burning up :: the
+    burning :: desire / passion / question
+    swollen :: ego / head / river / creek
+    tingly|tingles|tingling .. victory|success|win
+    flu game
+    throwing up :: and in
+    breathless :: finish / game / ending
+    heart|pulse .. racing|pounding .. start|meet|final|finals|test|exam|before
+    put|get|got|bring|throw|threw|threw it back in :: the bag / play / the bucket / the car / to him
+    hop in|on
+    bump in|up velocity|velo|speed|load|weight|volume|reps
+    bottle|cup|glass|drink|rest|rests .. dropped|fell
+    weakest|strongest :: hitter / team / link / part of my game / pitch
     swelling crowd|music|pride
     numb chucks
     hit :: a dinger / a nuke / a bomb / a tank / a moonshot
@@ -351,7 +365,7 @@ HARMLESS: Final = """
     shift .. late|early|started|ended|starts|ends|long|over
     snapped :: a selfie / the / some / pics / photos / selfies
     snap :: decisions / decision / judgments
-    popped :: in a / in to / the balloon / balloons / his / her / in the / over / out of bed / up / popcorn / on
+    popped :: in a movie / the balloon / balloons / his / her / over / out of bed / up / popcorn / the question / the hood / a wheelie
     heart :: of / to heart
     weak :: at the plate / in the / at bat / today at the / sauce / off the
     breaking :: ball / balls / pitch / pitches / bad / news / in
@@ -384,7 +398,7 @@ HARMLESS: Final = """
     computer|laptop|app|phone|site|server .. crashed|crash|crashes
     stock|market crash|crashed
     legs .. wobbly|weak|dead|shaky
-    come|came|comes|coming|go|went|goes|going :: out of the pen / out of the bullpen / out to / out with / out for / out on / out strong / out and / out today / out fine / out great / out hot / out firing / out of hand / out of the stretch / out of the game / out of class / out of school / out of bed / out of pocket / out of nowhere / out on top / out sharp / out clean / out good / out of my / out last / out tonight / out of town / out there / out easy / out smooth / out flat / out slow / back out / out ahead / out throwing / out when / in from
+    come|came|comes|coming|go|went|goes|going :: out of the pen / out of the bullpen / out of the stretch / out of the game / out of class / out of school / out of bed / out of nowhere / out firing / out hot / out strong / out fine / out great / out sharp / out clean / out good / out easy / out smooth / out flat / out slow / out ahead / out throwing / out on top / out of town / out to dinner / out to eat / out with friends / out to the
     ball|curve|curveball|slider|it|fastball|pitch|pitches|changeup .. coming|came|comes|jumping|jumped|flying out of .. hand
     pulled out|it back|up|over|through|down
     push|pushed|pushing :: it back / practice back / back to / myself / through / hard / the / a / my / it to / the pace / ups / to
@@ -465,6 +479,9 @@ CAUSES: Final = """
     flu|covid|tetanus shot|jab
     nice|good|gym pump
     crossed legs
+    end of .. bat
+    hit|hitting one off
+    metal|cold bat
 """
 
 HABITS: Final = """

@@ -22,6 +22,7 @@ GAPS: Final = {"..": 3, "...": 7, "....": 14}
 OVER_STOPS: Final = 14
 SENTENCE: Final = 2  # the pause of a full stop
 FILLERS_BETWEEN: Final = 2
+BLOCK: Final = 24  # words in a block; a phrase reaches no further than the next block
 TRIES: Final = 3  # places tried for one step, so that the cost of a pattern is bounded
 
 # words and families too frequent to start looking from
@@ -44,11 +45,12 @@ class Step(NamedTuple):
 class Pattern(NamedTuple):
     """A phrase: its steps, the step looked for first, and how far before it the phrase may start.
 
-    `owner` is its place in the table it came from, `text` how it is written down; `opens` and
+    `others` are the keys of the steps but the rarest; `owner` is its place in the table it came from, `text` how it is written down; `opens` and
     `closes` tie it to the start and the end of the answer.
     """
 
     steps: tuple[Step, ...]
+    others: tuple[frozenset[str], ...]
     owner: int
     text: str
     anchor: int
@@ -98,7 +100,8 @@ def parsed(text: str, owner: int) -> list[Pattern]:
             gap = 0
         anchor = _anchor(steps)
         reach = sum(step.gap + FILLERS_BETWEEN + 1 for step in steps[1 : anchor + 1])
-        out.append(Pattern(tuple(steps), owner, text, anchor, reach, opens, closes))
+        others = tuple(step.keys for k, step in enumerate(steps) if k != anchor)
+        out.append(Pattern(tuple(steps), others, owner, text, anchor, reach, opens, closes))
     return out
 
 
@@ -206,13 +209,30 @@ def _fits_near(
             yield at
 
 
+def _nearby(words: Sequence[Word]) -> list[set[str]]:
+    """For each block of words, all keys in it and in the blocks beside it."""
+    blocks = [
+        set().union(*(word.keys for word in words[start : start + BLOCK]))
+        for start in range(0, len(words), BLOCK)
+    ]
+    if len(blocks) == 1:
+        return blocks
+    return [set().union(*blocks[max(0, b - 1) : b + 2]) for b in range(len(blocks))]
+
+
 def matches(words: Sequence[Word], patterns: Table, *, close: bool = False) -> list[Match]:
     """Every fit of every pattern; `close` ends a phrase at any pause."""
     index = patterns.index()
+    nearby = _nearby(words)
     out: dict[tuple[str, tuple[int, ...]], Match] = {}
     for place, word in enumerate(words):
+        present = nearby[place // BLOCK]
         for key in word.keys:
             for pattern in index.get(key, ()):
-                for at in _fits_near(words, place, pattern, close=close):
-                    out[pattern.text, at] = Match(pattern.owner, at, pattern.text)
+                for others in pattern.others:
+                    if others.isdisjoint(present):
+                        break
+                else:
+                    for at in _fits_near(words, place, pattern, close=close):
+                        out[pattern.text, at] = Match(pattern.owner, at, pattern.text)
     return list(out.values())

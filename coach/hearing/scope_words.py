@@ -129,7 +129,7 @@ OTHERS: Final = _set(
     "shortstop kid guy guys dog cat horse uncle aunt grandma grandpa grandfather grandmother "
     "colleague neighbor neighbour goalie keeper captain opponent player players he she his her "
     "their hes shes boy girl lad mate mates setter libero trainer bro reliever batter student he "
-    "someone somebody dude bf gf gran nan boss classmate outfielder infielder nephew "
+    "someone somebody dude bf gf gran nan boss classmate outfielder infielder fielder baseman nephew "
     "niece manager quarterback qb striker bowler"
 )
 PRONOUNS_OTHER: Final = _set("he she his her their hes shes")

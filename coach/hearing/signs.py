@@ -117,7 +117,7 @@ def _around(words: Sequence[Word], lexicon: Lexicon) -> _Around:
 def _softened(entry: Entry, match: Match, around: _Around) -> bool:
     """Whether a known cause, an old habit or another part of the body stands by it."""
     taken = frozenset(match.at)
-    if entry.group in _CAUSED and any(taken.isdisjoint(cause.at) for cause in around.causes):
+    if entry.group in _CAUSED and any(not taken.issuperset(cause.at) for cause in around.causes):
         return True
     if entry.group in _HABITUAL and around.habits:
         return True

@@ -93,6 +93,10 @@ ARM_SIGNS: Final = (
         PART .. CANT feel
         burned|burnt|cut|poked|pricked|hit|pinched|scraped .. PART .... didnt|dont|couldnt|cant feel
         going|went off .. in PART
+        like .. outlet|taser|tased|electrocuted|wire|battery|plugged|shocked
+        plugged|plugging .. PART
+        felt|feel|feeling|feels numb
+        PART .. BUZZ .. after|every|when
         machine .. in|going .. PART
         it|still|and wont|doesnt wake up
         fell|gone|went asleep .. PART
@@ -225,6 +229,9 @@ ARM_SIGNS: Final = (
         CANT .. pour|stir|chop|cut .. with|milk|water|coffee|anything
         CANT .. carry
         CANT budge
+        LOST .. ability
+        arm|hand|shoulder .. made of jello|jelly|rubber|noodles
+        fumbling|fumble|fumbled .. stuff|things|everything|keys|ball|it
         weak as
         WEAK .. in|on .. PART
         strength|power|grip .. fell|dropped|dropping|falling|went|crashed

@@ -351,7 +351,6 @@ BODY_SIGNS: Final = (
         body|whole aches|ache|achy
         coming down .. something
         WOUND
-        temp|temperature
         hot .. cold
         chest cough
         shaking
@@ -430,7 +429,10 @@ BODY_SIGNS: Final = (
         slept|sleep|sleeping upright
         havent|hasnt|not|cant|couldnt|didnt .. slept|sleep|sleeping .... PAIN|PART|days|nights
         up|awake till|til|until .. with|PAIN|PART|shoulder|hurting|aching
-        up with .. PAIN|PART
+        up with .. PAIN|PART|ache
+        night|nights in row .. awake|up|PAIN|with
+        up|awake MANY hour|hours
+        awake|up .. with .. ache|PAIN|shoulder|arm|it
         up .. all|half|most .. night .. PAIN|PART|hurting|throbbing|aching|ache
         MANY .. hour|hours|nights .. woke|wake|waking|awake .. PAIN|hurting|PART
         woke|wake|waking|wakes .. MANY|AGAIN hour|hours|night|nights
@@ -442,8 +444,8 @@ BODY_SIGNS: Final = (
         no|zero relief|letup|escape
         PILL|ice|heat|rest|nothing .. do|does|did|doing nothing|zero|squat|jack
         slept|sleep .. NUM|an|one|two|maybe hour|hours|minutes .. PAIN|PART
-        paced|pacing|walking .. because|from|with .. PAIN
-        NUM|3am|4am|2am .. because|from|with .. PAIN
+        paced|pacing|walking ... because|from|with .. PAIN
+        am .. because|from|with .. PAIN
         PAIN .. just|while|when|even|im sitting|resting|lying|standing
         PAIN .. never quits|stops|ends|leaves|eases
         watched|watching .. clock|ceiling .. PAIN|night

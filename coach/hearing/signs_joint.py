@@ -53,6 +53,12 @@ JOINT_SIGNS: Final = (
         back in|into|to .. SEAT
         SOCKETED .. separated|separating|separates
         shoulder|joint is|was|still out
+        it|shoulder|arm|thing|one back in
+        SOCKETED .. UNDONE
+        it|thing|everything|something .. came|come|BE .. unglued|unhinged|undone|unseated|dislodged
+        shoulder|joint .. slipped|slips|shifted|shifts|slid|slides|slipping|sliding|shifting
+        shoulder|joint .. hung|hangs|stuck .. out|up|then
+        it slipped|shifted|slips .. twice|again|times|every|throw|back
         it locks|catches|sticks|clunks .. when|and|on|if|every|overhead
         shift|slip|slide .. and|then .. clunk|back
         came|come|comes|coming out .. SOCKETED
@@ -160,6 +166,8 @@ JOINT_SIGNS: Final = (
         PART .. lower|higher than .. other
         PART .. CANT|doesnt|dont .. match
         PART .. poking|poke|pokes|sticking|sticks|stick .. out|up
+        something .. sticking|poking|sticks|pokes|protruding out|up|through
+        PART .. LOOK .. dropped|fallen|slumped|sunk|lower|low|droopy|caved
         BONE .. sticking|poking|sticks|pokes|popping|through|pushing
         BONE .. BE .. out|up
         FRACTURE .. PART|BONE
@@ -279,6 +287,7 @@ JOINT_SIGNS: Final = (
         sharp|sudden|loud|quick POP
         POP .. in|from PART
         POP .. PART
+        it POP
         one|a|small|little|tiny|few|couple|some|slight|another pop|snap|crack|click .. in|but|no|little|when|once|then|sore
         popping|popped|snapping|cracking sound|noise|noises|feeling|sensation
         shoulder|it .. was popping|snapping
@@ -351,6 +360,8 @@ JOINT_SIGNS: Final = (
         got|gets|getting|been|was|were|be .. BLOW|run|hit|bucked|tripped|nailed|dropped|lit|jumped|rocked|mauled
         hit .. pothole|deer|tree|pole|curb|bump|rock
         went flying
+        in|had .. accident|wreck|crash|collision|pileup
+        hop .. off|hit|into|caught .. PART|me
         flying off|over|into
         dropped .. on|onto .. PART
         something|someone|somebody .. fell|landed|dropped .. on .. me|PART

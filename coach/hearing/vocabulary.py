@@ -32,9 +32,9 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "deadened desensitized",
     "BUZZ": "buzz buzzing buzzes buzzed buzzy fizz fizzy fizzing fizzes fuzzy fuzz static crawling "
     "crawly ants sparkly sparkles sparkling carbonated rubbery woolly wooly staticky zappy zings "
-    "zinging vibrating humming effervescent bees",
+    "zinging vibrating vibrates vibrated humming effervescent bees",
     "SHOCK": "zap zaps zapped zapping zing zinged zinger zingers electric electrical electricity "
-    "shocks jolt jolts jolted lightning stinger stingers lightening electrocuted",
+    "shock shocks jolt jolts jolted lightning stinger stingers lightening electrocuted",
     "FEELING": "feeling sensation feel feelin sense touch",
     "ASLEEP": "asleep",
     "DULLED": "dull dead wooden cottony cotton rubber glove gloves plastic "
@@ -64,13 +64,13 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "SWELL": "swollen swelling swelled swell swells puffy puffed puffiness puffing puff bloated "
     "ballooned ballooning swole swoll edema oedema enlarged engorged",
     "COLOUR": "blue bluish purple purplish white whitish pale grey gray greyish grayish dusky "
-    "violet mottled blotchy ashy ashen bloodless discolored discoloured colorless colourless "
+    "violet mottled blotchy ashy ashen bloodless discolored discoloured discoloration discolouration colorless colourless "
     "maroon dark darker blueish yellowish blanched pallid",
     "RED": "red redder reddish redness pink crimson flushed angry inflamed",
     "BRUISE": "bruise bruised bruising bruises bruisey",
     "CHANGED": "changed changes changing different funny weird odd strange wrong another off",
     "HUE": "color colour colors colours shade",
-    "COLD": "cold colder icy ice freezing frozen chilly cool clammy",
+    "COLD": "cold colder icy freezing frozen chilly cool clammy",
     "VEIN": "vein veins",
     "BULGE": "bulging bulge bulges sticking popping standing stand stick pop ropey showing",
     "TIGHTER": "tight tighter snug",
@@ -88,11 +88,13 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "clunked snapped went goes go slipped slips rolled jammed pulled pull set relocated relocate "
     "reduced shook worked knocked bumped eased wiggle clicked",
     "LOOSE": "loose looser looseness",
+    "UNDONE": "unglued unhinged undone unhooked unlatched unplugged dislodged unseated unscrewed "
+    "untethered disconnected detached",
     "UNSTABLE": "unstable instability wobbly wobbles wobbling wobble sloppy unsteady insecure "
     "floaty lax laxity slippy unsecure jiggly slidey shifty",
     "SOCKETED": "shoulder shoulders joint socket arm arms labrum humerus capsule",
     "SEAT": "socket joint place track seat position sockets hole spot",
-    "MISSILE": "ball drive liner comebacker pitch fastball puck bat stick knee elbow shot boot heater "
+    "MISSILE": "ball drive liner comebacker pitch fastball puck bat stick knee elbow hop shot boot heater "
     "liners racket hockey helmet softball baseball cricket bouncer",
     "BREAKS_LIKE": "twig branch stick celery velcro gun gunshot firecracker carrot rubber band "
     "knuckle knuckles bubble string guitar rope fabric paper cloth sheet",
@@ -134,7 +136,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "heaviness crushing crushed burning stabbing stab gripping elephant weight band "
     "constricted clamped",
     "BREATH": "breath breathe breathing breaths air inhale breathed breathin inhaling wind",
-    "GASP": "wheezing wheeze wheezy gasping breathless gasp panting hyperventilating suffocating "
+    "GASP": "wheezing wheeze wheezy gasping gasp panting hyperventilating suffocating "
     "winded",
     "FAINT": "fainted fainting faints blackout lightheaded lightheadedness dizzy dizziness "
     "woozy syncope",
