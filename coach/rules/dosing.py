@@ -15,9 +15,9 @@ from coach.rules.pain import Room
 from coach.rules.readiness import sets_after_short_sleep
 
 LIGHT_CUFF: Final = "side-lying external rotation"
-LIGHT_CUFF_OPENS_LB: Final = 2.0  # common practice, no published source
-LIGHT_CUFF_OPENS_KG: Final = 1.0  # common practice, no published source
-LIGHT_CUFF_CAP_LB: Final = 3.0  # common practice while symptomatic, no published source
+# Common practice, no published source: opens at 2 lb (1 kg), at most 3 lb while symptomatic.
+LIGHT_CUFF_OPENS: Final = {"lb": 2.0, "kg": 1.0}
+LIGHT_CUFF_CAP: Final = Load("dumbbell", 3.0, "lb")
 TOO_EASY: Final = "too easy"
 MISSED_RUNNING: Final = 3  # set here, to be signed by a clinician
 
@@ -154,6 +154,21 @@ def light_cuff(exercise_name: str, fault_name: str) -> Decision:
         return Decision("dose.light_cuff", "check form", why, basis=Basis.PRACTICE, source=source)
     why = "Nothing changes here."
     return Decision("dose.light_cuff", "as usual", why, basis=Basis.PRACTICE, source=_PRACTICE)
+
+
+def light_cuff_load(prescription: Prescription) -> Decision:
+    """Whether the plan's light cuff load is in the suggested range (id dose.light_cuff).
+
+    Outcomes: light, or note (for the clinician who writes the plan; the plan's figure stands).
+    Source: common practice.
+    """
+    opens = LIGHT_CUFF_OPENS.get(prescription.load.unit, 0.0)
+    light = prescription.load.amount <= opens
+    capped = prescription.load_cap.kilograms() <= LIGHT_CUFF_CAP.kilograms()
+    outcome = "light" if light and capped else "note"
+    why = "Suggested: open at 2 lb (1 kg), at most 3 lb while it still hurts."
+    place = prescription.place
+    return Decision("dose.light_cuff", outcome, why, place, Basis.PRACTICE, _PRACTICE)
 
 
 def towel(exercise: Exercise, fault_name: str) -> Decision:

@@ -71,6 +71,29 @@ def earns(last_set_reps: float, top: int) -> bool:
     return last_set_reps >= top + EXTRA_REPS
 
 
+def was_hard(effort: float) -> bool:
+    """Whether an effort (0 to 10) is 9 or 10 (id prog.down; set here)."""
+    return effort >= HARD_EFFORT
+
+
+def range_pace(prescription: Prescription) -> Decision:
+    """Whether the range ladder takes 8 to 12 weeks in all (id prog.range): fits, fast, slow, none.
+
+    Steps from the opening to the cap times the days of each. Source: common practice.
+    """
+    line = prescription.range
+    steps = 0 if line is None else line.cap - line.opening
+    source = "common practice, no published source"
+    if line is None or steps <= 0:
+        why = "The range stays where it is."
+        return Decision("prog.range", "none", why, basis=Basis.PRACTICE, source=source)
+    fewest, most = (7 * weeks for weeks in RANGE_WEEKS)
+    days = steps * line.after_days
+    outcome = "fast" if days < fewest else "slow" if days > most else "fits"
+    why = f"This range ladder takes {days} days. Suggested are {fewest} to {most}."
+    return Decision("prog.range", outcome, why, line.place, Basis.PRACTICE, source)
+
+
 def next_load(load: Load, step: float, cap: Load, owned: tuple[Load, ...]) -> Load | None:
     """The heaviest owned load within a step above `load` (id prog.step), or None.
 

@@ -6,11 +6,11 @@ from datetime import date, timedelta
 
 import pytest
 
+from coach.model.ladders import ThrowState
 from coach.rules.throwing import (
     Clearance,
     NextThrow,
     Sore,
-    ThrowState,
     class_days,
     first_day_again,
     may_bowl,

@@ -1,13 +1,14 @@
 import pytest
 
 from coach.model.decisions import Refusal
-from coach.model.program import Axis, Exercise, Fault, Place, Prescription
+from coach.model.program import Axis, Exercise, Fault, Place, Prescription, Version
 from coach.model.quantities import Dose, Load
 from coach.rules.dosing import (
     correction,
     dose_for_today,
     easier,
     light_cuff,
+    light_cuff_load,
     lighter,
     needs_pick,
     opening_dose,
@@ -134,6 +135,15 @@ def test_easier_is_the_next_lower_level_the_plan_allows(row: Exercise, line: Pre
     assert easier(standing, row, line._replace(versions=("standing",))) is None
 
 
+def test_easier_is_the_nearest_level_below(row: Exercise, line: Prescription) -> None:
+    three = row._replace(versions=(*row.versions, Version("on one leg", 3)))
+    all_three = line._replace(versions=("kneeling", "standing", "on one leg"))
+    top = OPENING._replace(version="on one leg", version_level=3)
+    got = easier(top, three, all_three)
+    assert got is not None
+    assert got.version == "standing"
+
+
 def test_a_version_of_the_same_level_is_not_easier(row: Exercise, line: Prescription) -> None:
     assert easier(OPENING, row, line) is None
     assert easier(OPENING._replace(version="", version_level=9), row, line) is None
@@ -200,6 +210,24 @@ def test_too_easy_in_the_light_cuff_exercise_means_check_the_form(
     exercise: str, fault: str, outcome: str
 ) -> None:
     assert light_cuff(exercise, fault).outcome == outcome
+
+
+@pytest.mark.parametrize(
+    ("load", "cap", "outcome"),
+    [
+        (pounds(2), pounds(3), "light"),
+        (pounds(2.5), pounds(3), "note"),
+        (pounds(2), pounds(3.5), "note"),
+        (Load("dumbbell", 1, "kg"), pounds(3), "light"),
+        (Load("dumbbell", 1.25, "kg"), pounds(3), "note"),
+        (Load("dumbbell", 1, "kg"), Load("dumbbell", 1.5, "kg"), "note"),
+    ],
+)
+def test_a_light_cuff_load_over_the_suggested_one_is_a_note(
+    line: Prescription, load: Load, cap: Load, outcome: str
+) -> None:
+    weighed = line._replace(load=load, load_cap=cap)
+    assert light_cuff_load(weighed).outcome == outcome
 
 
 @pytest.mark.parametrize(

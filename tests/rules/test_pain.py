@@ -9,6 +9,7 @@ from coach.rules.pain import (
     is_flag,
     next_morning,
     to_start,
+    two_up,
     usual,
 )
 
@@ -130,6 +131,15 @@ def test_pain_in_the_warm_up_is_judged_like_pain_in_a_set(
     decision = in_warm_up(pain, ceilings)
     assert decision.outcome == outcome
     assert decision.rule == "ready.warm_up"
+
+
+@pytest.mark.parametrize(
+    ("now", "last", "up"), [(3, 1, True), (2.5, 1, False), (10, None, False), (2, 0, True)]
+)
+def test_pain_now_two_above_the_last_session_opens_sections(
+    now: float, last: float | None, up: bool
+) -> None:
+    assert two_up(now, last) is up
 
 
 # ---------------------------------------------------------------- the morning after

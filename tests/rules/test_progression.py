@@ -3,14 +3,14 @@ from datetime import date, timedelta
 
 import pytest
 
-from coach.model.program import Exercise, Prescription
+from coach.model.ladders import Ladder
+from coach.model.program import Exercise, Prescription, Version
 from coach.model.quantities import Dose, Load
 from coach.rules.dosing import opening_dose
 from coach.rules.limits import gate
 from coach.rules.progression import (
     RESULTS,
     DaySummary,
-    Ladder,
     Rails,
     arbiter,
     carried_over,
@@ -19,7 +19,9 @@ from coach.rules.progression import (
     next_load,
     one_down,
     one_up,
+    range_pace,
     wants_up,
+    was_hard,
 )
 
 OPENED = date(2026, 11, 9)
@@ -65,6 +67,31 @@ def weighed(row: Exercise, line: Prescription) -> Rails:
 
 def start(rails: Rails, good_run: int = 0, form_run: int = 0) -> Ladder:
     return Ladder(rails.opening, good_run, form_run)
+
+
+@pytest.mark.parametrize(("effort", "hard"), [(8, False), (8.5, False), (9, True), (10, True)])
+def test_nine_and_ten_are_hard(effort: float, hard: bool) -> None:
+    assert was_hard(effort) is hard
+
+
+@pytest.mark.parametrize(
+    ("steps", "days", "outcome"),
+    [
+        (1, 55, "fast"),
+        (1, 56, "fits"),
+        (2, 28, "fits"),
+        (2, 42, "fits"),
+        (1, 85, "slow"),
+        (0, 56, "none"),
+    ],
+)
+def test_a_range_ladder_takes_eight_to_twelve_weeks_in_all(
+    line: Prescription, steps: int, days: int, outcome: str
+) -> None:
+    assert line.range is not None
+    paced = line._replace(range=line.range._replace(opening=0, cap=steps, after_days=days))
+    assert range_pace(paced).outcome == outcome
+    assert range_pace(line._replace(range=None)).outcome == "none"
 
 
 # ---------------------------------------------------------------- up
@@ -219,6 +246,17 @@ def test_a_version_goes_to_the_next_level(rails: Rails) -> None:
     only = rails._replace(prescription=rails.prescription._replace(versions=("kneeling",)))
     assert one_up("versions", only.opening, only) is None
     assert one_up("versions", only.opening._replace(version=""), rails) is None
+
+
+def test_a_version_is_never_skipped(rails: Rails) -> None:
+    exercise = rails.exercise._replace(
+        versions=(*rails.exercise.versions, Version("on one leg", 3))
+    )
+    line = rails.prescription._replace(versions=("kneeling", "standing", "on one leg"))
+    three = rails._replace(exercise=exercise, prescription=line)
+    up = one_up("versions", three.opening, three)
+    assert up is not None
+    assert up.version == "standing"
 
 
 def test_sets_and_holds_go_up_to_their_caps(rails: Rails) -> None:

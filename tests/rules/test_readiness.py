@@ -159,6 +159,7 @@ MOVES = Done("pendulum", 1, loaded=False, ended_at="2026-11-25T08:30:00+00:00")
         ((record("2026-11-25", WORK),), "twice daily only"),
         ((record("2026-11-25", MOVES),), "first"),
         ((record("2026-11-25", WORK._replace(sets=0)),), "first"),
+        ((record("2026-11-25", WORK._replace(sets=1)),), "twice daily only"),
         ((record("2026-11-25"), record("2026-11-25", MOVES, WORK)), "twice daily only"),
         ((record("2026-11-24", WORK),), "first"),
     ],
@@ -184,6 +185,12 @@ def test_the_weeks_sessions_are_those_of_seven_days_today_included(
     decision = week_full(tuple(record(day, MOVES) for day in days), TODAY, CAPS)
     assert decision.outcome == outcome
     assert decision.place == CAPS.place
+
+
+@pytest.mark.parametrize(("sets", "outcome"), [(0, "open"), (1, "rest")])
+def test_a_session_counts_from_its_first_set(sets: int, outcome: str) -> None:
+    days = tuple(record(f"2026-11-{day}", MOVES._replace(sets=sets)) for day in (22, 23, 24))
+    assert week_full(days, TODAY, CAPS).outcome == outcome
 
 
 def test_a_start_at_which_nothing_was_done_is_no_session() -> None:

@@ -4,11 +4,11 @@ from datetime import UTC, date, datetime, timedelta
 import pytest
 
 from coach.model.decisions import Refusal
+from coach.model.ladders import ThrowState
 from coach.model.program import Plan
 from coach.rules.throwing import (
     Clearance,
     Sore,
-    ThrowState,
     clearance,
     may_throw_today,
     next_throws,
