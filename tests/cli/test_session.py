@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import re
+import resource
 import select
 import signal
 import subprocess
@@ -24,6 +25,7 @@ from tests.cli.running import (
 )
 
 if TYPE_CHECKING:
+    from collections.abc import Callable, Iterator
     from pathlib import Path
 
 FLAG = "my hand is numb and tingly since this morning"
@@ -63,6 +65,22 @@ class Talk:
         out, err = self.process.communicate(timeout=60)
         assert b"Traceback" not in err
         return self.process.returncode, out.decode() + err.decode()
+
+
+@pytest.fixture
+def begin(tmp_path: Path) -> Iterator[Callable[[], Talk]]:
+    """Starts sessions; ends those that a failed test left open."""
+    begun: list[Talk] = []
+
+    def one() -> Talk:
+        begun.append(Talk(tmp_path))
+        return begun[-1]
+
+    yield one
+    for talk in begun:
+        if talk.process.poll() is None:
+            talk.process.kill()
+        talk.process.communicate()
 
 
 def test_a_warning_sign_is_a_stop_on_disk_and_is_shown_first_ever_after(tmp_path: Path) -> None:
@@ -110,18 +128,20 @@ def test_the_end_of_input_keeps_all_and_the_next_start_goes_on(tmp_path: Path) -
     assert "Is this your plan" not in second.stdout
 
 
-def test_kill_9_at_each_prompt_goes_on_with_the_same_words(tmp_path: Path) -> None:
+def test_kill_9_at_each_prompt_goes_on_with_the_same_words(
+    tmp_path: Path, begin: Callable[[], Talk]
+) -> None:
     with_plan(tmp_path)
     answers = ["yes", "1", "0", "8", "none", "none"]
     said = ""
     for answer in answers:
-        talk = Talk(tmp_path)
+        talk = begin()
         heard = talk.hears()
         if said:
             assert last_question(said) == last_question(heard)
         said = talk.types(answer)
         os.kill(talk.process.pid, signal.SIGKILL)
-        talk.process.communicate()
+        talk.process.wait()
     with Journal.open(diary_folder(tmp_path)) as journal:
         cut = journal.unfinished()
         assert cut is not None
@@ -133,9 +153,11 @@ def last_question(said: str) -> list[str]:
     return [line for line in said.splitlines() if line][-2:]
 
 
-def test_a_second_session_is_refused_while_one_is_open(tmp_path: Path) -> None:
+def test_a_second_session_is_refused_while_one_is_open(
+    tmp_path: Path, begin: Callable[[], Talk]
+) -> None:
     with_plan(tmp_path)
-    talk = Talk(tmp_path)
+    talk = begin()
     talk.hears()
     second = run(tmp_path)
     assert second.returncode == 75
@@ -149,10 +171,10 @@ def test_a_second_session_is_refused_while_one_is_open(tmp_path: Path) -> None:
     ("number", "code"), [(signal.SIGINT, 130), (signal.SIGTERM, 143), (signal.SIGHUP, 129)]
 )
 def test_a_signal_ends_the_session_and_loses_nothing(
-    tmp_path: Path, number: int, code: int
+    tmp_path: Path, begin: Callable[[], Talk], number: int, code: int
 ) -> None:
     with_plan(tmp_path)
-    talk = Talk(tmp_path)
+    talk = begin()
     talk.hears()
     talk.types("yes")
     talk.process.send_signal(number)
@@ -206,3 +228,20 @@ def test_lines_have_no_escape_codes_and_no_terminal_library(tmp_path: Path) -> N
     )  # fmt: skip
     assert done.stdout.decode().splitlines()[-1] == "[]"
     assert not set(b"\x1b\r\x08\x07") & set(done.stdout)
+
+
+def test_a_disk_that_fills_up_ends_the_session_and_keeps_what_was_confirmed(tmp_path: Path) -> None:
+    with_plan(tmp_path)
+
+    def fill() -> None:
+        resource.setrlimit(resource.RLIMIT_FSIZE, (45_000, 45_000))
+
+    typed = "yes\n1\n" + "what\n" * 40
+    done = run(tmp_path, typed=typed, before=fill)
+    assert done.returncode == 74
+    assert "no exercise is shown" in " ".join((done.stdout + done.stderr).split())
+    assert not WORK.search(done.stdout)
+    with Journal.open(diary_folder(tmp_path)) as journal:
+        kept = journal.events(1)
+        assert [body["text"] for _kind, body, _at in kept[:2]] == ["yes", "1"]
+        journal.verify()
