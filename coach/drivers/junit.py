@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from xml.sax.saxutils import escape, quoteattr
 
 if TYPE_CHECKING:
-    from coach.drivers.replay import Result
+    from coach.drivers.replay import Mismatch, Result
 
 
 def as_junit(results: list[Result]) -> str:
@@ -40,20 +40,21 @@ def _case(result: Result) -> str:
         f'time="{time_of(result.seconds)}"'
     )
     troubles = [
-        _trouble(
-            "failure",
-            "mismatch",
-            f"{missed.day}, {missed.prompt}",
-            f"line {missed.place.line}\nexpected: {missed.expected}\nactual: {missed.actual}",
-        )
-        for missed in result.mismatches[:1]
-    ] + [
         _trouble("error", finding.id, finding.what, f"line {finding.place.line}")
         for finding in result.findings[:1]
     ]
+    if result.mismatches:
+        first = result.mismatches[0]
+        text = "\n\n".join(_both_sides(missed) for missed in result.mismatches)
+        troubles.append(_trouble("failure", "mismatch", f"{first.day}, {first.prompt}", text))
     if not troubles:
         return f"{head}/>\n"
     return f"{head}>\n{''.join(troubles)}</testcase>\n"
+
+
+def _both_sides(missed: Mismatch) -> str:
+    where = f"line {missed.place.line}, {missed.day}, at the prompt: {missed.prompt}"
+    return f"{where}\nexpected: {missed.expected}\nactual: {missed.actual}"
 
 
 def _trouble(tag: str, kind: str, message: str, text: str) -> str:

@@ -29,10 +29,10 @@ class Admitted(NamedTuple):
 def admitted(typed: str, *, safety: bool) -> Admitted:
     """One answer out of what was typed."""
     told = (TOO_LONG,) if len(typed) > LONGEST else ()
-    typed = typed[:LONGEST].rstrip("\r\n")
-    lines = [line for line in typed.splitlines() if line.strip()]
+    lines = [line for line in typed[:LONGEST].splitlines() if line.strip()]
     if len(lines) < 2:  # noqa: PLR2004 - one line is no paste of several
-        return Admitted(typed, typed, told)
+        text = lines[0] if lines else ""
+        return Admitted(text, text, told)
     whole = " ".join(lines)
     if safety:
         return Admitted("", whole, (*told, PASTED_REFUSED), refused=True)
