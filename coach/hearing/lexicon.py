@@ -103,4 +103,5 @@ def with_phrases(lexicon: Lexicon, additions: Iterable[tuple[Group, str]]) -> Le
         text = " ".join(word.text for word in words_of(lowered(phrase), {}))
         lines.append((text, len(entries)))
         entries.append(Entry(group, None, clear=True))
-    return lexicon._replace(entries=tuple(entries), signs=Table(by_first), refused=tuple(refused))
+    signs = lexicon.signs.with_lines(lines) if lines else lexicon.signs
+    return lexicon._replace(entries=tuple(entries), signs=signs, refused=tuple(refused))
