@@ -18,51 +18,112 @@ LONGEST_SENTENCE: Final = 15  # words; set here, judgement
 LONGEST_CUE: Final = 12  # words; set here, judgement
 
 _COUNT: Final = (
-    r"(?:\d+(?:\.\d+)?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty)"
+    r"(?:\d+(?:\.\d+)?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve"
+    r"|fifteen|twenty|thirty|forty|fifty|a dozen)"
 )
 _DOSE: Final = re.compile(
     rf"\b{_COUNT}\s*(?:more\s+|full\s+|clean\s+)?(?:x|sets?|reps?|repetitions?|lbs?|kgs?|pounds?|kilos?"
-    r"|kilograms?|throws?|holds)\b"
-    rf"|\bhold\b[^.]*\b{_COUNT}\s*(?:s|seconds?)\b|\b\d+\s*x\s*\d+\b",
-    re.IGNORECASE,
+    r"|kilograms?|throws?|holds|times)\b"
+    rf"|\bhold\b[^.]*\b{_COUNT}\s*(?:s|seconds?)\b|\b\d+\s*x\s*\d+\b"
 )
-_SIDE: Final = re.compile(r"\b(?:left|right)\b", re.IGNORECASE)
+_SIDE: Final = re.compile(r"\b(?:left|right)\b")
 _PUSH: Final = re.compile(
     r"\b(?:push through|work through (?:the |it|pain)|fight through|no pain,? no gain|ignore (?:the |any )?pain"
-    r"|grit your teeth|go on if it feels good|tough it out|keep going (?:even|anyway)|finish (?:it )?anyway)\b",
-    re.IGNORECASE,
+    r"|grit your teeth|go on if it feels good|tough it out|keep going (?:even|anyway)|finish (?:it )?anyway)\b"
 )
 _CLAIM: Final = re.compile(
     r"\b(?:heals?|healed|cures?|prevents?|guarantees?d?|safe|safely|risk-free|cleared|will fix|fixes"
-    r"|injury-proof|pain-free guarantee|percent effort|diagnos\w+)\b",
-    re.IGNORECASE,
+    r"|injury-proof|pain-free guarantee|percent effort|diagnos\w+)\b"
 )
 _BLAME: Final = re.compile(
     r"\b(?:you (?:failed|skipped|missed|forgot|should have|must not have)|your fault|lazy|noncompliant"
-    r"|excuses?|disappoint\w*|failed set|bad arm|invalid)\b",
-    re.IGNORECASE,
+    r"|excuses?|disappoint\w*|failed set|bad arm|invalid)\b"
 )
 _CHEER: Final = re.compile(
     r"\b(?:great job|good job|well done|awesome|keep it up|streak|in a row|champion|crush(?:ed)? it)\b"
-    r"|!",
-    re.IGNORECASE,
+    r"|!"
 )
 _SOFTEN: Final = re.compile(
     r"\b(?:skip (?:this|the|that) (?:question|screen|check)|(?:just )?(?:type|say|answer|press) "
     r"(?:no|none|yes|0|zero|enter)\b|nothing to worry|don't worry|do not worry|probably (?:nothing|fine)"
     r"|(?:is|are) (?:not |nothing )?serious|ignore (?:this|the) (?:stop|question|screen)"
-    r"|instead of (?:calling|stopping)|no need to (?:call|stop)|answer quickly)",
-    re.IGNORECASE,
+    r"|instead of (?:calling|stopping)|no need to (?:call|stop)|answer quickly)"
 )
 
+# check, pattern, letters of which some stand in every match (so most sentences need no search), why
 _REFUSED: Final = (
-    ("words.dose", _DOSE, "carries a dose"),
-    ("words.push", _PUSH, "pushes on through pain"),
-    ("words.soften", _SOFTEN, "softens a safety question or a stop"),
-    ("words.claim", _CLAIM, "claims what nobody can promise"),
-    ("words.blame", _BLAME, "blames"),
-    ("words.cheer", _CHEER, "cheers or shouts"),
-    ("words.side", _SIDE, "names a side"),
+    (
+        "words.dose",
+        _DOSE,
+        ("set", "rep", "lb", "kg", "pound", "kilo", "throw", "hold", "times", "x"),
+        "carries a dose",
+    ),
+    (
+        "words.push",
+        _PUSH,
+        ("through", "pain", "grit", "go on", "tough", "keep going", "finish"),
+        "pushes on through pain",
+    ),
+    (
+        "words.soften",
+        _SOFTEN,
+        (
+            "skip",
+            "type",
+            "say",
+            "answer",
+            "press",
+            "nothing",
+            "worry",
+            "probably",
+            "serious",
+            "ignore",
+            "instead",
+            "need",
+        ),
+        "softens a safety question or a stop",
+    ),
+    (
+        "words.claim",
+        _CLAIM,
+        (
+            "heal",
+            "cure",
+            "prevent",
+            "guarantee",
+            "safe",
+            "risk",
+            "cleared",
+            "fix",
+            "proof",
+            "percent",
+            "diagnos",
+        ),
+        "claims what nobody can promise",
+    ),
+    (
+        "words.blame",
+        _BLAME,
+        (
+            "you ",
+            "your fault",
+            "lazy",
+            "noncompliant",
+            "excuse",
+            "disappoint",
+            "failed",
+            "bad arm",
+            "invalid",
+        ),
+        "blames",
+    ),
+    (
+        "words.cheer",
+        _CHEER,
+        ("job", "done", "awesome", "keep it", "streak", "in a row", "champion", "crush", "!"),
+        "cheers or shouts",
+    ),
+    ("words.side", _SIDE, ("left", "right"), "names a side"),
 )
 
 # trade word (as a pattern) -> the plain word
@@ -97,7 +158,7 @@ _PLAIN: Final = (
     (r"discomfort", "pain or ache"),
     (r"mild|moderate|severe", "the number"),
     (r"tolerat\w*", "feel fine with"),
-    (r"modif(?:y|ies|ied)", "change"),
+    (r"modify|modifies|modified", "change"),
     (r"discontinu\w*", "stop"),
     (r"initiat\w*", "start"),
     (r"perform\w*", "do"),
@@ -113,10 +174,12 @@ _PLAIN: Final = (
     (r"normal\w*", "your usual"),
     (r"just|simply", "leave it out"),
 )
-_TRADE: Final = re.compile(
-    r"\b(?:" + "|".join(f"(?P<w{n}>{p})" for n, (p, _) in enumerate(_PLAIN)) + r")\b",
-    re.IGNORECASE,
-)
+_BY_FIRST_LETTERS: Final[dict[str, list[tuple[re.Pattern[str], str]]]] = {}
+for _words, _plain in _PLAIN:
+    for _word in _words.split("|"):
+        _entry = (re.compile(rf"{_word}\b"), _plain)
+        _BY_FIRST_LETTERS.setdefault(_word[:2], []).append(_entry)
+_TWO_LETTERS: Final = re.compile(r"\b[a-z]{2}")
 _SENTENCE_END: Final = re.compile(r"(?<=[.?!])\s+")
 _FIGURE: Final = re.compile(r"\d+(?:\.\d+)?")
 
@@ -132,11 +195,12 @@ class Voice:
 
     def check(self, text: Text, margin: Margin, key: str) -> None:
         """Note everything the sentence may not say, and what reads hard."""
-        for check, pattern, does in _REFUSED:
-            found = pattern.search(text.value)
+        lowered = text.value.lower()
+        for check, pattern, letters, does in _REFUSED:
+            found = pattern.search(lowered) if any(map(lowered.__contains__, letters)) else None
             if found:
-                place = _at(text, found.start())
-                margin.note(check, place, f'The sentence {does}: "{found.group()}".')
+                said = text.value[found.start() : found.end()]
+                margin.note(check, _at(text, found.start()), f'The sentence {does}: "{said}".')
         if self.first == "English":
             _note_trade_words(text, margin)
         longest = LONGEST_CUE if key == "cues" else LONGEST_SENTENCE
@@ -161,10 +225,15 @@ def _at(text: Text, offset: int) -> Place:
 
 
 def _note_trade_words(text: Text, margin: Margin) -> None:
-    for found in _TRADE.finditer(text.value):
-        plain = _PLAIN[int(str(found.lastgroup)[1:])][1]
-        what = f'"{found.group()}" is a trade word; say "{plain}".'
-        margin.note("words.trade_word", _at(text, found.start()), what)
+    lowered = text.value.lower()
+    for start in _TWO_LETTERS.finditer(lowered):
+        for pattern, plain in _BY_FIRST_LETTERS.get(start.group(), ()):
+            found = pattern.match(lowered, start.start())
+            if found:
+                said = text.value[found.start() : found.end()]
+                what = f'"{said}" is a trade word; say "{plain}".'
+                margin.note("words.trade_word", _at(text, found.start()), what)
+                break
 
 
 def _note_long(text: Text, margin: Margin, longest: int) -> None:
