@@ -307,6 +307,10 @@ HARMLESS: Final = """
     woke|wake|wakes|waking|awake|awoke :: up early / up late / up at / up to pee / up for / up feeling / up good / up refreshed / up great / up fine / up rested / up before / up hungry / up thirsty / up by / up ready / up happy / up today / up tired / up with the / up to an / up to my / up to the / call / boarding / up and / early / at / late / for / and / up stiff / up sore / up on time / up energized / me up early for / up warm / up to / before / up cold / up a little stiff / up fresh / boarded
     woke|wake|wakes|kept|keeps|keeping|waking .. pee|bathroom|drink|water|alarm|dog|baby|noise|roommate|kid|kids|storm|thunder|neighbor|neighbors|cat|phone|thirsty|dream|nightmare|school|toilet|fireworks|hunger|snoring|cramp
     dog|baby|cat|alarm|kid|kids|roommate|noise|storm|thunder|phone|heat|neighbors|son|daughter|wife|husband|mom|dad|fire|rain|bathroom|truck|party|garbage|siren|text|train|newborn|mosquito|neighbours|coffee|fireworks|jetlag|lawnmower .. woke|wakes|waking|wake|kept|keeps|keeping
+    waking|morning|wake|woke pain NUM|none|zero|now
+    pain waking|morning|wake|woke NUM|none|zero
+    no waking|morning|wake pain
+    waking|woke|wake up NUM
     constant|constantly :: tension / practice / rain / work / speed / pressure / effort / velocity / improvement / progress / pace
     sat|sitting .. asleep
     half|sound|fast|was|were|still|already|be|im|fell|fall|falling|falls|i asleep

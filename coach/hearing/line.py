@@ -10,15 +10,18 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 from coach.hearing.counts import read_count, read_effort
+from coach.hearing.numbers import numbers_in
 from coach.hearing.pain import read_pain
+from coach.hearing.set_feel import read_set_feel
 from coach.hearing.sleep import read_sleep
 from coach.hearing.slots import word_set
-from coach.hearing.throwing import read_throwing
+from coach.hearing.throwing import RANK, read_throwing
 from coach.model.heard import Kind, Question
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
+    from coach.hearing.numbers import Number
     from coach.hearing.slots import Read
     from coach.hearing.words import Word
     from coach.model.heard import Value
@@ -62,27 +65,21 @@ def _parts(words: Sequence[Word]) -> list[Part]:
     return [Part(part) for part in out if part]
 
 
+_ATTACHED: Final = word_set("this no of last worst waking the morning a pitch out long throw")
 _LABELS: Final = _MORNING | _PAIN | _WORST | _SLEEP | _THROWN | _GAMES | _EFFORT
 _STARTERS: Final = word_set(
-    "pain morning waking slept sleep threw worst effort rpe game match felt no"
+    "pain morning waking slept sleep threw worst effort rpe game match felt no bullpen pen catch "
+    "long played bowled pitched throws throw games"
 )
 
 
 def _new_label(word: Word, part: Sequence[Word]) -> bool:
-    """Whether a label opens a new part: the one before already has a label and a value."""
-    if word.text not in _STARTERS or part[-1].text in (
-        "this",
-        "no",
-        "of",
-        "last",
-        "worst",
-        "waking",
-        "the",
-        "morning",
-    ):
+    """Whether a label opens a new part: the one before already holds a value."""
+    if word.text not in _STARTERS or part[-1].text in _ATTACHED:
         return False
-    has_value = any(w.text[0].isdecimal() or w.text in ("none", "zero", "no") for w in part)
-    return has_value and any(w.text in _LABELS for w in part)
+    if word.text in ("throws", "throw") and part[-1].text[0].isdecimal() and len(part) == 1:
+        return False
+    return any(w.text[0].isdecimal() or w.text in ("none", "zero", "no") for w in part)
 
 
 def _find(parts: Sequence[Question], kind: Kind, *names: str) -> Question | None:
@@ -135,6 +132,13 @@ class Line:
         if isinstance(old, float) and isinstance(read.value, float):
             lower = question.kind in (Kind.SLEEP_HOURS, Kind.COUNT)
             value: Value = min(old, read.value) if lower else max(old, read.value)
+        elif (
+            isinstance(old, str)
+            and isinstance(read.value, str)
+            and old in RANK
+            and read.value in RANK
+        ):
+            value = min(old, read.value, key=RANK.index)
         else:
             value = read.value
         self.values[question.fact] = value
@@ -158,9 +162,7 @@ def _fill_part(line: Line, part: Part, text: str, parts: Sequence[Question]) -> 
     if part.texts & _MINUTES and (q := next((q for q in parts if "minutes" in q.fact), None)):
         return line.fill(q, read_count(text, part.words, q._replace(high=1440.0)), part)
     if part.texts & (_PAIN | _MORNING | _WORST):
-        question = _pain_question(part, parts)
-        worst = question is not None and question.kind == Kind.WORST_PAIN
-        return line.fill(question, read_pain(text, part.words, worst=worst or True), part)
+        return line.fill(_pain_question(part, parts), read_pain(text, part.words, worst=True), part)
     if part.texts & (_THROWN | _GAMES):
         return _fill_throwing(line, part, text, parts)
     if part.texts & _REPS and (q := _find(parts, Kind.COUNT)):
@@ -184,7 +186,7 @@ def read_line(text: str, words: Sequence[Word], question: Question) -> Line:
     for place, part in enumerate(_parts(words)):
         bare = place == 0 and first is not None and first.kind == Kind.COUNT
         if bare and first is not None and not part.texts & (_LABELS - _REPS):
-            filled = line.fill(first, read_count(text, part.words, first), part)
+            filled = line.fill(first, _first_count(text, part, first), part)
         else:
             filled = _fill_part(line, part, text, question.parts) or _fill_felt(
                 line, part, text, question
@@ -194,9 +196,20 @@ def read_line(text: str, words: Sequence[Word], question: Question) -> Line:
     return line
 
 
-def _fill_felt(line: Line, part: Part, text: str, question: Question) -> bool:
-    from coach.hearing.set_feel import read_set_feel  # noqa: PLC0415
+def _first_count(text: str, part: Part, question: Question) -> Read:
+    """The first bare number of a set line; a second one beside it ("12 2") fills nothing."""
+    numbers = numbers_in(part.words)
+    cut = numbers[1].first if len(numbers) > 1 and not _is_range(part, numbers) else None
+    return read_count(text, part.words[:cut], question)
 
+
+def _is_range(part: Part, numbers: Sequence[Number]) -> bool:
+    between = {word.text for word in part.words[numbers[0].last + 1 : numbers[1].first]}
+    mark = part.words[numbers[1].first].before.strip()
+    return bool(between & {"or", "to", "maybe", "no", "wait"}) or mark in ("-", "\u2013")
+
+
+def _fill_felt(line: Line, part: Part, text: str, question: Question) -> bool:
     felt = _find(question.parts, Kind.SET_FEEL)
     if felt is None:
         return False

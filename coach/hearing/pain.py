@@ -34,7 +34,7 @@ _NOT: Final = word_set("no didnt doesnt dont not never isnt wasnt without zero a
 _SOFTENS: Final = word_set(
     "much bad too very really that crazy terrible major serious horrible new unusual awful more "
     "worse almost nearly hardly barely basically close practically little huge special severe "
-    "extra bit terribly crazy some any_more mostly virtually"
+    "extra bit terribly some mostly virtually"
 )
 _EARLIER: Final = word_set("yesterday earlier before was were ago morning last previously started")
 _NOW: Final = word_set("now today currently atm presently rn moment its")

@@ -211,7 +211,9 @@ def is_over(words: Sequence[Word], scopes: Scopes, at: int, taken: frozenset[int
     for place in range(start, end + 1):
         text = words[place].text
         pair = (text, _text(words, place + 1))
-        if (place in taken and (text != "in" or pair not in w.PAST_PAIRS)) or scopes.denied_by[place] >= 0:
+        if (place in taken and (text != "in" or pair not in w.PAST_PAIRS)) or scopes.denied_by[
+            place
+        ] >= 0:
             continue
         crossed = any(
             words[k].text in ("but", "now", "then") for k in range(min(place, at), max(place, at))

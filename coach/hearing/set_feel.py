@@ -9,6 +9,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 from coach.hearing.pain import pain_numbers
+from coach.hearing.patterns import Table, matches
 from coach.hearing.slots import UNCLEAR, Read, text_at, word_set
 
 if TYPE_CHECKING:
@@ -19,7 +20,7 @@ if TYPE_CHECKING:
 
 _PINCH: Final = word_set(
     "pinch pinches pinched pinching pinchy impinging impinge impinged nip nips nipping impingement "
-    "pinchin nipped jamming catching"
+    "pinchin nipped jamming catching catches catch"
 )
 _MUSCLE: Final = word_set(
     "trap traps trapezius neck delt delts deltoid deltoids bicep biceps tricep triceps pec pecs "
@@ -61,98 +62,66 @@ def _first(words: Sequence[Word], names: frozenset[str]) -> int | None:
     return None
 
 
+_LOADS: Final = Table(
+    [(line.strip(), 0) for line in """
+    too|way|super|so|really|pretty|very heavy|hard|tough|difficult|much
+    ^ heavy|hard|tough|brutal|difficult|heavier|challenging $
+    couldnt|cant|didnt|barely|hardly|unable .. finish|complete|do|get|make|made|control|manage|all|last|reps|finished
+    less weight
+    lighter weight|band|dumbbell
+    go|need|want lighter
+    bit much
+    only got|made|managed|did|finished|had
+    had|have|needed to .. cheat|stop|quit|bail|rest|drop|lean|swing
+    cheated|cheating
+    form .. broke|went|bad|fell|sloppy|gone|slipped|off
+    failed|failing|fail
+    struggle|struggled|struggling
+    a|real|big grind|battle|fight
+    shaking|shaky|shook|dying|died|gassed .. last|end|by|through
+    """.splitlines() if line.strip()]
+    + [(line.strip(), 1) for line in """
+    too|way|super|so|really|very|pretty easy|light|simple
+    ^ easy|light|easier|lighter $
+    could|couldve|can|coulda .. go|do|done|use|handle|of .. more|heavier|twice|forever|double|all|of
+    could .. NUM .. more|of
+    need|want|ready|give|gimme|bump|time .. more|heavier
+    like nothing
+    barely|hardly|didnt|dont|couldnt .. feel|felt|notice .. it|anything|thing
+    not|no|aint|isnt .. enough|challenge|heavy|hard|resistance|tough|challenging
+    more weight
+    piece of cake
+    walk in .. park
+    breeze|cake|cinch|boring
+    NUM more .. left|tank
+    had|did|left|easily .. more
+    left in .. tank
+    """.splitlines() if line.strip()]
+)  # fmt: skip
+
+
 def _load(words: Sequence[Word], texts: set[str]) -> Read | None:
     """Too heavy or too easy, when said plainly."""
-    if texts & {"broke", "cheated", "cheating", "form"} and texts & {
-        "broke",
-        "down",
-        "bad",
-        "lost",
-        "fell",
-        "sloppy",
-        "cheated",
-    }:
-        return Read("too_heavy", (0,))
-    if "stop" in texts and texts & {"had", "early", "needed"}:
-        return Read("too_heavy", (0,))
     pairs = {(w.text, text_at(words, k + 1)) for k, w in enumerate(words)}
+    for match in matches(words, _LOADS):
+        first = match.at[0]
+        if not _denied(words, match.at[-1]) or words[first].text in _NO:
+            return Read("too_easy" if match.owner else "too_heavy", match.at)
     heavy = _first(words, _HEAVY)
-    for place, word in enumerate(words):
-        if word.text in (
-            "couldnt",
-            "cant",
-            "didnt",
-            "barely",
-            "unable",
-            "hardly",
-            "struggled",
-        ) and {text_at(words, place + k) for k in (1, 2, 3)} & {
-            "finish",
-            "complete",
-            "do",
-            "get",
-            "finished",
-            "control",
-            "make",
-            "reps",
-            "all",
-            "last",
-            "made",
-            "manage",
-        }:
-            return Read("too_heavy", (place,))
-        if word.text in ("heavier", "more") and {text_at(words, place - k) for k in (1, 2, 3)} & {
-            "could", "go", "need", "want", "gimme", "give", "can", "ready", "bump", "wanna", "use", "try",
-        }:  # fmt: skip
-            return Read("too_easy", (place,))
-    if (
-        ("too", "much") in pairs
-        or ("less", "weight") in pairs
-        or ("go", "lighter") in pairs
-        or ("bit", "much") in pairs
-    ):
-        return Read("too_heavy", (0,))
-    if ("like", "nothing") in pairs or (
-        texts & {"barely", "hardly", "couldnt", "didnt"}
-        and texts & {"felt", "feel", "notice"}
-        and "it" in texts
-    ):
-        return Read("too_easy", (0,))
-    if (
-        "more" in texts
-        and texts & {"could", "couldve", "had", "easily", "did", "left"}
-        and not texts & {"heavy", "hard"}
-    ):
-        return Read("too_easy", (0,))
-    if ("not", "enough") in pairs or ("no", "challenge") in pairs or ("more", "weight") in pairs:
-        return Read("too_easy", (0,))
-    if ("not", "heavy") in pairs or ("not", "hard") in pairs or ("no", "resistance") in pairs:
-        return Read("too_easy", (0,))
-    if (
-        heavy is not None
-        and ("right" not in texts or "too" in texts)
-        and not (
-            ("good", "hard") in pairs
-            or ("hard", "but") in pairs
-            or ("tough", "but") in pairs
-            or ("challenging", "but") in pairs
-        )
-    ):
+    softened = {("good", "hard"), ("hard", "but"), ("tough", "but"), ("challenging", "but")} & pairs
+    if heavy is not None and "right" not in texts and not softened:
         return Read("too_heavy", (heavy,))
     easy = _first(words, _EASY)
-    if (
-        easy is not None
-        and words[easy].text != "nothing"
-        and (
-            texts & {"too", "way", "super", "so", "really", "very", "pretty", "nothing"}
-            or not texts & (_OK | {"money"})
-        )
-    ):
+    if easy is not None and words[easy].text != "nothing" and not texts & (_OK | {"money"}):
         return Read("too_easy", (easy,))
     return None
 
 
 def _wrong_muscle(words: Sequence[Word], texts: set[str]) -> Read | None:
+    if texts & {"burn", "burning", "burned"} and texts & {"good", "nice", "great", "right"}:
+        return None
+    if ("back", "of") in {(w.text, text_at(words, k + 1)) for k, w in enumerate(words)}:
+        return None
     place = _first(words, _MUSCLE)
     if place is None:
         return None
@@ -198,10 +167,12 @@ def _counts_reps(words: Sequence[Word], number: Number) -> bool:
 
 
 _REP_BEFORE: Final = word_set(
-    "last stop stopped first made finished got only do another final did quit after until through "
-    "past extra around rep number"
+    "failed fail last stop stopped first made finished got only do another final did quit after "
+    "until through past extra around rep number"
 )
-_REP_AFTER: Final = word_set("more left short extra reps rep sets in to go times pounds lbs easy")
+_REP_AFTER: Final = word_set(
+    "more left short extra reps rep sets in to go times pounds lbs easy of"
+)
 
 
 def read_set_feel(text: str, words: Sequence[Word], choices: Sequence[str]) -> Read:
@@ -233,6 +204,8 @@ def _fine(words: Sequence[Word], texts: set[str]) -> Read:
     odd = _first(words, _ODD)
     if odd is not None:
         return UNCLEAR
+    if {"should", "supposed"} & texts and {"felt", "feel", "where"} & texts and not texts & _NO:
+        return Read("fine", (0,))
     good = _first(words, _OK)
     if good is not None:
         return Read("fine", (good,))

@@ -405,7 +405,7 @@ ARM_SIGNS: Final = (
         PART .. heavy
         BE COLOUR
         veins
-        purple|bluish|dusky|purplish|discolored|discoloured|mottled
+        purple|bluish|dusky|purplish|discolored|discoloured|mottled|discoloration|discolouration
         PART .. tight .. skin
         WORN .. feels tighter
         PART .. warm|hot

@@ -350,6 +350,8 @@ BODY_SIGNS: Final = (
         sick .. all|week|days|today|yesterday|still
         body|whole aches|ache|achy
         coming down .. something
+        slight|bit|little|mild|low|small|touch temperature|temp
+        low grade
         WOUND
         hot .. cold
         chest cough
@@ -486,7 +488,6 @@ BODY_SIGNS: Final = (
         kept me up
         constant
         tossed|tossing .. turned|turning
-        PAIN .. sleep
         all night
         sleep .. PART .. PAIN|bad|bothered
         CANT .. sleep

@@ -47,7 +47,7 @@ OTHER_UNITS: Final = word_set(
 )
 # what stands before a number that only counts or names something
 NAMES_BEFORE: Final = word_set(
-    "rep set throw pitch day week inning game number step phase age round exercise class level "
+    "rep set throw pitch day week inning game number step phase age round exercise class "
     "hole lap court field route room season grade month station period quarter"
 )
 FIXES: Final = word_set("wait actually sorry oops correction scratch edit meant mean rather nvm jk")

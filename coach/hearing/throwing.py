@@ -63,6 +63,7 @@ _OFF_PAIRS: Final = frozenset(
         "today yesterday".split()
     )
 )
+_NAUGHT: Final = word_set("0 none zero no nil")
 _NOT_COUNT: Final = word_set(
     "innings inning minutes mins min hours hour days day sets games weeks week lb lbs kg percent "
     "am pm mph matches years times"
@@ -83,7 +84,9 @@ def _kinds_in(words: Sequence[Word], feet: float) -> list[tuple[str, int]]:
             found.append(("long_toss", place))
         elif text == "ground" and before == "flat":
             found.append(("catch", place))
-        elif text == "side" and text_at(words, place + 1) in ("session", "work"):
+        elif text == "side" and (
+            before in ("short", "a", "light") or text_at(words, place + 1) in ("session", "work")
+        ):
             found.append(("bullpen", place))
         else:
             found += [(kind, place) for kind, names in KINDS.items() if text in names]
@@ -209,11 +212,15 @@ def _count(words: Sequence[Word], numbers: list[Number], text: str, kind: str) -
 
 def _is_off(words: Sequence[Word]) -> tuple[int, ...]:
     for place in range(len(words)):
+        if words[place].text in KINDS["catch"] and text_at(words, place + 1) in _NAUGHT:
+            return (place, place + 1)
         if (words[place].text, text_at(words, place + 1)) in _OFF_PAIRS:
             return (place, place + 1)
         if (words[place].text, text_at(words, place + 2)) in _OFF_PAIRS:
             return (place, place + 2)
     texts = [w.text for w in words]
+    if texts[0] == "not" and text_at(words, 1) in ("much", "sure", "many", "a", "too"):
+        return ()
     if texts[0] in _OFF and not (texts[0] == "off" and "mound" in texts):
         return (0,)
     for place, text in enumerate(texts):

@@ -136,8 +136,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "heaviness crushing crushed burning stabbing stab gripping elephant weight band "
     "constricted clamped",
     "BREATH": "breath breathe breathing breaths air inhale breathed breathin inhaling wind",
-    "GASP": "wheezing wheeze wheezy gasping gasp panting hyperventilating suffocating "
-    "winded",
+    "GASP": "wheezing wheeze wheezy gasping gasp panting hyperventilating suffocating winded",
     "FAINT": "fainted fainting faints blackout lightheaded lightheadedness dizzy dizziness "
     "woozy syncope",
     "HEART": "heart pulse heartbeat ticker heartrate",

@@ -25,7 +25,7 @@ _NO: Final = word_set(
     "no nope nah negative nay never n noo nooo none nothing nuh disagree naw neither"
 )
 _MAYBE: Final = word_set(
-    "maybe depends unsure idk dunno perhaps possibly might eh meh hmm dk unclear either hm unknown"
+    "maybe depends unsure idk dunno perhaps possibly might eh meh dk unclear either unknown"
 )
 _SOFT_YES: Final = word_set(
     "kinda sorta somewhat little bit some sometimes slight slightly smidge occasionally tad few "
@@ -61,8 +61,7 @@ def _polar(words: Sequence[Word], place: int) -> str | None:
             return "yes" if after in ("doubt", "question") else None
         return "no"
     if text in _YES:
-        before = text_at(words, place - 1)
-        return "no" if before in ("not", "hell") and text != "yes" and before == "not" else "yes"
+        return "no" if "not" in (after, text_at(words, place - 1)) and text != "yes" else "yes"
     if text == "of" and after == "course":
         return "yes"
     if text == "for" and after == "sure":
@@ -106,7 +105,7 @@ _TIMES: Final = word_set(
     "throws throw throwing end inning innings long hard fast follow release last"
 )
 _SKIPPED: Final = word_set(
-    "skipped skip forgot busy missed tired sick later tomorrow passed ran bailed lazy blanked "
+    "skipped skip slipped mind forgot busy missed tired sick later tomorrow passed ran bailed lazy blanked "
     "nowhere zero travel travelling traveling"
 )
 _ALL: Final = word_set("all every everything each done both twice completed finished did")
@@ -114,14 +113,16 @@ _PARTLY: Final = word_set(
     "some most half part few couple mostly partly one two three 1 2 3 4 almost"
 )
 _NOT_YET: Final = word_set(
-    "need rest more gimme give hold hang wait later tired breather break water"
+    "need rest more gimme give hold hang wait later almost nearly tired breather break water"
 )
 
 
 def _by_topic(words: Sequence[Word], ask: str) -> Read | None:
     """An answer in words about the thing asked: "sore after", "felt great", "skipped"."""
-    about = set(ask.lower().replace("?", " ").replace(",", " ").split())
     texts = {word.text for word in words}
+    if any((w.text, text_at(words, k + 1)) == ("pain", "free") for k, w in enumerate(words)):
+        return Read("no", (0,))
+    about = set(ask.lower().replace("?", " ").replace(",", " ").split())
     denied = bool(texts & (_DO_NOT | {"no", "without", "zero", "never", "nothing", "none"}))
     if about & {"ready", "go"}:
         return _ready_answer(texts)

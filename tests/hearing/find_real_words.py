@@ -61,7 +61,9 @@ def main(paths: list[str]) -> None:
     known = set(FAMILIES) | set(GUESSABLE) | set(SPELLINGS)
     plain = {w.replace("'", "") for w in words if w.replace("'", "").isascii()}
     found = sorted(
-        w for w in plain if w.islower() and w.isalpha() and 3 < len(w) < 25 and w not in known and near(w)
+        w
+        for w in plain
+        if w.islower() and w.isalpha() and 3 < len(w) < 25 and w not in known and near(w)
     )
     folder = Path(__file__).resolve().parents[2] / "coach" / "hearing"
     for name, part in (
