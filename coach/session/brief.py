@@ -15,6 +15,7 @@ from coach.model.history import DayRecord, History
 from coach.model.program import Bound, Exercise, Prescription, Script, Step, Test
 from coach.rules.pain import usual
 from coach.rules.red_flags import Person, person_from
+from coach.session.ladders import Standing, something_wants_up, standings
 from coach.session.moments import MOMENTS, lay_out
 
 
@@ -29,6 +30,7 @@ class Brief:
     """Everything a session reads that no answer changes; compared by identity."""
 
     __slots__ = (
+        "_standings",
         "age",
         "apart_days",
         "bound",
@@ -50,6 +52,7 @@ class Brief:
         "tests",
         "today",
         "usual_morning",
+        "wants_up",
         "warm_up",
     )
 
@@ -95,10 +98,20 @@ class Brief:
         self.apart_days = min((s.prescription.apart_days for s in self.stations), default=1)
         self.items, self.tests, self.effect_bits = _laid_out(bound.program.scripts)
         self.first_truth = _truth_of_the_past(self, worked)
+        self._standings: dict[tuple[bool, tuple[str, ...]], dict[str, Standing]] = {}
+        self.wants_up = something_wants_up(self)
         self.lexicon = with_phrases(
             BUILT_IN,
             [(Group(group), words) for group, words in bound.program.heard_phrases],
         )
+
+    def standings(self, *, morning_up: bool, held: tuple[str, ...]) -> dict[str, Standing]:
+        """Every exercise's ladder today, by name; worked out once for each kind of day."""
+        key = (morning_up, held)
+        if key not in self._standings:
+            found = standings(self, morning_up=morning_up, held=held)
+            self._standings[key] = {one.exercise: one for one in found}
+        return self._standings[key]
 
     def bits_true_for(self, fact: str, value: str | float) -> tuple[int, int]:
         """Two masks for a value of `fact`: all its tests' bits, and those that hold."""

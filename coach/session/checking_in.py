@@ -40,7 +40,9 @@ def due(state: State, fact: str) -> bool:
         return state.morning_up
     if fact == "thrown already":
         return state.playing
-    return fact != "throwing tomorrow"
+    if fact == "throwing tomorrow":
+        return state.brief.wants_up
+    return True
 
 
 def ask(state: State) -> Ask:
@@ -164,6 +166,11 @@ def take_already(state: State, answer: str) -> State:
     return with_reason(state, decision, waits)
 
 
+def take_tomorrow(state: State, kind: str) -> State:
+    """ready.throwing_day: the day before a match brings no new step."""
+    return state._replace(no_step=state.no_step or kind in HARD)
+
+
 def with_reason(state: State, decision: Decision, told: bool) -> State:
     """Keep a decision that changed the day, so that `why` can answer from it."""
     if not told or decision in state.reasons:
@@ -187,4 +194,5 @@ TAKERS: Final = {
     "throwing yesterday": take_yesterday,
     "throwing today": take_today,
     "thrown already": take_already,
+    "throwing tomorrow": take_tomorrow,
 }

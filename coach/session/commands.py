@@ -81,8 +81,8 @@ def reasons_here(state: State) -> tuple[Decision, ...]:
         return (ours("stop.screen", "I ask for warning signs before any work.", state),)
     if state.stage is Stage.WHO:
         return (ours("plan.life", "I check that this is your plan, and who is here.", state),)
-    if state.reasons:
-        return state.reasons
+    if state.because or state.reasons:
+        return state.because or state.reasons
     return (from_the_plan(state),)
 
 

@@ -9,12 +9,16 @@ from __future__ import annotations
 from datetime import timedelta
 from typing import NamedTuple
 
+from coach.model.decisions import Decision
 from coach.model.flags import Section
 from coach.model.heard import Heard, Value
 from coach.model.history import DayRecord, Done, Hold
 from coach.model.turns import Event, Typed
 from coach.session.brief import Brief
+from coach.session.ladders import Standing
+from coach.session.showing import dose_words
 from coach.session.state import State
+from coach.session.today import held_today
 
 
 class Book(NamedTuple):
@@ -31,6 +35,9 @@ class Book(NamedTuple):
     own_asked: tuple[str, ...] = ()
     gone: tuple[str, ...] | None = None
     worst_in_set: float | None = None
+    log: tuple[tuple[str, str, Value], ...] = ()  # exercise, fact, value, set by set
+    doses: tuple[tuple[str, str, int], ...] = ()  # exercise, dose in words, sets, as first shown
+    decisions: tuple[tuple[str, str, str], ...] = ()
 
     def answer(self, fact: str) -> Value | None:
         """The newest value of a fact, or None."""
@@ -45,13 +52,45 @@ def new_book(brief: Brief) -> Book:
 def keep(book: Book, before: State, event: Event, heard: Heard, after: State) -> Book:
     """The book after one event."""
     if isinstance(event, Typed):
-        book = with_answers(book, event, heard)
+        book = with_sets_said(with_answers(book, event, heard), before, heard)
         if before.missing and not before.aside:
             book = own_questions(book, before)
     at_s = event.at_s
     for happening in after.happened:
         book = with_happening(book, happening.kind, happening.what, at_s)
-    return with_work_done(book)
+        if happening.decision is not None:
+            book = with_decision(book, happening.decision)
+    return with_work_done(with_dose_shown(book, after))
+
+
+def with_sets_said(book: Book, before: State, heard: Heard) -> Book:
+    """Reps, pain and feel by exercise, in the order they were said."""
+    if before.work is None or before.aside:
+        return book
+    name = before.brief.stations[before.work.place].exercise.name
+    said = tuple((name, fact, value) for fact, value in heard.values if fact.endswith("in set"))
+    return book._replace(log=(*book.log, *said))
+
+
+def with_dose_shown(book: Book, after: State) -> Book:
+    """The dose of an exercise as it was first shown."""
+    work = after.work
+    if work is None or work.phase not in {"set", "ready"}:
+        return book
+    name = after.brief.stations[work.place].exercise.name
+    if any(shown == name for shown, _words, _sets in book.doses):
+        return book
+    return book._replace(doses=(*book.doses, (name, dose_words(work.dose), work.dose.sets)))
+
+
+def with_decision(book: Book, decision: Decision) -> Book:
+    """A decision with the typed numbers put in, as it was told."""
+    why = decision.why
+    for fact, value in book.answers:
+        shown = f"{value:g}" if isinstance(value, int | float) else str(value)
+        why = why.replace(f"{{{fact}}}", shown)
+    entry = (decision.rule, decision.outcome, why)
+    return book if entry in book.decisions else book._replace(decisions=(*book.decisions, entry))
 
 
 def with_answers(book: Book, event: Typed, heard: Heard) -> Book:
@@ -139,6 +178,9 @@ def day_record(book: Book, state: State, ended: str) -> DayRecord:
         fell=state.stop[2] == "trauma_fall",
         own_asked=book.own_asked,
         at_hand=None if book.gone is None else here_today(book),
+        pain_after=number(answers.get("pain after")),
+        ladders=tuple((one.exercise, one.ladder) for one in ladders_used(state)),
+        decisions=book.decisions,
     )
 
 
@@ -147,13 +189,40 @@ def exercises_done(book: Book) -> tuple[Done, ...]:
     brief = book.brief
     ends = {name: (how, at_s) for name, how, at_s in book.results}
     loads = {s.exercise.name: s.exercise.load != "none" for s in brief.stations}
+    shown = {name: (words, sets) for name, words, sets in book.doses}
     newest = max((at_s for _n, _h, at_s in book.results), default=0)
     done = []
     for name, sets in book.sets:
         how, at_s = ends.get(name, ("cut off", newest))
         ended = (brief.opened_at + timedelta(seconds=at_s)).isoformat()
-        done.append(Done(name, sets, loads.get(name, True), ended, how))
+        said = [(fact, value) for exercise, fact, value in book.log if exercise == name]
+        words, planned = shown.get(name, ("", 0))
+        done.append(
+            Done(
+                name,
+                sets,
+                loads.get(name, True),
+                ended,
+                how,
+                reps=numbers(said, "reps in set", "holds in set"),
+                pains=numbers(said, "pain in set"),
+                dose=words,
+                planned_sets=planned,
+                felt=tuple(str(v) for fact, v in said if fact == "felt in set"),
+            )
+        )
     return tuple(done)
+
+
+def numbers(said: list[tuple[str, Value]], *facts: str) -> tuple[float, ...]:
+    """The numbers said of some facts, in order."""
+    return tuple(v for fact, v in said if fact in facts and isinstance(v, int | float))
+
+
+def ladders_used(state: State) -> tuple[Standing, ...]:
+    """Every exercise's ladder as today used it; on a closed day, as it was."""
+    found = state.brief.standings(morning_up=state.morning_up, held=held_today(state))
+    return tuple(found.values())
 
 
 def here_today(book: Book) -> tuple[str, ...]:

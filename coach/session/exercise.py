@@ -15,6 +15,7 @@ from coach.model.quantities import Dose
 from coach.model.turns import Line
 from coach.rules import dosing, limits
 from coach.rules import pain as pain_rules
+from coach.rules.progression import earns
 from coach.session.brief import Station
 from coach.session.state import Work
 from coach.session.today import changed
@@ -62,8 +63,13 @@ def hold_over(work: Work) -> Work:
 
 
 def reps(work: Work, count: float) -> Work:
-    """The clean reps or holds of the set; fewer than the plan's lower number marks it short."""
-    return work._replace(short=work.short or count < work.dose.reps_low)
+    """The clean reps or holds of the set: fewer than the lower number is short; the last set's
+    two over the top earn a step (prog.two_for_two).
+    """
+    return work._replace(
+        short=work.short or count < work.dose.reps_low,
+        earned=earns(count, work.dose.reps_high),
+    )
 
 
 def pain(work: Work, value: float, station: Station, ceilings: PainCeilings) -> Stepped:
@@ -110,12 +116,14 @@ def set_over(work: Work) -> Stepped:
 
 
 def how_it_went(work: Work) -> str:
-    """The result that a later day may read."""
+    """The result that a later day may read; pain, an open correction or few reps earn nothing."""
     if work.over:
         return "over"
     if work.fault >= 0:
         return "form"
-    return "short" if work.short else "good"
+    if work.short:
+        return "short"
+    return "earned" if work.earned else "good"
 
 
 def rest_over(work: Work, station: Station) -> Stepped:

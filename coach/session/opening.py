@@ -11,10 +11,11 @@ from coach.model.turns import Ask, Line
 from coach.rules.plan_life import clock_back, plan_life
 from coach.session import checking_in, screening, scripts, training
 from coach.session.brief import Brief
+from coach.session.ladders import gap_of
 from coach.session.machine import follow
 from coach.session.questions import QUESTIONS, coach_question, single
 from coach.session.state import Happening, State, under_way
-from coach.session.stopping import end_day
+from coach.session.stopping import away_too_long, end_day
 from coach.session.table import Stage
 from coach.session.today import compose
 
@@ -34,6 +35,9 @@ def opened(brief: Brief) -> State:
                 end="closed",
                 reasons=(decision,),
             )
+    away = gap_of(brief)
+    if away.outcome == "contact" and not (brief.history.lifted or brief.new_plan):
+        return away_too_long(state, away)
     state = state._replace(stage=follow(state.stage, "may open"))
     missing = tuple(fact for fact in ("plan is mine", "guardian here") if due(state, fact))
     state = state._replace(missing=missing)

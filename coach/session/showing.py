@@ -181,15 +181,16 @@ def warm_up_lines(state: State, ask: Ask | None) -> tuple[tuple[Line, ...], tupl
 
 def item_line(brief: Brief, number: int, station: Station, dose: Dose) -> Line:
     """One exercise of the list: number, name, side, dose."""
+    side, words = side_words(brief, station), dose_words(dose)
+    text = f"{number} {station.exercise.name}, {side}: {words}."
+    return Line("item", text, (f"{number}. {station.exercise.name}, {side}.", f"{words}."))
+
+
+def dose_words(dose: Dose) -> str:
+    """`3 sets, 10 to 15 reps, 2 lb dumbbell`."""
     sets = f"{dose.sets} set" if dose.sets == 1 else f"{dose.sets} sets"
     load = "" if dose.load.kind == "none" else f", {dose.load.words()}"
-    side = side_words(brief, station)
-    text = f"{number} {station.exercise.name}, {side}: {sets}, {amount(dose)}{load}."
-    parts = (
-        f"{number}. {station.exercise.name}, {side}.",
-        f"{sets}, {amount(dose)}{load}.",
-    )
-    return Line("item", text, parts)
+    return f"{sets}, {amount(dose)}{load}"
 
 
 def side_words(brief: Brief, station: Station) -> str:

@@ -39,6 +39,7 @@ class Work(NamedTuple):
     felt_due: bool = True
     stays_due: bool = False
     short: bool = False
+    earned: bool = False
     over: bool = False
     more: int = 0
 
@@ -61,8 +62,9 @@ class State(NamedTuple):
     group and flag it is about, `quoted` that typed words
     raised it, `reread` that a pain of 8 or more was read back and denied, `fixing`
     the fact being put right, `repeat` that only the question is shown again.
+    Why: `reasons` are the day's decisions, `because` what the last set decided.
     Day: `level` 0 all work, 1 gentle only, 2 none; `short` a short night; `morning_up` waking pain not
-    back to usual; `threw` and `pain_up` open screen sections; `order` when loaded work may come;
+    back to usual; `threw` and `pain_up` open screen sections; `no_step` a match tomorrow; `order` when loaded work may come;
     `recovery` only the recovery list; `shown` that a decision built on the answers was shown.
     Screen: `alone` sections left to ask alone, `asked` those asked alone, `listed` the list's, `flags`
     still to open one by one in `section`.
@@ -92,6 +94,7 @@ class State(NamedTuple):
     threw: bool = False
     pain_up: bool = False
     playing: bool = False
+    no_step: bool = False
     order: str = "as usual"
     recovery: bool = False
     alone: tuple[Section, ...] = ()
@@ -112,6 +115,7 @@ class State(NamedTuple):
     end: str = ""
     told: tuple[Line, ...] = ()
     reasons: tuple[Decision, ...] = ()
+    because: tuple[Decision, ...] = ()
     happened: tuple[Happening, ...] = ()
 
 

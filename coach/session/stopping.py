@@ -24,6 +24,8 @@ from coach.session.state import Happening, State
 UNSURE: Final = "U01"
 # A stop that the clinician's own script asks for.
 BY_PROGRAM: Final = "P01"
+# Back after 28 or more days off.
+AWAY: Final = "A28"
 HOURS_FROM_TO: Final = 2  # office hours are read only as one `from` and one `to`
 SATURDAY: Final = 5
 EVENING_FROM_H: Final = 17
@@ -57,6 +59,17 @@ def stop(state: State, code: str, group: str = "", because: Decision | None = No
         stop=(code, decision.outcome, group),
         reasons=(because, decision) if because else (decision,),
         happened=(*state.happened, Happening("stop", code, decision)),
+    )
+
+
+def away_too_long(state: State, decision: Decision) -> State:
+    """layoff.gap: after 28 or more days off the plan waits until the clinician has said so."""
+    return state._replace(
+        stage=follow(state.stage, "away too long"),
+        end="stopped",
+        stop=(AWAY, Tier.BEFORE_NEXT_SESSION.value, ""),
+        reasons=(decision,),
+        happened=(Happening("stop", AWAY, decision),),
     )
 
 

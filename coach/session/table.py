@@ -52,6 +52,7 @@ def _day() -> tuple[Row, ...]:
     s = Stage
     return (
         Row(s.OPENING, "plan closed", s.CLOSED),
+        Row(s.OPENING, "away too long", s.STOPPED),
         Row(s.OPENING, "may open", s.WHO),
         Row(s.WHO, "not today", s.DAY_OVER),
         Row(s.WHO, "known", s.CHECK_IN),

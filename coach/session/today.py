@@ -12,6 +12,7 @@ from coach.model.decisions import Decision, Refusal
 from coach.model.quantities import Dose
 from coach.rules import dosing, limits, readiness
 from coach.session.brief import Brief, Station
+from coach.session.ladders import ALL, Standing
 from coach.session.state import State
 
 
@@ -20,6 +21,7 @@ class NoDoseError(LookupError):
 
 
 NO_WORK: Final = 2  # a level of the day: 0 all work, 1 gentle only, 2 none
+MOVED: Final = frozenset({"up", "down", "first step"})
 AXIS_CHANGES: Final = ("shorter range", "easier version", "lighter")
 
 
@@ -36,11 +38,18 @@ def compose(state: State) -> State:
     places = allowed_by_lists(state, reasons)
     places = [p for p in places if may_be_done(state, p, reasons)]
     places = within_limits(state, places, reasons)
+    reasons += moves(state, places)
     return state._replace(
         todo=tuple(places),
         exercises_today=len(places),
         reasons=tuple(dict.fromkeys(reasons)),
     )
+
+
+def moves(state: State, places: list[int]) -> list[Decision]:
+    """Why a listed exercise stands higher or lower than last time."""
+    found = [standing(state, state.brief.stations[p].exercise.name) for p in places]
+    return [one.decision for one in found if one and one.decision.outcome in MOVED]
 
 
 def by_effects_on_the_day(state: State) -> State:
@@ -108,14 +117,14 @@ def may_be_done(state: State, place: int, reasons: list[Decision]) -> bool:
         reasons.append(gear)
     if gear.outcome.startswith("other: "):
         return False
-    if gear.outcome == "leave out" or isinstance(plain_dose(state, place), Refusal):
+    if gear.outcome == "leave out" or isinstance(plain_dose(state, station), Refusal):
         return False
     return room_for_effects(state, station)
 
 
 def room_for_effects(state: State, station: Station) -> bool:
     """Whether every change a script asked of this exercise has room; none left = left out."""
-    dose = dosing.opening_dose(station.exercise, station.prescription)
+    dose = plain_dose(state, station)
     for change in AXIS_CHANGES:
         if isinstance(dose, Refusal):
             return False
@@ -157,16 +166,31 @@ def lowered_by(state: State, name: str, effect: str) -> bool:
     return (effect, name) in state.lowered or (effect, "all") in state.lowered
 
 
-def plain_dose(state: State, place: int) -> Dose | Refusal:
-    """dose.from_plan: the dose as the plan opens it, or the refusal where it has none."""
-    station = state.brief.stations[place]
+def held_today(state: State) -> tuple[str, ...]:
+    """What may not go up today: nothing may on a sore or gentle day, or the day before a match."""
+    if state.no_step or state.level or state.pain_up or ("no step up", ALL) in state.lowered:
+        return (ALL,)
+    return tuple(sorted(name for effect, name in state.lowered if effect == "no step up"))
+
+
+def standing(state: State, name: str) -> Standing | None:
+    """Where the exercise's ladder stands today; None for one without (the warm-up's)."""
+    held = held_today(state)
+    return state.brief.standings(morning_up=state.morning_up, held=held).get(name)
+
+
+def plain_dose(state: State, station: Station) -> Dose | Refusal:
+    """dose.from_plan: the dose where the ladder stands, or the plan's refusal."""
+    found = standing(state, station.exercise.name)
+    if found is not None:
+        return found.ladder.dose
     return dosing.opening_dose(station.exercise, station.prescription)
 
 
 def dose_today(state: State, place: int, station: Station | None = None) -> Dose:
-    """The dose shown today: the plan's, lowered by the night and the scripts, then gated."""
+    """The dose shown today: the ladder's, lowered by the night and the scripts, then gated."""
     station = station or state.brief.stations[place]
-    dose = dosing.opening_dose(station.exercise, station.prescription)
+    dose = plain_dose(state, station)
     if isinstance(dose, Refusal):
         raise NoDoseError(dose.rule)
     name = station.exercise.name
@@ -175,15 +199,7 @@ def dose_today(state: State, place: int, station: Station | None = None) -> Dose
     for change in AXIS_CHANGES:
         if lowered_by(state, name, change):
             dose = changed(dose, change, station) or dose
-    if state.morning_up and loaded(station):
-        dose = one_step_down(dose, station)
     return limits.gate(dose, station.prescription, station.exercise)
-
-
-def one_step_down(dose: Dose, station: Station) -> Dose:
-    """pain.next_morning: a step down where the plan's ladder has one; its first step stays."""
-    lower = changed(dose, "shorter range", station) or changed(dose, "lighter", station)
-    return lower or dose
 
 
 def changed(dose: Dose, change: str, station: Station) -> Dose | None:

@@ -127,8 +127,8 @@ def stepped(state: State, step: exercise.Stepped) -> State:
     """Carry a step of the exercise into the day."""
     was = state.work.phase if state.work else ""
     told = (*state.told, *step.lines)
-    reasons = (step.decision,) if step.decision else state.reasons
-    state = state._replace(told=told, reasons=reasons, work=step.work)
+    because = (step.decision,) if step.decision else state.because
+    state = state._replace(told=told, because=because, work=step.work)
     if step.decision:
         state = state._replace(
             happened=(
@@ -301,7 +301,7 @@ def take_warm_up_pain(state: State, value: float) -> State:
     if decision.outcome == "read back":
         return read_back(state, "pain in warm-up")
     state = state._replace(
-        reasons=(decision,),
+        because=(decision,),
         happened=(*state.happened, Happening("decision", decision.rule, decision)),
     )
     words = Line("say", decision.why)
@@ -314,7 +314,7 @@ def take_warm_up_pain(state: State, value: float) -> State:
 
 def take_reps(state: State, count: float) -> State:
     """The reps or holds of the set; a new report begins, so the reason before it has been read."""
-    state = state._replace(reasons=())
+    state = state._replace(because=())
     return state._replace(work=exercise.reps(under_way(state), count))
 
 

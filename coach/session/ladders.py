@@ -1,0 +1,160 @@
+"""Today's ladders: each exercise's dose as the last session leaves it.
+
+Law: progress is decided here, at a start, from the day before's record, by `coach.rules`; never in
+an exercise. One exercise goes up a day. A second session of a day moves nothing. What no record
+says counts as not done.
+"""
+
+from __future__ import annotations
+
+from datetime import date
+from typing import TYPE_CHECKING, NamedTuple
+
+from coach.model.decisions import Basis, Decision, Refusal
+from coach.model.history import DayRecord, Done
+from coach.model.ladders import Ladder
+from coach.rules import dosing, layoff
+from coach.rules.progression import (
+    HARD_EFFORT,
+    RESULTS,
+    DaySummary,
+    Rails,
+    arbiter,
+    carried_over,
+    count_session,
+    next_ladder,
+    wants_up,
+)
+
+if TYPE_CHECKING:
+    from coach.session.brief import Brief, Station
+
+ALL = "all"
+
+
+class Standing(NamedTuple):
+    """Where one exercise stands today, and why."""
+
+    exercise: str
+    ladder: Ladder
+    decision: Decision
+
+
+def last_day(records: tuple[DayRecord, ...]) -> DayRecord | None:
+    """The last day with a session, its sessions taken together; None before the first."""
+    worked = [record for record in records if record.ended != "none"]
+    if not worked:
+        return None
+    day = [record for record in worked if record.day == worked[0].day]
+    return day[0]._replace(
+        ended="stopped" if any(r.ended == "stopped" for r in day) else day[0].ended,
+        done=tuple(done for record in day for done in record.done),
+        effort=max((r.effort for r in day if r.effort is not None), default=None),
+    )
+
+
+def gap_of(brief: Brief) -> Decision:
+    """layoff.gap: what the days since the last exercise mean today; a day without one is missed."""
+    trained = [r for r in brief.history.records if any(done.sets for done in r.done)]
+    if not trained:
+        return layoff.gap(0)
+    return layoff.gap(layoff.days_missed(date.fromisoformat(trained[0].day), brief.today))
+
+
+def rails_of(brief: Brief, station: Station) -> Rails | None:
+    """What the exercise's ladder runs between; None where the plan has no dose for it."""
+    opening = dosing.opening_dose(station.exercise, station.prescription)
+    if isinstance(opening, Refusal):
+        return None
+    return Rails(
+        station.exercise,
+        station.prescription,
+        brief.plan.loads_at_home,
+        opening,
+        date.fromisoformat(brief.plan.phase_opened.day),
+    )
+
+
+def before_today(brief: Brief, name: str, rails: Rails) -> Ladder:
+    """The exercise's ladder as the newest record has it; the opening where none has.
+
+    Under a new plan version the axes go on where they fit it, under its caps.
+    """
+    for record in brief.history.records:
+        for exercise, ladder in record.ladders:
+            if exercise == name:
+                dose = carried_over(ladder.dose, rails)
+                same_plan = record.plan_version == brief.plan.version
+                return ladder._replace(dose=dose) if same_plan else Ladder(dose)
+    return Ladder(rails.opening)
+
+
+def summary_of(brief: Brief, last: DayRecord, name: str, *, morning_up: bool) -> DaySummary:
+    """What the last day says of one exercise."""
+    done = [one for one in last.done if one.exercise == name]
+    return DaySummary(
+        today=brief.today,
+        result=result_of(done),
+        gap=gap_of(brief).outcome,
+        morning_up=morning_up,
+        stopped=last.ended == "stopped",
+        hard=last.effort is not None and last.effort >= HARD_EFFORT,
+        pinch=any("pinch" in felt for one in done for felt in one.felt),
+    )
+
+
+def result_of(done: list[Done]) -> str:
+    """The worst of an exercise's results on a day; anything not finished counts as not done."""
+    known = [one.result for one in done if one.result in RESULTS]
+    return max(known, key=RESULTS.index, default="none")
+
+
+def standings(brief: Brief, *, morning_up: bool, held: tuple[str, ...]) -> tuple[Standing, ...]:
+    """Every exercise's ladder today. `held` names what may not go up (`all`: nothing may)."""
+    last = last_day(brief.history.records)
+    on_rails = [(s, rails) for s in brief.stations if (rails := rails_of(brief, s)) is not None]
+    if last is None or last.day >= brief.today.isoformat():
+        return tuple(as_it_was(brief, station, rails) for station, rails in on_rails)
+    days = [
+        summary_of(brief, last, s.exercise.name, morning_up=morning_up) for s, _rails in on_rails
+    ]
+    old = [before_today(brief, s.exercise.name, rails) for s, rails in on_rails]
+    wants = tuple(
+        ALL not in held
+        and station.exercise.name not in held
+        and wants_up(count_session(ladder, day), day, rails) is not None
+        for (station, rails), ladder, day in zip(on_rails, old, days, strict=True)
+    )
+    up = arbiter(wants)
+    out: list[Standing] = []
+    for number, ((station, rails), ladder, day) in enumerate(zip(on_rails, old, days, strict=True)):
+        new, decision = next_ladder(ladder, day, rails, number == up)
+        out.append(Standing(station.exercise.name, new, named(decision, station)))
+    return tuple(out)
+
+
+def as_it_was(brief: Brief, station: Station, rails: Rails) -> Standing:
+    """A ladder that nothing moves: a first day, or a second session of a day."""
+    name = station.exercise.name
+    decision = Decision(
+        "dose.from_plan",
+        "same",
+        "The set is as your plan has it.",
+        station.prescription.place,
+        Basis.PLAN,
+        "the plan",
+    )
+    return Standing(name, before_today(brief, name, rails), decision)
+
+
+def named(decision: Decision, station: Station) -> Decision:
+    """A step up names its exercise; a step down is the same sentence for all."""
+    if decision.outcome != "up":
+        return decision
+    name = station.exercise.name
+    return decision._replace(why=f"{name[:1].upper()}{name[1:]}: {decision.why}")
+
+
+def something_wants_up(brief: Brief) -> bool:
+    """Whether any exercise would go up today, were the morning and the day quiet."""
+    return any(s.decision.outcome == "up" for s in standings(brief, morning_up=False, held=()))
