@@ -3,6 +3,7 @@
 Law: all of it is invented, lies in a folder that is thrown away, and is written by the diary itself.
 """
 
+import contextlib
 import re
 import shutil
 import sqlite3
@@ -75,7 +76,7 @@ def quiet_day(opened: str) -> DayRecord:
 
 def rows_in(folder: Path) -> int:
     """How many records the diary holds."""
-    with sqlite3.connect(f"file:{folder / 'diary.sqlite'}?mode=ro", uri=True) as connection:
+    with contextlib.closing(sqlite3.connect(folder / "diary.sqlite")) as connection:
         (table,) = connection.execute(
             "select name from sqlite_master where type = 'table' and name not like 'sqlite%'"
         ).fetchone()
