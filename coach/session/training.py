@@ -61,7 +61,11 @@ def next_exercise(state: State) -> State:
 def to_close(state: State, trigger: str) -> State:
     """The work of the day is over; the closing questions come."""
     over = after_the_work(state, trigger)
-    return closing_again(over._replace(truth=state.truth, told=state.told, reasons=state.reasons))
+    return closing_again(
+        over._replace(
+            truth=state.truth, told=state.told, reasons=state.reasons, because=state.because
+        )
+    )
 
 
 def closing_again(state: State) -> State:
