@@ -93,9 +93,11 @@ def complain(words: str) -> None:
 
 def fitted(words: str) -> str:
     """The lines of `words`, wrapped to the window (at most 79 columns)."""
-    import shutil
-    import textwrap
-
+    try:
+        import shutil
+        import textwrap
+    except ImportError:  # a machine that cannot open one more file; the words matter more
+        return words
     width = max(20, min(shutil.get_terminal_size((80, 24)).columns, 80) - 1)
     return "\n".join(textwrap.fill(line, width) for line in words.split("\n"))
 
