@@ -65,7 +65,11 @@ def bind(plan_path: Path, secrets_source: Chance) -> Binding:
     if BY_WORD in bound.plan.clearance and not bound.plan.words:
         words = new_words(secrets_source)
         plan_text = _with_words(plan_text, words, secrets_source)
-    parts = [*_program_parts(folder), (f"plans/{plan_path.name}", plan_text)]
+    plan_part = f"plans/{plan_path.name}"
+    parts = [*_program_parts(folder), (plan_part, plan_text)]
+    again, found = _checked_parts(dict(parts), plan_part, plan_path)
+    if again is None or again.program != bound.program:  # changed while it was being bound
+        return Binding("", (), found)
     return Binding(_bound_text(bound, parts), words, findings)
 
 

@@ -306,6 +306,7 @@ _DOSES: Final = {
     "dose.cap_missing": Check(
         "error", "What goes up must say where it ends; the coach invents no cap."
     ),
+    "dose.step_missing": Check("error", "The coach invents no step, so it would never come."),
     "dose.unsaid": Check("error", "Whether it stays or goes up is the clinician's to say."),
     "dose.cap_under_opening": Check(
         "error", "The dose would be over its own cap on the first day."

@@ -81,6 +81,10 @@ def _whole_line(line: DoseLine, key: str, margin: Margin) -> DoseLine | None:
         what = f'"{line.opening.value} only" stays, so no more may stand on the line.'
         margin.note("dose.only_and_more", line.place, what, f"{key}: {line.opening.value} only")
         return None
+    if line.after_days and line.by is None and key != "range":
+        what = f"The line on {key} goes up after some days and does not say by how much."
+        margin.note("dose.step_missing", line.place, what, _example(key))
+        return None
     if moves and line.cap is None:
         what = f"The line on {key} goes up and has no cap."
         margin.note("dose.cap_missing", line.place, what, f"{key}: ..., at most ...")
