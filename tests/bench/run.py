@@ -20,7 +20,7 @@ from coach.model.decisions import Refusal
 from coach.model.heard import Kind, Question
 from coach.model.turns import TimerEnded, Typed
 from coach.session import engine
-from tests.bench.diaries import fill, plan_in_force, rows_in, with_plan
+from tests.bench.diaries import answers_in, fill, plan_in_force, with_plan
 from tests.bench.timing import (
     PROMPT_DRAWN,
     Program,
@@ -142,18 +142,18 @@ def typed_for(question: Question) -> str:
 
 
 def syncs_an_answer(place: Place) -> Figure:
-    """Calls that force the disk, for each record that a session's answers add."""
-    few, many = (synced(place, "yes\n" * answers) for answers in (1, 6))
+    """Calls that force the disk, for each answer of a session without a terminal."""
+    few, many = (synced(place, "yes\n" + "1\n" * more) for more in (0, 3))
     each = (many[0] - few[0]) / (many[1] - few[1])
     return Figure("disk syncs an answer", f"{each:.2f}", "1", each == 1.0)
 
 
 def synced(place: Place, typed: str) -> tuple[int, int]:
-    """Disk syncs of one plain session with these lines typed, and records it added."""
+    """Disk syncs of one plain session with these lines typed, and answers it kept."""
     with tempfile.TemporaryDirectory() as scratch:
         home, counts = Path(scratch) / "home", Path(scratch) / "counts"
         shutil.copytree(place.new, home)
-        before = rows_in(home / "data" / "coach")
+        before = answers_in(home / "data" / "coach")
         traced = ["strace", "-f", "-qq", "-e", "trace=fsync,fdatasync", "-o", str(counts)]
         subprocess.run(
             [*traced, COACH, "--plain"],
@@ -164,7 +164,7 @@ def synced(place: Place, typed: str) -> tuple[int, int]:
             check=False,
         )
         calls = [line for line in counts.read_text().splitlines() if "sync(" in line]
-        return len(calls), rows_in(home / "data" / "coach") - before
+        return len(calls), answers_in(home / "data" / "coach") - before
 
 
 def measures() -> list[Callable[[Place], Figure]]:
