@@ -93,6 +93,7 @@ HARMLESS: Final = """
     fell in .. count
     changeup|curve|curveball|slider|splitter|sinker|knuckleball|pitch|serve|cutter|offspeed .. fell|dropped|drops|drop|dropping|falls|fall|dipped|dips|slid|sank|dives|bit|slips|moved|broke|breaking|slides
     chest :: press / presses / workout / workouts / fly / flies / flyes / pass / passes / stretch / stretches / pump / height / protector / high / out / up / supported / opener / openers / bump / exercises / expansion / dips / routine / level / freezer / day / to / and back / and arms / and tri / and triceps / and bi / and shoulders / proud / tall / first / forward / down / drills / muscles / machine / work / on the ground
+    chest day .. sore|soreness|ache|achy
     chest feels|felt|is|was open|good|great|strong|pumped|stretched|looser
     open|opened|opening|stretch|stretched|stretches|stretching|trained|worked|hit|did|train|lift|lifted|pumped|keep|puffed .. chest
     chest|pec|pecs .. sore|soreness|tight|ache|achy|aches .. bench|workout|lifting|pushups|press|gym|flies|dips|yesterday|lift|weights
@@ -105,7 +106,8 @@ HARMLESS: Final = """
     bilateral breathing
     breathe easy
     save your breath
-    out of breath|winded|gassed|puffed|panting|gasping|short of breath .. sprints|running|conditioning|cardio|run|suicides|laps|poles|drill|drills|hills|swim|burpees|sprint|intervals|mile|bases|ran
+    out of breath .. sprints|running|conditioning|cardio|run|suicides|laps|poles|drill|drills|hills|swim|burpees|sprint|intervals|mile|bases|ran
+    winded|gassed|puffed|panting|gasping .. sprints|running|conditioning|cardio|run|suicides|laps|poles|drill|drills|hills|swim|burpees|sprint|intervals|mile|bases|ran
     out of breath .. after .. set|swim|sprint|run
     sprints|running|conditioning|cardio|run|suicides|laps|poles|hills|burpees|intervals|mile|ran|swim .. winded|breath|gassed|gasping|sucking|panting|puffed|wind
     holding .. breath
@@ -250,7 +252,7 @@ HARMLESS: Final = """
     soaked|drenched|wet .. rain|pool|water|storm|sprinkler|rained
     rain|storm|sprinkler|downpour .. soaked|drenched|wet|cold
     nasty slider|curve|curveball|stuff|changeup|breaking
-    wind|stiff :: competition / breeze / was
+    stiff :: competition / breeze / was
     catch :: up / play / with / and throw / partner / today / at / for / a / the / ball / phrase / my / warmups / was / in / on
     catching :: up / bullpen / bullpens / practice / drills / some / rays / flights / for / gear / a / fly / today / warm / was / pens / on / in / for / and / felt / coach / game / games / both
     play|played|playing|light|some|easy|long|short|just|had|more|good|warmup catch
@@ -423,7 +425,6 @@ HARMLESS: Final = """
     out of .. hand
     band|tube .. around .. chest
     sharp :: today / command / stuff / out there / slider / curve
-    stiff|sore :: and
     dead|stalled out
     strike|strikes out
     power :: of / outage / went out / is out / cleans / clean / hitter / position / nap / out / hour / snatch / play

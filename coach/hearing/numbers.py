@@ -181,6 +181,11 @@ def _number_at(words: Sequence[Word], place: int) -> Number | None:
             whole, last = spelt
             part, last = _point_after(words, last)
             whole += part
+    if whole is not None and words[last].text in _UNITS:
+        part_of = _PARTS.get(words[last + 1].text) if last + 1 < len(words) else None
+        plural = last + 1 < len(words) and words[last + 1].text.endswith("s")
+        if part_of and whole < part_of and (plural or whole == 1):
+            return Number(whole / part_of, place, last + 1)
     if whole is None:
         return _loose_part(words, place)
     minus = words[place].before.endswith("-") and (

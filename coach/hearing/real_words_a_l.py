@@ -27,54 +27,54 @@ beaming beaning bear bearable bearing bears beatings bedder beddings beds beef b
 beeps beer beers beet beets begged begs belay bell belle bellow bells bellys belt belting belts
 benching bending bents berating berthing besting bets bettering betting beveled bevelled bibs
 bicepss bicker bidding bight bights bilge bilges bill billow bills billy binged bingeing binging
-binning biped birching bisection bitch bitched bitches bitching bite bitten blabbing blackest
-blacking blackouts blades blame blanches bland blank blanking blare blasting blaze bleached
-bleaching bleak bleakness bleated bleating bleed bleedings bleep bleeping blenched blenches
-blenching blend blending blessing blew blight blighting blimp blinding blindside blindsides
-blinking blip blips block blocked blocking blocks blondness bloodies bloodiest blooding
-bloodlessly blotch blotched blotchs blotted blotters blowers blubbered blued bluefish bluer blues
-blundered blunting blur blurred blurring blurs blurting blush blushed blushing blustered
-blustering blusters blvd boasting boated boating bobble bobbles bobbling bode boded bodes bodies
-bogied boilings bold bolder bole boles boll bolls bolt bolted bolts bond bonds boned bonehead
-boner boners boney bong bonged bongs bonus bony boodle boosting booth bootless booze boozed boozes
-boozing boozy bopped bopping bops bore bores born borne boss botching bottled boulders bouncing
-bound bounded bounding bounds bower bowers bowling boxes brace braced braces bracing braiding
-brained braining braise braised braises braising brake branched branches branching branding brash
-brawling bray breach breached breaches breaching breachs breading breadth breadths breaking
-breastbones breasted breasting breather breathers breathes breathier breathings breathy bred
-breeding breedings breezing bricking brightened brightening brightness bringing brisking britches
-broached broaching broiling broker brooding brooked brooking browsing bruiser bruisers brunch
-brunched brunches brunching brunt brushed brushing bubbling bucked bucketing bucking buckler
-bucklers budding budges budging buff buffed buffing bugged bugging bugle bugles bugling bulged
-bulgy bulking bull bulldogged bulldoze bulldozer bulldozers bulldozes bulled bulling bullpens
-bulls bully bulrushes bumble bumbled bumbles bumbling bummed bumming bumper bumping bumpy bums
-bunched bunching bundling bung bunged bunging bungling buns bunt burbling burgling burgs buried
-burn burner burnous burnouts burp burped burping burps burred burring burrs burs bursts burying
-bushed bust bustling buts butte buttered buttering butting buttress butts buzzer buzzers buzzs
-byes cache cached caches caching cackle cackled cackling cage caged cake caked cakes caking calif
-califs calk calks call calling calls calms calved cambered camel cameo camp camped cams cane caned
-canonising canonizing cantered canting cants cape caped capped capping caps capsuled capsules
-captured carbonate carbonates cardboards care cared carjacking caroling cars carved carves case
-cased cash cashed cashing catalysed catalysis catalyzed catchers catchier catchings catchs catchy
-catering caulking cave caves cawed cell cellulite cellulites cent centering cents cessation
-chaining chalking chammy champed champing chapping chartered charters chattered chatterer cheat
-cheated cheating check checker checking cheeked cheeking cheeks cheeky cheep cheeping cheer
-cheering cheesing chess chests chick chicks child childs chile chiles chili chilis chilli chillis
-chin chinking chins chipped chipping chips chock chocked chocking chocks chomping chopping chowing
-chroming chucked chucking chuckles chuckling chummier chumminess chumming chump chunk chunks
-chunky cinch cinched cinches cinching cindered cite clack clacked clacking clacks clam clambered
-clammed clammier clamminess clanging clank clanked clanking clanks clapped clapping clash clashed
-clashing clasped clasping classier classiness classing clattering clatters clavicles cleaner
-cleansed cleared cleaved clenched clenching clerking climb climbing clinched clinching clinging
-clink clinked clinking clinks clip clipper clipping clippings clips clipt cloaking clobbers clock
-clocked clocking clocks clod clomped clopped clopping closeness clothesline clotheslines cloudless
-clove cloves clubbing cluck clucked clucking clucks clue clump clumped clumping clumps clumsiest
-clumsily clumsinesss clung clunker clunkier clustered clustering clusters clutched clutching
-clutter cluttered cluttering clutters coaching coalition coalitions coasting cobble cobbles
-cobbling cock cocked cocking cocks codeines codes coding coed coiling coke cokes coking cola colds
-collages collapse collared collated collates collation collations collides collie collude colluded
-colludes collusion collusions colon colons coloreds coloureds cols colt colts comas combing combs
-comer comers comet comets comings cone cones confection confections confided conscripted consonant
+binning biped birching bisection bitch bitched bitches bitching bitten blabbing blackest blacking
+blackouts blades blame blanches bland blank blanking blare blasting blaze bleached bleaching bleak
+bleakness bleated bleating bleed bleedings bleep bleeping blenched blenches blenching blend
+blending blessing blew blight blighting blimp blinding blindside blindsides blinking blip blips
+block blocked blocking blocks blondness bloodies bloodiest blooding bloodlessly blotch blotched
+blotchs blotted blotters blowers blubbered blued bluefish bluer blues blundered blunting blur
+blurred blurring blurs blurting blush blushed blushing blustered blustering blusters blvd boasting
+boated boating bobble bobbles bobbling bode boded bodes bodies bogied boilings bold bolder bole
+boles boll bolls bolt bolted bolts bond bonds boned bonehead boner boners boney bong bonged bongs
+bonus bony boodle boosting booth bootless booze boozed boozes boozing boozy bopped bopping bops
+bore bores born borne boss botching bottled boulders bouncing bound bounded bounding bounds bower
+bowers bowling boxes brace braced braces bracing braiding brained braining braise braised braises
+braising brake branched branches branching branding brash brawling bray breach breached breaches
+breaching breachs breading breadth breadths breaking breastbones breasted breasting breather
+breathers breathes breathier breathings breathy bred breeding breedings breezing bricking
+brightened brightening brightness bringing brisking britches broached broaching broiling broker
+brooding brooked brooking browsing bruiser bruisers brunch brunched brunches brunching brunt
+brushed brushing bubbling bucked bucketing bucking buckler bucklers budding budges budging buff
+buffed buffing bugged bugging bugle bugles bugling bulged bulgy bulking bull bulldogged bulldoze
+bulldozer bulldozers bulldozes bulled bulling bullpens bulls bully bulrushes bumble bumbled
+bumbles bumbling bummed bumming bumper bumping bumpy bums bunched bunching bundling bung bunged
+bunging bungling buns bunt burbling burgling burgs buried burn burner burnous burnouts burp burped
+burping burps burred burring burrs burs bursts burying bushed bust bustling buts butte buttered
+buttering butting buttress butts buzzer buzzers buzzs byes cache cached caches caching cackle
+cackled cackling cage caged cake caked cakes caking calif califs calk calks call calling calls
+calms calved cambered camel cameo camp camped cams cane caned canonising canonizing cantered
+canting cants cape caped capped capping caps capsuled capsules captured carbonate carbonates
+cardboards care cared carjacking caroling cars carved carves case cased cash cashed cashing
+catalysed catalysis catalyzed catchers catchier catchings catchs catchy catering caulking cave
+caves cawed cell cellulite cellulites cent centering cents cessation chaining chalking chammy
+champed champing chapping chartered charters chattered chatterer cheat cheated cheating check
+checker checking cheeked cheeking cheeks cheeky cheep cheeping cheer cheering cheesing chess
+chests chick chicks child childs chile chiles chili chilis chilli chillis chin chinking chins
+chipped chipping chips chock chocked chocking chocks chomping chopping chowing chroming chucked
+chucking chuckles chuckling chummier chumminess chumming chump chunk chunks chunky cinch cinched
+cinches cinching cindered clack clacked clacking clacks clam clambered clammed clammier clamminess
+clanging clank clanked clanking clanks clapped clapping clash clashed clashing clasped clasping
+classier classiness classing clattering clatters clavicles cleaner cleansed cleared cleaved
+clenched clenching clerking climb climbing clinched clinching clinging clink clinked clinking
+clinks clip clipper clipping clippings clips clipt cloaking clobbers clock clocked clocking clocks
+clod clomped clopped clopping closeness clothesline clotheslines cloudless clove cloves clubbing
+cluck clucked clucking clucks clue clump clumped clumping clumps clumsiest clumsily clumsinesss
+clung clunker clunkier clustered clustering clusters clutched clutching clutter cluttered
+cluttering clutters coaching coalition coalitions coasting cobble cobbles cobbling cock cocked
+cocking cocks codeines codes coding coed coiling coke cokes coking cola colds collages collapse
+collared collated collates collation collations collides collie collude colluded colludes
+collusion collusions colon colons coloreds coloureds cols colt colts comas combing combs comer
+comers comet comets comings cone cones confection confections confided conscripted consonant
 constable constancy constants constraint constrict constrictor constricts constructed consultant
 contestant contiguous continues continuum continuums contracted cooing cooked coolly coordinated
 coot copes coping copped copping cops cord core cores coring corn corning cortisones cotes cottons
@@ -175,21 +175,21 @@ jeeps jell jello jells jellys jets jetting jewelled jewelling jibs jiggle jiggli
 jilts jingle jingled jingles jingling jive jock jocks join joins jointing joints joist joke jolly
 jostle jostles jots jotted jotting jouncing jousting jugged jugs jumble jumbles jumbling jumper
 jumpy junk junky jute jutes kale karma keel keeling keels kegs kicker kill kilns kilos kilts
-kindliness kindling king kinglier kingliest kingly kings kink kinked kinky kite kitten kittens
-knead kneel kneels knelling knew knight knights knobs knocker knot know knuckled knuckling
-labelled labium lace laced laces lacing lacked lade laded lading lagged lagging lags laid lain
-laity lake lakes lamb lame lammed lamming lamp lamps lams lanced lancing lander landings lands
-lane lank lapped lapping laps larboard lard larded larding lark latch latches latching lathered
-laud lauded lauding launched launching laundered laxitys leaded leading leads leaf leafed leafing
-leafs leaky lean leaned leaning leanness leans leap leaped leaping leaps leas leased leashing
-leasing leaved leavened leavening leaving leavingss leek leeks lees legged leis lend lending lens
-lent lept less lethargy lethargys lettered lettering leveler leveller levellers lever levered
-levers libelers libelled liberated liberates liberating libs lick licked licking lickings licks
-lies lightened lighthearted lightheartedness lighting lightings lightness lightnesss lightninged
-lightnings lights likeness limbless limbo limbs lime limiting limn limo limps limy line linger
-lingers link lionising lionizing lisp lisps listening listless littered littering live loam
-lobbying loci locker locket loco locus logs loll lolled lolling lolls lone loners loopy loosed
-loosen loosened loosenesss looses loot looter lopped lopping lops lopsidedly lore lorn loser
-losers lounging louse lousiness love loveless lovers loves lowed lubber luck lucked lucking lucks
-lugged lugs luke lull lulled lumped lumpiness lumping lumpy lunched lunching lute lutes lynching
+kindliness kindling king kinglier kingliest kingly kings kink kinked kinky kitten kittens knead
+kneel kneels knelling knew knight knights knobs knocker knot know knuckled knuckling labelled
+labium lace laced laces lacing lacked lade laded lading lagged lagging lags laid lain laity lake
+lakes lamb lame lammed lamming lamp lamps lams lanced lancing lander landings lands lane lank
+lapped lapping laps larboard lard larded larding lark latch latches latching lathered laud lauded
+lauding launched launching laundered laxitys leaded leading leads leaf leafed leafing leafs leaky
+lean leaned leaning leanness leans leap leaped leaping leaps leas leased leashing leasing leaved
+leavened leavening leaving leavingss leek leeks lees legged leis lend lending lens lent lept less
+lethargy lethargys lettered lettering leveler leveller levellers lever levered levers libelers
+libelled liberated liberates liberating libs lick licked licking lickings licks lies lightened
+lighthearted lightheartedness lighting lightings lightness lightnesss lightninged lightnings
+lights likeness limbless limbo limbs lime limiting limn limo limps limy line linger lingers link
+lionising lionizing lisp lisps listening listless littered littering live loam lobbying loci
+locker locket loco locus logs loll lolled lolling lolls lone loners loopy loosed loosen loosened
+loosenesss looses loot looter lopped lopping lops lopsidedly lore lorn loser losers lounging louse
+lousiness love loveless lovers loves lowed lubber luck lucked lucking lucks lugged lugs luke lull
+lulled lumped lumpiness lumping lumpy lunched lunching lute lutes lynching
 """.split()

@@ -14,106 +14,106 @@ mangling mapped mapping maps marbled march marching mark marker maroons mars mas
 matches matching matchs math mattered mattresses mattresss maturest maundered maybes mead meads
 meanness meekness meet megs melds mellow melt melts mends mens mesa mess metering mews midge might
 mightiness mights mighty migraines migrated migrates migrating mile mills minded mingle mingled
-mingles mingling mink minuet minuets minuses minuted minuter minutest mired mistress mite moaning
-mock mocked mocking mocks mods mold molder moll molls molt molted molts month mooning moose moot
-mopped mopping mops more morn mornings moroseness mortal mortals moss moth mottle mottles moulders
+mingles mingling mink minuet minuets minuses minuted minuter minutest mired mistress moaning mock
+mocked mocking mocks mods mold molder moll molls molt molted molts month mooning moose moot mopped
+mopping mops more morn mornings moroseness mortal mortals moss moth mottle mottles moulders
 moulding mound mounded mounding mounds mounting mourning mouths mower mowers muds muff muffed
 muffing mugger mull mulled mumble mumbled mumbles mumbling mummy mumps mums munched munching
 munged mushed musky mustering mutt muttered muttering nagged nagging nags name napped napping
 nappy naps nark natl nauseam nauseas nauseate nauseates near nearing nearness nears neatness
 necked need nerves neutering nibbling nibs nice nicety nicked nifty niggling nigh nighty nightys
-nils nines nineteens nineteenth nineties ninetys nipped nipping nips niter nitrated nitrates
-nitrating nitre nits node noes noise nonce noodled noodles noose nosed noses nosey nosh noshing
-nosy notching note nothings noting nuke nuked nuking null number numbly numbnesss numbs nurtured
-nuts nutting oars odorless odourless oedemas oiled oiling oink older omen omit omits omitting ones
-onrushing oops opener openings opined opining ordaining ours outs ovens oxen pace paced paces
-pacing packed page paid pail pailful pails painfuller paint painted painting paintings paints pair
-pairs pajamass paled paler pales pall palled palliation palliations palling palls palmy palpation
-palpations palpitating pals pampered pancake pancakes pang panicked panning pans pants paps
-paralyse paralyses paralysing paralysiss paralytic paralytics paralyze paralyzes parching pare
-parenthesis park parlayed paroling pars part parting pasting patch patched patches patching pate
-pattered patting pave paved pawn pawns peak peaked peaking peaks pear pears pebbling pecked peel
-peeling peels peeping peeps pees pegs pelt pelts pent pepped pepping peps peptic perching
-performed perked permanence permanently permanents pertinent pestering petering picked picker
-pickle pickles pickling picky pied pigged pike piked piking pile piles pill pilled pillows pimp
-pinchs pine pined ping pinged pinging pings pinks pinning pins pint piped pipped pipping pips
-pirating pitchers pitchs pith pivot plain plains plank planked planking planting plastered
-plastics platters pleading pleasure pleated pleating pled plied plight plighting plonked plonking
-plopped plopping plops plotters plucked plucking plugged plummeted plump plumping plumps plundered
-plunged plunging plunk plunking plunks pneumonias poaching pock pocked pocket pocking pocks pods
-pointing pois poke poked poker pokey poking poled poll polled polling polls pols pomading pommeled
-pommelled pomp pomps ponds pone pones pooching poodle poop pooped pooping poops pope popes poppa
-poppy pore porn pose poser positing poss postal pots pouching pounced pouncing pound pours powder
-powers poxs practical practiced practices practised practises praising prawning pray preached
-preaching preen preening prepping pressured pressures pressurise pressurize prey priceless
-pricking prickled pricklier prickliest primping printing proactive proofing propped propping props
-protrude protruded prowling psalm psalms psyching puffer puffiest puffin puffinesss puffins puffs
-pukes puller pullet pulley pulls pulped pulsed pulses pummelled pump pumped pumping pumps punch
-punches punching punk punting pupped pupping pups pure pureness purled purpler purples purplest
-purse pusher pushes pushiness puts putt puttered puttering putting pyjamass quacking quarrels
-quartered quarterly quarterlys quartet quartets quashing quay quays queening queering quelling
-quenched quenching quid quids quiets quilters quilts quipping quips quitters quivering quizs
-quoits racer racers racings rack racked racking racks racy rage raged rages ragged ragging raging
-rags rail railed rails rain rained raining rains rake raked rakes raking rambling ramming rams
-ranching rang ranged ranked rankle rankles ranting rants rape raped rapes raping rapped rapping
-raps rapture raptures rare rared rareness rares raring rash rasp rasping rate rated rates rating
-rave raved ravelled raves raving raze razed razes razing reacting read reader readiness rear
-rearing rears reassure reawakened rebelled recasting redden reddened rednesss redress reds reel
-reeling reels reformed reformer rein reins relenting relentlessly render rent rented rents
-repelled repented reps restoring retching retraining revealed reveled revelled reveller revered
-rice riced rices ricing ricked ride ridged ridges rids righting rightness rightnesss rights rigour
-rigours rigs riled rill rills rimmed rims ringed ringer ringers ringing rink ripe ripper rippled
-rippling rite roaching roam robber robbery robs rock rocked rocket rocking rocks roes roil roiled
-roiling roils role roles roller rooked roosting root roped ropes rose rotating round rounded
-rounding rounds rowelling rower rowers rubbed rubbers rubdown rubier rubs rudder ruff ruffed
-ruffing rugged rumbaing rumble rumbled rumbles rumbling rumblings rummy rumoured rump rumpling
-rumps rums rundowns ruptures rushed rushing ruts rutting sacred sacs safeness saga sagas sage
-sages sago sagos said sail sailed sails saints sake sakes sale salves same sameness sanded sanding
-sands sang sans sapped sapping sappy saps sash sass saved saws saxs says scabbing scabs scad scads
-scag scagged scags scald scalding scale scalping scalps scaly scam scammed scamp scams scan
-scanning scans scanting scapulae scapulas scare scares scarf scarfs scarring scary scat scathing
-scats scattered scenting sceptic scold scooping score scoreless scotches scotching scrapping
-scratching scrawling scrunch scrunched scrunches scrunching scuff sculling scurrying seam sear
-searing sears seating seatings seats sedating sedation seeding seedling seeds seeing seeking seeks
-seeming seen seep seers sees sell selling sells selves semen sensational sensations sensitized
-sent sepsiss sere serenest serges series serve served server servers servos sevens seventeens
-seventeenth seventh seventies seventys severed severing severs sewed sewing shack shackles
-shackling shacks shad shaded shades shads shady shaft shafted shafting shafts shagged shagging
-shags shake shaking shale sham shambled shambling shame shammed shammy shape share sharking
-sharping shat shatters shave shaved shavers shearing sheathed sheathing sheen sheens sheep sheeps
-sheer sheering sheers sheeting shell shelled shelling shells sheltered shelving shies shiftier
-shiftily shill shilling shills shim shimmered shimmering shimming shims shine shiners shines
-shingling shinning shiny ship shipped shipping shippings ships shirking shirring shirt shirted
-shirting shirts shit shits shitting shitty shiver shlepping shlock shocking shod shoe shoed
-shoeing shoo shooed shooing shoot shooting shop shopping shore shored shoring short shorting
-shortness shots shouldered shouldnt shouldve shout shouting shovel shoveling shoves shoving show
-showed showering showings shrew shrift shrifts shriveling shuck shucking shucks shuddered shudders
-shun shuns shunting shushing shut shuttered shuttering shutters shutting sicked sicker sicking
-sided sides siding sift sifted sifting sifts sight sighting sightless sights sill sills silvering
-simile simmered sine sinecure sing singed singeing singer singers singing singings single singled
-singles singling singly sings sink sinks sinning sins sipped sipping sips sire sired site sixteens
-sixth sixtys skeet skeets skeptic sketches skewed skewing skid skidding skids skies skill skills
-skimming skimped skimping skimps skims skin skinning skins skip skipper skippering skirting skits
-skittered skunking slab slabbing slacked slacking slag slags slaked slaking slammer slams slanting
-slap slapped slapping slaps slash slashed slashing slat slathered slavering slaw slay sledding
-sledging sleek sleeking sleepier sleepily sleeps sleepy sleet sleeting sleets slewed slewing slice
-sliced slices slicing slick slicked slicking slicks slider sliders slight slighting slightness
-slim slime slimes slimmed slimming slims slinging slings slink slinking slinks slipper slit slits
-slitting slivering slivers slobbered slogged slop slopped slopping slops slot slowed slowing slue
-slues slug slugger slugging sluggishly slugs sluicing slum slummed slumming slump slumping slumps
-slums slunk slurp slurped slurping slurps slut sluts sluttish smacker smacking smalls smashes
-smashing smashs smearing smell smelled smelling smelting smelts smiled smiles smiley smirches
-smirking smite smitten smock smocked smocking smocks smolders smoulder smoulders snacked snacking
-snag snagged snagging snags snail snailed snailing snails snaked snaking snaky snapper snappier
-snappish snarfing snarling snatched snatches snatching sneaking sneering sneezing snickered snide
-sniffing sniggering sniggers snip snipped snipping snippy snips snitch snitched snitches snitching
-sniveling snob snooping snore snot snowing snubbing snugged soakings soap soaped soaping soaps
-soar soared soaring soars soberness sock socked socking socks softness soiling sold solder sole
-solid soot sooth sopped sopping soppy sops sorceress sorehead soreheads sorenesss sorer sores
-sound sounded sounding soundings sounds sour sourcing sourness sours south sower sowers sowing
-spade spam spammed spangles spangling spanking spanning spar sparely spareness sparking sparkle
-sparkled sparkler sparklers sparring spars spattered speaking spearing specking speckles speckling
-speed speeding spell spelled spelling spellings spells spending spiel spilling spills spilt spin
+nils nines nineteens nineteenth nineties ninetys nipped nipping nips nitrated nitrates nitrating
+node noes noise nonce noodled noodles noose nosed noses nosey nosh noshing nosy notching note
+nothings noting nuke nuked nuking null number numbly numbnesss numbs nurtured nuts nutting oars
+odorless odourless oedemas oiled oiling oink older omen omit omits omitting ones onrushing oops
+opener openings opined opining ordaining ours outs ovens oxen pace paced paces pacing packed page
+paid pail pailful pails painfuller paint painted painting paintings paints pair pairs pajamass
+paled paler pales pall palled palliation palliations palling palls palmy palpation palpations
+palpitating pals pampered pancake pancakes pang panicked panning pans pants paps paralyse
+paralyses paralysing paralysiss paralytic paralytics paralyze paralyzes parching pare parenthesis
+park parlayed paroling pars part parting pasting patch patched patches patching pate pattered
+patting pave paved pawn pawns peak peaked peaking peaks pear pears pebbling pecked peel peeling
+peels peeping peeps pees pegs pelt pelts pent pepped pepping peps peptic perching performed perked
+permanence permanently permanents pertinent pestering petering picked picker pickle pickles
+pickling picky pied pigged pike piked piking pile piles pill pilled pillows pimp pinchs pine pined
+ping pinged pinging pings pinks pinning pins pint piped pipped pipping pips pirating pitchers
+pitchs pith pivot plain plains plank planked planking planting plastered plastics platters
+pleading pleasure pleated pleating pled plied plight plighting plonked plonking plopped plopping
+plops plotters plucked plucking plugged plummeted plump plumping plumps plundered plunged plunging
+plunk plunking plunks pneumonias poaching pock pocked pocket pocking pocks pods pointing pois poke
+poked poker pokey poking poled poll polled polling polls pols pomading pommeled pommelled pomp
+pomps ponds pone pones pooching poodle poop pooped pooping poops pope popes poppa poppy pore porn
+pose poser positing poss postal pots pouching pounced pouncing pound pours powder powers poxs
+practical practiced practices practised practises praising prawning pray preached preaching preen
+preening prepping pressured pressures pressurise pressurize prey priceless pricking prickled
+pricklier prickliest primping printing proactive proofing propped propping props protrude
+protruded prowling psalm psalms psyching puffer puffiest puffin puffinesss puffins puffs pukes
+puller pullet pulley pulls pulped pulsed pulses pummelled pump pumped pumping pumps punch punches
+punching punk punting pupped pupping pups pure pureness purled purpler purples purplest purse
+pusher pushes pushiness puts putt puttered puttering putting pyjamass quacking quarrels quartered
+quarterly quarterlys quartet quartets quashing quay quays queening queering quelling quenched
+quenching quid quids quiets quilters quilts quipping quips quitters quivering quizs quoits racer
+racers racings rack racked racking racks racy rage raged rages ragged ragging raging rags rail
+railed rails rain rained raining rains rake raked rakes raking rambling ramming rams ranching rang
+ranged ranked rankle rankles ranting rants rape raped rapes raping rapped rapping raps rapture
+raptures rare rared rareness rares raring rash rasp rasping rate rated rates rating rave raved
+ravelled raves raving raze razed razes razing reacting read reader readiness rear rearing rears
+reassure reawakened rebelled recasting redden reddened rednesss redress reds reel reeling reels
+reformed reformer rein reins relenting relentlessly render rent rented rents repelled repented
+reps restoring retching retraining revealed reveled revelled reveller revered rice riced rices
+ricing ricked ride ridged ridges rids righting rightness rightnesss rights rigour rigours rigs
+riled rill rills rimmed rims ringed ringer ringers ringing rink ripe ripper rippled rippling
+roaching roam robber robbery robs rock rocked rocket rocking rocks roes roil roiled roiling roils
+role roles roller rooked roosting root roped ropes rose rotating round rounded rounding rounds
+rowelling rower rowers rubbed rubbers rubdown rubier rubs rudder ruff ruffed ruffing rugged
+rumbaing rumble rumbled rumbles rumbling rumblings rummy rumoured rump rumpling rumps rums
+rundowns ruptures rushed rushing ruts rutting sacred sacs safeness saga sagas sage sages sago
+sagos said sail sailed sails saints sake sakes sale salves same sameness sanded sanding sands sang
+sans sapped sapping sappy saps sash sass saved saws saxs says scabbing scabs scad scads scag
+scagged scags scald scalding scale scalping scalps scaly scam scammed scamp scams scan scanning
+scans scanting scapulae scapulas scare scares scarf scarfs scarring scary scat scathing scats
+scattered scenting sceptic scold scooping score scoreless scotches scotching scrapping scratching
+scrawling scrunch scrunched scrunches scrunching scuff sculling scurrying seam sear searing sears
+seating seatings seats sedating sedation seeding seedling seeds seeing seeking seeks seeming seen
+seep seers sees sell selling sells selves semen sensational sensations sensitized sent sepsiss
+sere serenest serges series serve served server servers servos sevens seventeens seventeenth
+seventh seventies seventys severed severing severs sewed sewing shack shackles shackling shacks
+shad shaded shades shads shady shaft shafted shafting shafts shagged shagging shags shake shaking
+shale sham shambled shambling shame shammed shammy shape share sharking sharping shat shatters
+shave shaved shavers shearing sheathed sheathing sheen sheens sheep sheeps sheer sheering sheers
+sheeting shell shelled shelling shells sheltered shelving shies shiftier shiftily shill shilling
+shills shim shimmered shimmering shimming shims shine shiners shines shingling shinning shiny ship
+shipped shipping shippings ships shirking shirring shirt shirted shirting shirts shit shits
+shitting shitty shiver shlepping shlock shocking shod shoe shoed shoeing shoo shooed shooing shoot
+shooting shop shopping shore shored shoring short shorting shortness shots shouldered shouldnt
+shouldve shout shouting shovel shoveling shoves shoving show showed showering showings shrew
+shrift shrifts shriveling shuck shucking shucks shuddered shudders shun shuns shunting shushing
+shut shuttered shuttering shutters shutting sicked sicker sicking sided sides siding sift sifted
+sifting sifts sight sighting sightless sights sill sills silvering simile simmered sine sinecure
+sing singed singeing singer singers singing singings single singled singles singling singly sings
+sink sinks sinning sins sipped sipping sips sire sired sixteens sixth sixtys skeet skeets skeptic
+sketches skewed skewing skid skidding skids skies skill skills skimming skimped skimping skimps
+skims skin skinning skins skip skipper skippering skirting skits skittered skunking slab slabbing
+slacked slacking slag slags slaked slaking slammer slams slanting slap slapped slapping slaps
+slash slashed slashing slat slathered slavering slaw slay sledding sledging sleek sleeking
+sleepier sleepily sleeps sleepy sleet sleeting sleets slewed slewing slice sliced slices slicing
+slick slicked slicking slicks slider sliders slight slighting slightness slim slime slimes slimmed
+slimming slims slinging slings slink slinking slinks slipper slit slits slitting slivering slivers
+slobbered slogged slop slopped slopping slops slot slowed slowing slue slues slug slugger slugging
+sluggishly slugs sluicing slum slummed slumming slump slumping slumps slums slunk slurp slurped
+slurping slurps slut sluts sluttish smacker smacking smalls smashes smashing smashs smearing smell
+smelled smelling smelting smelts smiled smiles smiley smirches smirking smite smitten smock
+smocked smocking smocks smolders smoulder smoulders snacked snacking snag snagged snagging snags
+snail snailed snailing snails snaked snaking snaky snapper snappier snappish snarfing snarling
+snatched snatches snatching sneaking sneering sneezing snickered snide sniffing sniggering
+sniggers snip snipped snipping snippy snips snitch snitched snitches snitching sniveling snob
+snooping snore snot snowing snubbing snugged soakings soap soaped soaping soaps soar soared
+soaring soars soberness sock socked socking socks softness soiling sold solder sole solid soot
+sooth sopped sopping soppy sops sorceress sorehead soreheads sorenesss sorer sores sound sounded
+sounding soundings sounds sour sourcing sourness sours south sower sowers sowing spade spam
+spammed spangles spangling spanking spanning spar sparely spareness sparking sparkle sparkled
+sparkler sparklers sparring spars spattered speaking spearing specking speckles speckling speed
+speeding spell spelled spelling spellings spells spending spiel spilling spills spilt spin
 spinners spinning spins spiraling spit spitting splat splattered spleens splint splits splurging
 spluttered spluttering splutters spongers sponging spore spraining sprawling springing sprinkles
 sprinkling spryness spur spurning spurred spurring spurs spurting sputtered sputtering sputters
@@ -165,29 +165,29 @@ trusting tsar tsars tucked tucker tugged tumbler tumbles tummys turnout tussling
 tweaking tweeting twelves twentys twine twines twinged twingeing twinging twinkling twister
 twitches twitching twitted tyre tzar tzars umped umping umps unabated unbearably unbeatable
 unbeaten unbreakable unbuckles unbuckling unchanged uncooked uncorked underact undercoat undercuts
-unfettered unformed unhanded unhinge unhinges unhitched unhorsed unite unlatches unleaded
-unlettered unlocked unloosed unmatched unopened unpinned unplumbed unreadable unrelated
-unrelentingly unsaid unsalted unscathed unscrews unsealed unsettled unsheathed unsigned unsnapping
-unstated unsteadily unsuitable unsuited untested untreated unusable uppercut upstanding upturned
-urns uttering vain vale valves vars vaunting veeps veil veils vent vented vents verves vibrate
-vibration vibrations vibrator vibrators vibratos vigor vigors vine violated violates violating
-violent violets visiting vitiated vitiates vitiating volt voltages volts wade wades wading wage
-wages wagged wagging waging wags wail wailed wails waist waists waitress waked waken wakened
-wakening wakens wale wales waling walking walling walls wand wands wane wanes wangling waning
-wanked wanking wanting wants warbled warbling ward ware wares warms warn warp wars wart wary wasp
-watches watching wave waved waves waviness waving waxes waxing weaken weakling weaknesses
-weaknesss weal wean wear wearer weariness wearing wears weaseled weaseling weaver wedder wedding
-weds weeding weeing week weekended weekending weepings weeps wees weighty well welled welling
-wells welt weltering welts wended whacker whacking whammy wheedling wheel wheeling wheels wheezed
-wheezes wheezier whelping whetting whiffing while whine whipping whips whist whists whit whiten
-whiter whites whits whizzing wholly whooping whopping wicked wicker wiggling wiggly wight wights
-wiled willow wills wimp winced winch winched winches winching wine wined wing winged wingers
-winging wings wink winked winning winnings wipe wiper wipes wired wireless wist witch witched
-witches witching wive wizzes wobbled wobblier woes woks womble wombles women wooded woodmen woody
-wool woolen woollys wools woolys wore worm worn worsting would woulds wounded wounding wove woven
-wrack wracks wrapping wreak wreaked wreath wreathe wreathed wreathes wreathing wreaths wrecker
-wrecking wrecks wrenches wrenching wrest wrests wretched wretches wriest wringers wringing
-wrinkles wrinkling writ writs yacked yakked yall yammered yams yapped yapping yaps year years yell
-yellowest yellowing yellows yesterdays yipped yipping yips yock yocks yoke yore your yours youth
-yummy zapper zeds zeros zinc zinced zincing zincking zincs zipped zipping zippy zips zone zones
+unfettered unformed unhanded unhinge unhinges unhitched unhorsed unlatches unleaded unlettered
+unlocked unloosed unmatched unopened unpinned unplumbed unreadable unrelated unrelentingly unsaid
+unsalted unscathed unscrews unsealed unsettled unsheathed unsigned unsnapping unstated unsteadily
+unsuitable unsuited untested untreated unusable uppercut upstanding upturned urns uttering vain
+vale valves vars vaunting veeps veil veils vent vented vents verves vibrate vibration vibrations
+vibrator vibrators vibratos vigor vigors vine violated violates violating violent violets visiting
+vitiated vitiates vitiating volt voltages volts wade wades wading wage wages wagged wagging waging
+wags wail wailed wails waist waists waitress waked waken wakened wakening wakens wale wales waling
+walking walling walls wand wands wane wanes wangling waning wanked wanking wanting wants warbled
+warbling ward ware wares warms warn warp wars wart wary wasp watches watching wave waved waves
+waviness waving waxes waxing weaken weakling weaknesses weaknesss weal wean wear wearer weariness
+wearing wears weaseled weaseling weaver wedder wedding weds weeding weeing week weekended
+weekending weepings weeps wees weighty well welled welling wells welt weltering welts wended
+whacker whacking whammy wheedling wheel wheeling wheels wheezed wheezes wheezier whelping whetting
+whiffing while whine whipping whips whist whists whit whiten whiter whites whits whizzing wholly
+whooping whopping wicked wicker wiggling wiggly wight wights wiled willow wills wimp winced winch
+winched winches winching wine wined wing winged wingers winging wings wink winked winning winnings
+wipe wiper wipes wired wireless wist witch witched witches witching wive wizzes wobbled wobblier
+woes woks womble wombles women wooded woodmen woody wool woolen woollys wools woolys wore worm
+worn worsting would woulds wounded wounding wove woven wrack wracks wrapping wreak wreaked wreath
+wreathe wreathed wreathes wreathing wreaths wrecker wrecking wrecks wrenches wrenching wrest
+wrests wretched wretches wriest wringers wringing wrinkles wrinkling writ writs yacked yakked yall
+yammered yams yapped yapping yaps year years yell yellowest yellowing yellows yesterdays yipped
+yipping yips yock yocks yoke yore your yours youth yummy zapper zeds zeros zinc zinced zincing
+zincking zincs zipped zipping zippy zips zone zones
 """.split()

@@ -23,7 +23,7 @@ if TYPE_CHECKING:
 # families that place a sign but do not carry it
 _SOFT: Final = frozenset(
     "PART HANDS DIGIT HAND ARM SHOULDER ELBOW IT BE MY PRON KEEP HAVE AGAIN MANY SINCE LOOK THING "
-    "HEIGHT ONTO ON GROUND VEHICLE OPPONENT FACE CHEST LEG CALF RIBS".split()
+    "HEIGHT ONTO ON GROUND VEHICLE OPPONENT FACE LEG CALF RIBS".split()
 )
 # of two signs equally clear, the one to report: the more urgent or the more exact first
 _ORDER: Final = (
@@ -177,13 +177,26 @@ def sign_in(words: Sequence[Word], lexicon: Lexicon) -> Sign | None:
     harmless = _harmless_places(words, lexicon)
     scopes, around = scopes_of(words), _around(words, lexicon)
     entries = lexicon.entries
+    clear: Sign | None = None
     unclear: list[tuple[int, int, Sign]] = []
     for match in sorted(found, key=lambda m: _urgency(entries[m.owner], m)):
+        entry = entries[match.owner]
+        if clear is not None and (not entry.clear or entry.group != clear.group):
+            return clear
         if _is_harmless(words, match, _core(words, match), harmless):
             continue
-        sign = _sign(words, scopes, match, entries[match.owner], around)
+        sign = _sign(words, scopes, match, entry, around)
         if sign is not None and sign.clear:
-            return sign
-        if sign is not None:
+            clear = sign if clear is None else _more_urgent(clear, sign)
+        elif sign is not None:
             unclear.append((_RANK[sign.group], match.at[0], sign))
-    return min(unclear, key=lambda u: u[:2])[2] if unclear else None
+    if clear is not None or not unclear:
+        return clear
+    return min(unclear, key=lambda u: u[:2])[2]
+
+
+def _more_urgent(one: Sign, other: Sign) -> Sign:
+    """`one`, with the flag of `other` where that is of a more urgent tier (E before S before B)."""
+    if other.flag and "ESB".index(other.flag[0]) < ("ESB".index(one.flag[0]) if one.flag else 3):
+        return one._replace(flag=other.flag)
+    return one

@@ -14,11 +14,11 @@ from coach.model.flags import Group
 ARM_SIGNS: Final = (
     (
         Group.NUMB_TINGLE,
-        None,
+        "S08",
         "stop",
         """
         NUMB
-        pins and needles
+        pins and|an|n needles
         pins|needles .. PART
         PART .. pins|needles
         pins in|down PART
@@ -140,7 +140,8 @@ ARM_SIGNS: Final = (
         "B05",
         "stop",
         """
-        pinky|pinkie|ring .. NUMB|BUZZ .. only when
+        pinky|pinkie|ring|fingers|hand NUMB|BUZZ only when|while|on throwing|throw|pitching|i
+        pinky|pinkie|ring|fingers|hand .. NUMB|BUZZ .. when i throw .. then|and .. gone|stops|fine
         """,
     ),
     (
@@ -192,9 +193,6 @@ ARM_SIGNS: Final = (
         PART .. wont|doesnt|didnt|isnt .. work|working|respond|responding|go|come|lift|move|listen|obey|do
         wont go up
         wont lift
-        PART .. BE LIMP
-        PART .. LIMP
-        went limp|floppy
         PART .. GIVES .. out|up
         PART .. giving .. way|out
         PART .. QUITS .. on|out
@@ -203,16 +201,8 @@ ARM_SIGNS: Final = (
         PART .. collapsed|collapses|buckled|buckles|buckling
         PART .. dropped|drops|lowers|falls|fell .. itself|own|side|down
         PART .. shakes|shook|shaking|trembles .. QUITS|holding
-        PART .. just hangs|hung|hanging
         PART .. hangs|hanging .. there|side
-        PART .. BE .. useless|paralyzed|paralysed|lifeless
-        PART .. dead weight
-        dead .. not|isnt|hasnt .. coming|come back
-        CANT .. MOVE .. PART
         CANT .. use .. PART
-        PART .. shut down|off
-        lost .. use of
-        wrist drop
         PART .. week|weeker .. CANT|now|since
         cant|couldnt .. support .. PART|weight|myself
         PART .. no .. strength|power|juice|force
@@ -272,6 +262,29 @@ ARM_SIGNS: Final = (
         CANT .. hold|keep .. PART .. up|out
         arm .. up .. cant|couldnt|wont
         PART .. lost .. strength|power|grip
+        """,
+    ),
+    (
+        Group.WEAK_DROP,
+        "E05",
+        "stop",
+        """
+        PART .. BE LIMP
+        PART .. LIMP
+        went limp|floppy
+        PART .. BE .. useless|paralyzed|paralysed|lifeless
+        PART .. just hangs|hung|hanging
+        dead .. not|isnt|hasnt .. coming|come back
+        CANT .. MOVE .. PART
+        PART .. shut down|off
+        lost .. use of
+        wrist drop
+        PART .. dead weight
+        whole|entire PART .. dead
+        PART .. dead .. not|isnt|hasnt|wont|still .. back|coming|since
+        CANT move it
+        CANT .. move .. at all
+        PART .. paralyzed|paralysed
         """,
     ),
     (
@@ -357,6 +370,33 @@ ARM_SIGNS: Final = (
         "E04",
         "stop",
         """
+        HANDS .. BE .. COLD
+        HANDS .. COLD
+        COLD HANDS
+        COLD .. PART .. than .. other
+        PART .. ice cold
+        COLOUR .. HANDS
+        PART .. stay|stays|staying|stayed COLD|COLOUR
+        PART .. no colour|color|blood|pulse
+        COLD .. COLOUR
+        COLOUR .. COLD
+        no pulse|circulation
+        no|bad|poor|cut|LOST .. circulation
+        PART .. circulation
+        HANDS .. BE .. COLOUR
+        HANDS .. COLOUR
+        COLOUR HANDS
+        HANDS .. turned|turns|turning|went|goes|going|gone COLOUR|different
+        HANDS .. lost .. HUE
+        HANDS .. CHANGED .. HUE
+        HANDS .. ghost|ghostly|marble|wax
+        """,
+    ),
+    (
+        Group.SWELLING_COLOUR_COLD,
+        "S01",
+        "stop",
+        """
         PART .. BE .. COLOUR
         PART .. COLOUR
         COLOUR PART
@@ -367,33 +407,20 @@ ARM_SIGNS: Final = (
         PART .. lost .. HUE
         PART .. black .. blue
         PART .. BE .. RED|black
-        HANDS .. BE .. COLD
-        HANDS .. COLD
-        COLD HANDS
         PART .. BE .. COLD .. other|touch|COLOUR|NUMB
         PART .. COLD to touch
         PART .. COLD compared
-        COLD .. PART .. than .. other
-        PART .. ice cold
         arm .. BE .. cold
-        COLOUR .. HANDS
         PART .. turned|turns|turning|went|goes|going|gone COLOUR|RED|different
-        PART .. stay|stays|staying|stayed COLD|COLOUR
         PART .. like ice|marble|wax|corpse
         PART .. warm up .. wont|cant|doesnt
         PART .. wont|cant|doesnt|never .. warm
-        PART .. no colour|color|blood|pulse
         PART .. shade
         PART .. ghost|ghostly|blotchy|mottled|marbled
         PART .. turned .. HUE
         HUE .. PART .. BE|off|wrong|different
         skin .. BE .. COLOUR
-        COLD .. COLOUR
-        COLOUR .. COLD
         BE .. COLOUR .. after|since|below
-        no pulse|circulation
-        no|bad|poor|cut|LOST .. circulation
-        PART .. circulation
         """,
     ),
     (

@@ -367,6 +367,47 @@ BODY_SIGNS: Final = (
         "S09",
         "stop",
         """
+        ACHE .. nothing .. helps|helped|works|worked|touches|eases|relieves|takes|stops
+        nothing .. helps|helped|eases|relieves|touches|takes .. PAIN|it|edge
+        nothing .. helps|helped|eases|relieves
+        no POSITION .. helps|comfortable|works|good|comfy|better|eases
+        no position|angle
+        no comfortable|comfy .. way|spot|position|side
+        CANT .. get comfortable|comfy
+        nothing .. comfortable
+        PAIN .. even .. rest|resting|still|nothing|sitting|lying|laying
+        PAIN .. at rest
+        PAIN .. doing nothing|anything
+        PAIN .. matter .. what|how|position
+        unbearable|excruciating|agonizing|agonising|intolerable
+        worst pain
+        in agony
+        rest|resting|ice|meds .. doesnt|dont|didnt|not .. help|touch .. PAIN|it
+        nothing .. makes|made|gets|works|touches|stops|kills|dulls|touch|fixes .. better|PAIN|it|edge
+        none .. touches|helps|helped|works|worked|touch
+        PAIN .. none|nothing .. touches|helps|works|touch|helped
+        lying|laying|lay|lie down .. kills|killed|hurts|hurt|worse|unbearable|murder|torture
+        PAIN .. no|without .. break|letup|relief|let
+        no|zero relief|letup|escape
+        PILL|ice|heat|rest|nothing .. do|does|did|doing nothing|zero|squat|jack
+        PAIN .. just|while|when|even|im sitting|resting|lying|standing
+        every|any|each position .. no|zero relief
+        no .. relief .. PAIN
+        PAIN .. sitting|resting|lying|laying|standing|even .. still
+        PAIN .. regardless
+        every|each|any position .. PAIN|hurts|worse
+        PAIN .. every|any|all position|positions|angle
+        meds|advil|ibuprofen|pills|ice|heat .. dont|doesnt|didnt|nothing|not|cant|wont .. touch|help|work|do
+        10 out of .. pain
+        PAIN .. off .. charts|scale
+        severe|extreme|insane|unreal PAIN
+        """,
+    ),
+    (
+        Group.NIGHT_PAIN_UNRELENTING,
+        "B01",
+        "stop",
+        """
         PAIN|it .. all night
         all night .. PAIN
         all night long
@@ -374,16 +415,8 @@ BODY_SIGNS: Final = (
         ACHE .. CANT|doesnt|didnt|never|hasnt|not|wont|dont .. go|gone|goes|going|went away
         ACHE .. CANT|doesnt|didnt|never|hasnt|wont|dont .. let up|off
         ACHE .. never .. STOP|lets|goes|leaves
-        ACHE .. nothing .. helps|helped|works|worked|touches|eases|relieves|takes|stops
-        nothing .. helps|helped|eases|relieves|touches|takes .. PAIN|it|edge
-        nothing .. helps|helped|eases|relieves
-        no POSITION .. helps|comfortable|works|good|comfy|better|eases
-        no position|angle
-        no comfortable|comfy .. way|spot|position|side
         CANT .. find|get|found .. POSITION
-        CANT .. get comfortable|comfy
         CANT .. find .. way .. lay|lie|sleep
-        nothing .. comfortable
         CANT .. sleep .. PAIN|PART|hurts|because
         CANT .. sleep .. on it .. nights
         PAIN .. CANT .. sleep
@@ -410,23 +443,11 @@ BODY_SIGNS: Final = (
         PAIN .. 24|247|clock
         PAIN .. all the time
         PAIN .. all day .. night
-        PAIN .. even .. rest|resting|still|nothing|sitting|lying|laying
-        PAIN .. at rest
-        PAIN .. doing nothing|anything
-        PAIN .. matter .. what|how|position
-        unbearable|excruciating|agonizing|agonising|intolerable
-        worst pain
-        in agony
         throbs|throbbing|aches|aching|hurts|pounding .. night
         night .. throbs|throbbing|aches|aching|hurts|pain|ache
         PAIN .. through night
-        rest|resting|ice|meds .. doesnt|dont|didnt|not .. help|touch .. PAIN|it
         PAIN .. never .. lets|let|goes|stops|leaves
         CANT lie|lay|lying .. PAIN|side|it|without
-        nothing .. makes|made|gets|works|touches|stops|kills|dulls|touch|fixes .. better|PAIN|it|edge
-        none .. touches|helps|helped|works|worked|touch
-        PAIN .. none|nothing .. touches|helps|works|touch|helped
-        lying|laying|lay|lie down .. kills|killed|hurts|hurt|worse|unbearable|murder|torture
         sat|slept|sleep|sleeping|stuck .. up|in .. chair|recliner|couch|upright .. PAIN|PART|night|because|cant|lying
         slept|sleep|sleeping upright
         havent|hasnt|not|cant|couldnt|didnt .. slept|sleep|sleeping .... PAIN|PART|days|nights
@@ -442,35 +463,32 @@ BODY_SIGNS: Final = (
         cried|crying .. night|sleep|PAIN
         PAIN .. since .. night|hours .. stop|straight|without
         PAIN .. every|all minute|hour|second|day
-        PAIN .. no|without .. break|letup|relief|let
-        no|zero relief|letup|escape
-        PILL|ice|heat|rest|nothing .. do|does|did|doing nothing|zero|squat|jack
         slept|sleep .. NUM|an|one|two|maybe hour|hours|minutes .. PAIN|PART
         paced|pacing|walking ... because|from|with .. PAIN
         am .. because|from|with .. PAIN
-        PAIN .. just|while|when|even|im sitting|resting|lying|standing
         PAIN .. never quits|stops|ends|leaves|eases
         watched|watching .. clock|ceiling .. PAIN|night
-        every|any|each position .. no|zero relief
-        no .. relief .. PAIN
         ACHE .. never .. quit|quits|eases|stops|stopped|leaves|ends
-        PAIN .. sitting|resting|lying|laying|standing|even .. still
-        PAIN .. regardless
         painful .. night .. long
         toss|tossed|tossing .. turned|turning .. PAIN|ache|PART|shoulder|night
-        every|each|any position .. PAIN|hurts|worse
-        PAIN .. every|any|all position|positions|angle
         worse|worst at night
         PAIN .. worse .. night|lying|rest
         zero|no|hardly sleep .... nights|PAIN|PART
         PAIN .. through .. sleep|night|everything
-        meds|advil|ibuprofen|pills|ice|heat .. dont|doesnt|didnt|nothing|not|cant|wont .. touch|help|work|do
         relentless|unrelenting|nonstop|nonstop
         throbs|throbbing|aching|aches .. constantly|nonstop|always
-        10 out of .. pain
-        PAIN .. off .. charts|scale
         ache|pain|throb .. there .. always|time|constantly
         always .. PAIN .. even|rest|night
+        """,
+    ),
+    (
+        Group.NIGHT_PAIN_UNRELENTING,
+        "S09",
+        "ask",
+        """
+        ^ its a 8|9|10 $
+        horrible|terrible|awful|intense PAIN
+        PAIN .. severe|horrible|terrible|awful|intense|extreme
         """,
     ),
     (

@@ -127,6 +127,7 @@ JOINT_SIGNS: Final = (
         almost|nearly .. COME out
         it COME out
         catching|locking
+        locks|locked|locking up
         SLIP out
         SOCKETED .. BE .. not|isnt|off|wrong .. right|place
         SOCKETED .. tracking|grinding|grinds|grind|grating
@@ -329,10 +330,21 @@ JOINT_SIGNS: Final = (
         """,
     ),
     (
+        Group.ELBOW_POP,
+        "B03",
+        "ask",
+        """
+        upper arm .. PAIN .. throw|throws|throwing|pitch|pitching|time|serve
+        lost|losing .. velo|velocity .. PAIN
+        PAIN .. lost|losing .. velo|velocity
+        """,
+    ),
+    (
         Group.TRAUMA_FALL,
         None,
         "stop",
         """
+        since|after the|my|that|a|this fall
         i fell
         ^ fell
         fell and|then|again

@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from coach.hearing.words import Word
 
 LONGEST: Final = 16.0
+LONGEST_NIGHT: Final = 12.5  # hours between two times of day; more is no night (set here)
 _HOURS: Final = word_set("h hr hrs hours hour hs")
 _MINUTES: Final = word_set("m min mins minutes minute")
 _BED: Final = word_set(
@@ -153,7 +154,7 @@ def _is_interval(words: Sequence[Word], bed: Clock, up: Clock) -> bool:
         or ">" in words[up.first].before
         or "\u2013" in words[up.first].before
     )
-    linked = bool(between & _TO) or dash
+    linked = bool(between & _TO) or dash or ("between" in ahead and "and" in between)
     if (ahead | between) & _BED and between & _UP:
         return True
     if not linked:
@@ -162,7 +163,7 @@ def _is_interval(words: Sequence[Word], bed: Clock, up: Clock) -> bool:
         return True
     if bed.hour >= 9 and up.hour < bed.hour:  # noqa: PLR2004
         return True
-    if "from" in ahead and up.hour - bed.hour > 2:  # noqa: PLR2004
+    if ahead & {"from", "between"} and up.hour - bed.hour > 2:  # noqa: PLR2004
         return True
     return bed.hour <= 3 and up.hour - bed.hour >= 4  # noqa: PLR2004
 
@@ -173,7 +174,7 @@ def _interval(words: Sequence[Word], start: int) -> Read | None:
         if _is_interval(words, bed, up):
             hours = hours_between(bed, up)
             at = (*range(bed.first, bed.last + 1), *range(up.first, up.last + 1))
-            return Read(round(hours, 2), at) if 0 < hours <= LONGEST else UNCLEAR
+            return Read(round(hours, 2), at) if 0 < hours <= LONGEST_NIGHT else UNCLEAR
     return None
 
 
@@ -202,18 +203,24 @@ def _amount(
             return number.value + more.value / 60, more.last
         if more.value == 0.5:  # noqa: PLR2004
             return number.value + 0.5, more.last
-    if text_at(words, last + 1) == "and":
-        skip = 1 if text_at(words, last + 2) == "a" else 0
-        part = {"half": 0.5, "quarter": 0.25}.get(text_at(words, last + 2 + skip))
-        if part:
-            return number.value + part, last + 2 + skip
-    return number.value, last
+    half, last = _half_after(words, last)
+    return number.value + half, last
 
 
 class _Amount(NamedTuple):
     hours: float
     first: int
     last: int
+
+
+def _half_after(words: Sequence[Word], last: int) -> tuple[float, int]:
+    """ "and a half", "and a quarter" after the word at `last`, in hours."""
+    if text_at(words, last + 1) == "and":
+        skip = 1 if text_at(words, last + 2) == "a" else 0
+        part = {"half": 0.5, "quarter": 0.25}.get(text_at(words, last + 2 + skip))
+        if part:
+            return part, last + 2 + skip
+    return 0.0, last
 
 
 def _amounts(words: Sequence[Word], start: int) -> list[_Amount]:
@@ -229,6 +236,11 @@ def _amounts(words: Sequence[Word], start: int) -> list[_Amount]:
         )  # noqa: PLR2004
         if clock is not None and text_at(words, place + 1) not in _MINUTES:
             out.append(_Amount(clock, place, place))
+            continue
+        if text in ("an", "a", "another") and text_at(words, place + 1) == "hour":
+            half, last = _half_after(words, place + 1)
+            out.append(_Amount(1.0 + half, place, last))
+            done = last + 1
             continue
         if place in numbers:
             found = _amount(words, numbers[place], numbers)

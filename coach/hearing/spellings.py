@@ -71,6 +71,8 @@ ey hey | ya yeah | yea yeah | yeh yeah | yah yeah | yss yes | ues yes | yse yes 
 twoo two | twpo two | threee three | fuor four | foru four | fiv five | sevn seven | seveen seven
 eigth eight | reight eight | eigt eight | nien nine | zeor zero | tweny twenty | fourty forty
 ninty ninety | fourtey forty | hald half | hahve half | hlaf half
+cheet chest | clossion collision | coloer color | crach crash | falled fell | mabey maybe
+minuts minutes | nimutes minutes | piches pitches | speeping sleeping | teh the | tht that
 esy easy | eazy easy | aesy easy | dasy easy | reasy easy | eary easy | ezpz easy | ez easy
 hevy heavy | heavey heavy | lite light | throwed threw | thow throw | thowing throwing
 housr hours | houres hours | hrs hours | hr hour | mins minutes | min minutes

@@ -175,7 +175,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "soreness agony burning shoulder arm elbow it",
     "STOP": "stop stops stopped stopping quit quits ease eases eased easing let lets quitting "
     "subside settle settles calm relent fade",
-    "NIGHTS": "night nights nite",
+    "NIGHTS": "night nights",
     "WAKE": "woke wake wakes waking woken awake awakened awoke",
     "NEVER_ENDING": "constant constantly nonstop unrelenting relentless unbearable excruciating "
     "agonizing agonising continuous continuously permanent intolerable",

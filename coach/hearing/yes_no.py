@@ -219,7 +219,9 @@ def read_yes_no(text: str, words: Sequence[Word], ask: str) -> Read:
         if unsure:
             return UNCLEAR
         return Read(said, (place,), hedged=_hedged(words))
-    return _phrase(words, ask, ready=ready)
+    phrase = _phrase(words, ask, ready=ready)
+    emoji = _emoji(text)
+    return Read(emoji) if phrase.value is None and emoji else phrase
 
 
 def read_safety(words: Sequence[Word]) -> Read:
