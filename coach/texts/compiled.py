@@ -79,7 +79,10 @@ def from_json(text: str) -> nouns.Bound:
     content = head.get("content")
     if not isinstance(content, str) or _digest(content) != head.get("digest"):
         raise CopyRefused(_BROKEN)
-    bound = _read(json.loads(content))
+    try:
+        bound = _read(json.loads(content))
+    except (ValueError, RecursionError):
+        raise CopyRefused(_BROKEN) from None
     if not isinstance(bound, nouns.Bound):
         raise CopyRefused(_BROKEN)
     return bound

@@ -67,13 +67,20 @@ def read_test(text: Text, known: dict[str, Fact], margin: Margin) -> Test | None
         _note_unknown(name.strip(), text, known, margin)
         return None
     place = text.place._replace(column=text.place.column + len(name) + len(joined))
-    said = Text(value.strip(), place)
+    said = Text(_without_count_unit(value.strip(), fact), place)
     if fact.kind == "choice":
         return _choice_test(fact, said, margin)
     if fact.kind in ("counted", "measured"):
         return _number_test(fact, said, margin)
     margin.note("when.not_compared", text.place, f'"{fact.name}" is kept, never compared.')
     return None
+
+
+def _without_count_unit(value: str, fact: Fact) -> str:
+    """The value of a counted fact without the word for what is counted, which may stand or not."""
+    if fact.kind == "counted" and fact.unit:
+        return value.removesuffix(f" {fact.unit}")
+    return value
 
 
 def _note_unknown(name: str, text: Text, known: dict[str, Fact], margin: Margin) -> None:

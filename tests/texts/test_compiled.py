@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import hashlib
 import json
 import subprocess
 import sys
@@ -44,6 +45,16 @@ def test_one_changed_figure_is_refused(bound: Bound) -> None:
 def test_what_is_no_copy_is_refused(text: str) -> None:
     with pytest.raises(CopyRefused):
         from_json(text)
+
+
+@pytest.mark.parametrize("content", ["", "{}", "[]", '{"Bound":[1]}', '{"Odd":[]}', "[" * 9999])
+def test_a_copy_with_other_content_is_refused_even_with_a_right_seal(
+    bound: Bound, content: str
+) -> None:
+    head = json.loads(to_json(bound))
+    head["content"], head["digest"] = content, hashlib.sha256(content.encode()).hexdigest()
+    with pytest.raises(CopyRefused, match="has changed on disk"):
+        from_json(json.dumps(head))
 
 
 @pytest.mark.parametrize("key", ["coach copy", "shape"])

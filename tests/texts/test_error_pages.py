@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import functools
 from pathlib import Path
 
 import pytest
 
+from coach.model.findings import Finding
 from coach.texts.catalogue import CHECKS
 from coach.texts.doors import check_paths
 from coach.texts.rendered import as_text
@@ -31,20 +33,27 @@ def finding_of(page: str) -> str:
     return page.split("-", maxsplit=1)[0]
 
 
-@pytest.mark.parametrize("page", PAGES)
-def test_the_page_gives_its_exact_message(page: str, monkeypatch: pytest.MonkeyPatch) -> None:
+@functools.cache
+def found_on(page: str) -> tuple[Finding, ...]:
+    """What the check says of a page; the folder of all pages must be the current one."""
+    return tuple(check_paths([Path(page)]))
+
+
+@pytest.fixture(autouse=True)
+def among_the_pages(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.chdir(ERRORS)
-    found = check_paths([Path(page)])
+
+
+@pytest.mark.parametrize("page", PAGES)
+def test_the_page_gives_its_exact_message(page: str) -> None:
+    found = list(found_on(page))
     assert as_text(found) == (Path(page) / "expected.txt").read_text(encoding="utf-8")
     assert finding_of(page) in [finding.id for finding in found]
 
 
 @pytest.mark.parametrize("page", PAGES)
-def test_an_error_page_refuses_and_a_warning_page_does_not(
-    page: str, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    monkeypatch.chdir(ERRORS)
-    levels = {finding.level for finding in check_paths([Path(page)])}
+def test_an_error_page_refuses_and_a_warning_page_does_not(page: str) -> None:
+    levels = {finding.level for finding in found_on(page)}
     assert ("error" in levels) == (CHECKS[finding_of(page)].level == "error")
 
 
@@ -52,8 +61,7 @@ def test_every_finding_has_a_page() -> None:
     assert {finding_of(page) for page in PAGES} == set(CHECKS) - MADE_IN_TESTS
 
 
-def test_the_text_all_pages_start_from_is_quiet(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.chdir(ERRORS)
+def test_the_text_all_pages_start_from_is_quiet() -> None:
     assert as_text(check_paths([Path(GOOD)])) == ""
 
 

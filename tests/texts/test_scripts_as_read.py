@@ -133,6 +133,16 @@ def test_an_own_question_of_the_check_in_is_known_in_later_moments(desk: Desk) -
     assert desk.change("  - ask: felt in set", later, AFTER).ids() == []
 
 
+@pytest.mark.parametrize("value", ["at least 50", "at least 50 throws", "20 to 60 throws", "20"])
+def test_what_is_counted_may_be_said_with_its_word(value: str, desk: Desk) -> None:
+    own = (
+        "  - ask also: throws at home\n    words: How many throws at home?\n"
+        "    answers: number 0 to 200 throws\n"
+        f"  - when throws at home is {value}:\n      - no step up: all\n"
+    )
+    assert desk.change("  - ask: worst pain", own + "  - ask: worst pain", CHECK_IN).ids() == []
+
+
 def test_every_is_kept_in_days(desk: Desk) -> None:
     own = "  - ask also: school stress\n    words: Was it a hard week?\n    answers: yes or no\n    every: 7 days\n"
     desk.change("  - ask: worst pain", own + "  - ask: worst pain", CHECK_IN)
