@@ -16,6 +16,7 @@ from coach.journal.chain import Chain, Row, damaged, trouble, written
 from coach.journal.days import day_body, day_record, hold_body, hold_from
 from coach.journal.folder import FILE_MODE, Lock, make_folder, narrow, owner_only, settle
 from coach.journal.trouble import MISSING, Trouble, from_os
+from coach.model.flags import Section
 from coach.model.history import DayRecord, History, Hold
 
 if TYPE_CHECKING:
@@ -29,6 +30,7 @@ _ALL: Final = 2**62
 _OF_SORT: Final = "where r.sort = ? and r.number < ? order by r.number desc"
 NO_DIARY: Final = "There is no diary yet, so nothing is shown."
 
+_ONE_TO_FIVE: Final = frozenset(Section) - {Section.WEEKLY}
 _Asked = TypeVar("_Asked", bound=str)
 
 BEGIN, EVENT, HOLD, LIFT, WRONG, PLAN, DAY = (
@@ -233,7 +235,7 @@ class Journal:
         return History(
             records=records,
             hold=self.open_hold(),
-            lifted=last_lift is not None and (not days or last_lift.number > days[0].number),
+            lifted=last_lift is not None and _still_to_screen(last_lift, days, records),
             asked_alone=tuple(_newest(records, lambda record: record.alone).items()),
             at_hand=next((r.at_hand for r in records if r.at_hand is not None), None),
             last_at=newest[0].at if newest else "",
@@ -345,6 +347,18 @@ def _read_day(row: Row) -> DayRecord:
         return day_record(row.read())
     except (KeyError, TypeError, ValueError):
         raise damaged() from None
+
+
+def _still_to_screen(lift: Row, days: list[Row], records: tuple[DayRecord, ...]) -> bool:
+    """Whether no session since `lift` has asked sections 1 to 5 alone; newest first.
+
+    A start at which nothing was done, or one that broke off early, does not use the lift up. Behind
+    the records that are read, it counts as used.
+    """
+    if len(days) == RECORDS_READ and lift.number < days[-1].number:
+        return False
+    since = (r for row, r in zip(days, records, strict=True) if row.number > lift.number)
+    return not any(_ONE_TO_FIVE.issubset(record.alone) for record in since)
 
 
 def _newest(

@@ -6,6 +6,7 @@ Law: the folder is for its owner only; one diary is one athlete's and is written
 from __future__ import annotations
 
 import contextlib
+import errno
 import os
 import sys
 from pathlib import Path
@@ -96,7 +97,10 @@ class Lock:
             raise from_os(error) from None
         try:
             _take(self._handle)
-        except OSError:
+        except OSError as error:
+            if error.errno not in (errno.EAGAIN, errno.EACCES, errno.EDEADLK):
+                os.close(self._handle)
+                raise from_os(error) from None
             holder = os.read(self._handle, 64).decode("ascii", "replace").strip()
             os.close(self._handle)
             raise _in_use(holder) from None

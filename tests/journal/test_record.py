@@ -137,14 +137,41 @@ def test_two_open_stops_are_lifted_one_by_one(journal: Journal) -> None:
     assert journal.open_hold() == stop(1, number=2)
 
 
-def test_a_lift_counts_until_the_next_day_is_recorded(journal: Journal) -> None:
+FIVE = (Section.ARM, Section.JOINT, Section.BODY, Section.ILL, Section.NIGHT)
+
+
+def lifted_on_day_1(journal: Journal) -> None:
     session = journal.begin(HEADER, instant(0), ())
-    journal.append(session, "typed", {}, (), instant(0), hold=stop(0), close=record(0))
+    journal.append(session, "typed", {}, (), instant(0), hold=stop(0), close=record(0, alone=FIVE))
+    assert not journal.history().lifted
     journal.lift(1, "in person", "M. Aalto", instant(1), "2026-11-10")
+    assert journal.history().lifted
+
+
+def test_a_lift_counts_until_all_five_sections_were_asked_alone(journal: Journal) -> None:
+    lifted_on_day_1(journal)
+    sit(journal, 2, ended="none")
+    assert journal.history().lifted
+    sit(journal, 3, ended="partial", alone=FIVE[:4])
+    assert journal.history().lifted
+    sit(journal, 4, alone=(*FIVE, Section.WEEKLY))
+    assert not journal.history().lifted
+    sit(journal, 5, alone=FIVE[:1])
+    assert not journal.history().lifted
+
+
+def test_a_lift_still_counts_while_its_session_is_cut_off(journal: Journal) -> None:
+    lifted_on_day_1(journal)
     journal.begin(HEADER, instant(2), ())
     assert journal.history().lifted
-    sit(journal, 3)
-    assert not journal.history().lifted
+
+
+@pytest.mark.parametrize(("sessions", "lifted"), [(59, True), (60, False)])
+def test_a_lift_far_back_counts_as_used(journal: Journal, sessions: int, lifted: bool) -> None:
+    lifted_on_day_1(journal)
+    for day in range(2, sessions + 2):
+        sit(journal, day, ended="partial")
+    assert journal.history().lifted == lifted
 
 
 def test_wrong_words_are_counted_for_their_own_stop_without_the_word(journal: Journal) -> None:
