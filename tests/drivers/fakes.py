@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from coach.drivers.port import EndOfInput, Reply
+from coach.drivers.sample import moved_to
 from coach.drivers.timed_lines import whole_s
 from coach.journal import Trouble
 from coach.model.heard import Kind
@@ -57,6 +58,13 @@ def bound_plan(name: str = "d-o") -> Bound:
     return bound
 
 
+def plan_for_today(rest_s: int = 60) -> Bound:
+    """The same athlete with a plan that runs today, and rests of so many seconds."""
+    bound = moved_to(bound_plan(), datetime.now().astimezone().date())
+    doses = tuple(dose._replace(rest_s=rest_s) for dose in bound.plan.doses)
+    return bound._replace(plan=bound.plan._replace(doses=doses), digest="0" * 64)
+
+
 def good_answer(ask: Ask) -> Reply:
     """What a calm athlete types, one part of a gathered line at a time."""
     if ask.question.kind is Kind.LINE:
@@ -94,13 +102,14 @@ class Athlete:
         self.asked: list[str] = []
         self.timed: list[tuple[str, int, float]] = []
         self.leave_at: int | None = None
+        self.leave_at_name = ""
 
     def present(self, turn: Turn, lines: tuple[Line, ...]) -> None:
         self.shown.append(tuple(line.text for line in lines))
         self.alone.append(turn.alone)
 
     def ask(self, ask: Ask) -> Reply:
-        if self.leave_at is not None and len(self.asked) >= self.leave_at:
+        if len(self.asked) == self.leave_at or ask.name == self.leave_at_name:
             raise EndOfInput
         self.asked.append(ask.name)
         self.clock.passed += 5
