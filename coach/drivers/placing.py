@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 from coach.drivers import exit_codes
 from coach.drivers.clearing import who_opens
 from coach.rules import hold as hold_rules
+from coach.rules.plan_life import plan_life
 from coach.session.stopping import clinician_name
 from coach.texts.compiled import CopyRefused, from_json, to_json
 
@@ -34,10 +35,16 @@ def place_plan(
     journal.keep_plan(to_json(bound), bound.digest, source_name, now.isoformat())
     say(f"Plan {plan.initials} version {plan.version} is in place, {plan.side} arm.")
     say(f"It runs from {plan.starts}; review by {plan.review_by}.")
-    if journal.open_hold() is None:
-        say("Type coach to start a session.")
-        return exit_codes.DONE
-    return _closed_plan(journal, plan, say, now)
+    if journal.open_hold() is not None:
+        return _closed_plan(journal, plan, say, now)
+    say(_what_next(plan, now))
+    return exit_codes.DONE
+
+
+def _what_next(plan: Plan, now: datetime) -> str:
+    """How to begin, or why there is no session yet or any more."""
+    life = plan_life(plan, now.date())
+    return "Type coach to start a session." if life.outcome == "may" else life.why
 
 
 def in_place(journal: Journal) -> Plan | None:
@@ -90,5 +97,5 @@ def _closed_plan(journal: Journal, plan: Plan, say: Callable[[str], None], now: 
             now.isoformat(),
             plan.starts,
         )
-    say("Type coach to start a session.")
+    say(_what_next(plan, now))
     return exit_codes.DONE

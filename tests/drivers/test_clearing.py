@@ -263,3 +263,21 @@ def test_an_older_version_or_another_athlete_replaces_nothing(
     other = bound._replace(plan=bound.plan._replace(initials="P.S.", version=9))
     assert place_plan(journal, other, "c", said.append, AT) == 65
     assert journal.current_plan() == before
+
+
+@pytest.mark.parametrize(
+    ("today", "said"),
+    [
+        ("2026-11-01", "has not begun"),
+        ("2026-11-02", "Type coach"),
+        ("2027-01-31", "Type coach"),
+        ("2027-02-01", "past its review day"),
+    ],
+)
+def test_a_plan_put_in_place_says_whether_it_is_in_force(
+    journal: Journal, bound: Bound, today: str, said: str
+) -> None:
+    told: list[str] = []
+    at = datetime.fromisoformat(f"{today}T18:00:00+00:00")
+    assert place_plan(journal, bound, "d-o.yaml", told.append, at) == 0
+    assert said in told[-1]
