@@ -137,7 +137,7 @@ def _whole(head: Head, exercises: list[Exercise], folder: Path, margin: Margin) 
     program = Program(
         name=name,
         version=version,
-        about=_about(fields, voice),
+        about=_about(fields),
         languages=head.languages,
         exercises=tuple(exercises),
         scripts=scripts,
@@ -171,13 +171,12 @@ def numbered_name(called: Text | None, margin: Margin, kind: str) -> tuple[str, 
     return called.value, int(last)
 
 
-def _about(fields: Fields, voice: Voice) -> str:
+def _about(fields: Fields) -> str:
     pair = fields.pair("about")
     if pair is None:
         return ""
     if isinstance(pair.value, Listed):
         return " ".join(text.value for text in sentence_items(pair.value.items, fields.margin))
-    del voice
     return _optional_words(fields, "about")
 
 

@@ -42,14 +42,12 @@ def _as_seen_from_here(folder: Path) -> Path:
 
 def plan_of_scenario(scenario: Path, plan: str) -> Path | None:
     """The plan a scenario names: from its own folder, else from the shipped programs."""
+    tried = [scenario.parent / plan]
     shipped = shipped_dialogs()
-    starts = [scenario.parent]
     if shipped is not None:
-        starts += [shipped.parent, shipped, *_children(shipped)]
-    for start in starts:
-        if (start / plan).is_file():
-            return start / plan
-    return None
+        tried.append(shipped / plan.rpartition("dialogs/")[2])
+        tried += [program / plan for program in _children(shipped)]
+    return next((path for path in tried if path.is_file()), None)
 
 
 def course_called(name: str, scenario: Path, plan: Path) -> Path | None:

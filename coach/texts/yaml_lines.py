@@ -170,7 +170,7 @@ def _counted(lines: tuple[str, ...]) -> Iterator[tuple[int, str]]:
 def _only_printable(page: Page, margin: Margin) -> bool:
     clean = True
     for number, line in _counted(page.lines):
-        found = _CONTROL.search(line)
+        found = None if line.isprintable() else _CONTROL.search(line)
         if found:
             clean = False
             code = f"U+{ord(found.group()):04X}"
@@ -203,7 +203,8 @@ def _mended(line: str, file: str, number: int, margin: Margin) -> str:
         fixed = line.replace("\t", "  ")
         margin.note("text.tab", place, "The line holds a tab.", fixed.strip())
         line = fixed
-    line = _without_wide_blanks(line, place, margin)
+    if not line.isascii():
+        line = _without_wide_blanks(line, place, margin)
     bullet = _BULLET.match(line)
     if bullet and not (bullet.group(2) == "*" and not bullet.group(3)):
         lead = bullet.group(1) if "-" in bullet.group(1) else f"{bullet.group(1)}- "
@@ -212,7 +213,7 @@ def _mended(line: str, file: str, number: int, margin: Margin) -> str:
         what = f'The line begins with "{bullet.group(2)}", a pasted list sign.'
         margin.note("text.bullet", where, what, fixed.strip())
         line = fixed
-    return _without_curly_quotes(line, place, margin)
+    return line if line.isascii() else _without_curly_quotes(line, place, margin)
 
 
 def _without_wide_blanks(line: str, place: Place, margin: Margin) -> str:
@@ -375,6 +376,8 @@ class _Builder:
             self._margin.note("text.remark", where, "A remark stands behind a value.")
 
     def _check_letters(self, value: str, place: Place) -> None:
+        if value.isascii() and value.isprintable():
+            return
         if _CONTROL.search(value) or _INVISIBLE.search(value) or "\n" in value:
             what = "The quotes hold a letter that cannot be shown."
             self._margin.note("text.control_character", place, what)

@@ -7,6 +7,7 @@ from pathlib import Path
 import pytest
 
 from coach.model.scenario import Happening, Scenario, Seen, Typing
+from coach.texts.doors import check_paths
 from coach.texts.scenarios import read_scenario
 
 GOOD = Path(__file__).parents[1] / "errors" / "good" / "plans" / "l-v.yaml"
@@ -66,3 +67,23 @@ def test_a_time_is_hours_and_minutes(time: str, tmp_path: Path) -> None:
     path = tmp_path / "scenario.yaml"
     path.write_text(HEAD + f"  - day: 2026-11-09 at {time}\n", encoding="utf-8")
     assert [f.id for f in read_scenario(path)[1] if f.level == "error"] == ["scenario.day"]
+
+
+@pytest.mark.parametrize(
+    "plan",
+    [
+        "dialogs/steady-shoulder/plans/d-o.yaml",
+        "../dialogs/steady-shoulder/plans/d-o.yaml",
+        "plans/d-o.yaml",
+    ],
+)
+def test_a_plan_that_is_not_beside_is_found_among_the_shipped(plan: str, tmp_path: Path) -> None:
+    head = f"scenario: a test\nplan: {plan}\nusual: smooth\ndays:\n"
+    scenario = scenario_of("  - day: 2026-11-09 at 18:30\n", tmp_path, head)
+    assert scenario.plan_file.endswith("steady-shoulder/plans/d-o.yaml")
+    assert scenario.usual
+
+
+def test_the_shipped_programs_and_scenarios_are_quiet() -> None:
+    root = Path(__file__).parents[2]
+    assert check_paths([root / "dialogs", root / "scenarios"]) == []
