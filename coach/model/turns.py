@@ -94,6 +94,16 @@ class Offer(NamedTuple):
     kind: str = "list"  # list, set, warm-up, move
 
 
+class Throws(NamedTuple):
+    """Throws shown to the athlete: table, step, side, distance in feet, how many."""
+
+    table: str
+    step: int
+    side: str
+    distance_ft: float
+    throws: int
+
+
 class Turn(NamedTuple):
     """One turn: lines, then an ask or a timer, or the end.
 
@@ -108,3 +118,4 @@ class Turn(NamedTuple):
     alone: bool = False
     offers: tuple[Offer, ...] = ()
     decisions: tuple[Decision, ...] = ()
+    throws: tuple[Throws, ...] = ()

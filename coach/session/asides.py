@@ -21,6 +21,7 @@ from coach.session import (
     opening,
     screening,
     scripts,
+    throwing,
     training,
 )
 from coach.session.questions import QUESTIONS, coach_question, single
@@ -36,7 +37,7 @@ REPORTED: Final = (
     "report",
     "recheck",
 )  # phases in which the set's report is in
-DECIDED: Final = (Stage.TODAY, Stage.WARM_UP, Stage.EXERCISE, Stage.CLOSE)
+DECIDED: Final = (Stage.TODAY, Stage.WARM_UP, Stage.EXERCISE, Stage.THROWING, Stage.CLOSE)
 FIXABLE: Final = (
     "pain now",
     "worst pain",
@@ -190,10 +191,21 @@ def reopened(state: State, *, free: bool) -> State:
         return screening.next_section(state) if state.section in {"list", "over"} else state
     if free or state.stage is Stage.CLOSE:
         return state
+    if state.stage is Stage.THROWING:
+        return throwing_after_fix(state)
     state = fewer(state)
     if extra and state.stage in {Stage.TODAY, Stage.WARM_UP, Stage.EXERCISE}:
         return screening.again(state, extra, ())
     return state
+
+
+def throwing_after_fix(state: State) -> State:
+    """A correction while throwing: the line goes on only if it may still be."""
+    decision = throwing.may_throw(state)
+    if decision is not None and decision.outcome == "may":
+        return state
+    words = decision.why if decision else "No more throws today."
+    return training.to_close(state._replace(told=(*state.told, Line("say", words))), "thrown")
 
 
 def fewer(state: State) -> State:
@@ -246,7 +258,7 @@ def resumed(state: State, gap_s: int) -> State:
     """checkin.gap: a longer break asks what happened; over an hour the screen comes again."""
     if gap_s < ASK_SINCE_AFTER_S or state.end or state.aside:
         return state
-    if state.stage not in {Stage.WARM_UP, Stage.EXERCISE, Stage.TODAY}:
+    if state.stage not in {Stage.WARM_UP, Stage.EXERCISE, Stage.TODAY, Stage.THROWING}:
         return state
     asks: list[str] = []
     work = state.work
@@ -308,6 +320,8 @@ def pain_after_break(state: State, value: float) -> State:
     if pain_rules.is_flag(value):
         return checking_in.read_back(state._replace(since=("pain now",)), "pain now")
     state = checking_in.take_pain_now(state._replace(aside=""), value)
+    if state.stage is Stage.THROWING:
+        return throwing_after_fix(state)
     state = fewer(state)
     work = state.work
     if work is not None:

@@ -166,6 +166,7 @@ def gear(state: State) -> State:
         Stage.SCREEN,
         Stage.ENDING,
         Stage.CLOSE,
+        Stage.THROWING,
     }
     if early or state.aside or not state.brief.plan.at_home:
         words = "Type gear once today's list is shown."

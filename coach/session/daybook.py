@@ -13,11 +13,14 @@ from coach.model.decisions import Decision
 from coach.model.flags import Section
 from coach.model.heard import Heard, Value
 from coach.model.history import DayRecord, Done, Hold
+from coach.model.ladders import Ladder, ThrowDay, ThrowState
 from coach.model.turns import Event, Typed
+from coach.rules.throwing_tables import STEP_TABLES
 from coach.session.brief import Brief
-from coach.session.ladders import Standing
+from coach.session.ladders import ALL
 from coach.session.showing import dose_words
 from coach.session.state import State
+from coach.session.table import Stage
 from coach.session.today import held_today
 
 
@@ -38,6 +41,9 @@ class Book(NamedTuple):
     log: tuple[tuple[str, str, Value], ...] = ()  # exercise, fact, value, set by set
     doses: tuple[tuple[str, str, int], ...] = ()  # exercise, dose in words, sets, as first shown
     decisions: tuple[tuple[str, str, str], ...] = ()
+    ladders: tuple[tuple[str, Ladder], ...] | None = None  # as today's list used them
+    thrown: tuple[int, str, int, ThrowState] | None = None
+    thrown_at_s: int = 0
 
     def answer(self, fact: str) -> Value | None:
         """The newest value of a fact, or None."""
@@ -60,6 +66,10 @@ def keep(book: Book, before: State, event: Event, heard: Heard, after: State) ->
         book = with_happening(book, happening.kind, happening.what, at_s)
         if happening.decision is not None:
             book = with_decision(book, happening.decision)
+    if after.stage in {Stage.TODAY, Stage.WARM_UP, Stage.EXERCISE}:
+        book = book._replace(ladders=ladders_used(after))
+    if after.thrown is not None:
+        book = book._replace(thrown=after.thrown, thrown_at_s=at_s)
     return with_work_done(with_dose_shown(book, after))
 
 
@@ -179,7 +189,8 @@ def day_record(book: Book, state: State, ended: str) -> DayRecord:
         own_asked=book.own_asked,
         at_hand=None if book.gone is None else here_today(book),
         pain_after=number(answers.get("pain after")),
-        ladders=tuple((one.exercise, one.ladder) for one in ladders_used(state)),
+        ladders=ladders_used(state) if book.ladders is None else book.ladders,
+        threw=throw_day(book),
         decisions=book.decisions,
     )
 
@@ -219,10 +230,23 @@ def numbers(said: list[tuple[str, Value]], *facts: str) -> tuple[float, ...]:
     return tuple(v for fact, v in said if fact in facts and isinstance(v, int | float))
 
 
-def ladders_used(state: State) -> tuple[Standing, ...]:
-    """Every exercise's ladder as today used it; on a closed day, as it was."""
-    found = state.brief.standings(morning_up=state.morning_up, held=held_today(state))
-    return tuple(found.values())
+def ladders_used(state: State) -> tuple[tuple[str, Ladder], ...]:
+    """Every exercise's ladder as today's list uses it; with no list, nothing went up."""
+    held = held_today(state) if state.exercises_today else (ALL,)
+    found = state.brief.standings(morning_up=state.morning_up, held=held)
+    return tuple((one.exercise, one.ladder) for one in found.values())
+
+
+def throw_day(book: Book) -> ThrowDay | None:
+    """The day's throwing as recorded; None where no throw was shown."""
+    if book.thrown is None:
+        return None
+    step, row, rest_days, after = book.thrown
+    said = number(book.answer("throws done"))
+    ended = (book.brief.opened_at + timedelta(seconds=book.thrown_at_s)).isoformat()
+    line = book.brief.plan.throwing_line
+    unit = STEP_TABLES[line.table].unit if line else "throws"
+    return ThrowDay(step, int(said or 0), unit, row, rest_days, after, ended)
 
 
 def here_today(book: Book) -> tuple[str, ...]:

@@ -23,6 +23,7 @@ from coach.session import (
     screening,
     scripts,
     showing,
+    throwing,
     training,
 )
 from coach.session.brief import Brief
@@ -73,6 +74,8 @@ def ask_of(state: State) -> Ask | None:
         return asides.ending_ask(state)
     if state.stage is Stage.CLOSE:
         return closing.ask(state)
+    if state.stage is Stage.THROWING:
+        return throwing.ask(state)
     return training.ask(state)
 
 
@@ -271,6 +274,8 @@ def value_taken(state: State, fact: str, value: Value) -> State:
         return asides.ending_answered(state, value)
     if state.stage is Stage.SCREEN and state.section != "over":
         return opening.screened_so_far(screening.answered(state, value))
+    if state.stage is Stage.THROWING:
+        return throwing.answered(state, fact, str(value), training.to_close)
     if is_flag_name(fact):
         sign = flag_heard(Group(fact.replace(" ", "_")), None, state.brief.person)
         if value == "yes":
@@ -299,7 +304,7 @@ def on_from_here(state: State) -> State:
     work = state.work
     if state.stage is Stage.EXERCISE and work is not None and work.phase == "set":
         state = state._replace(work=work._replace(phase="report"))
-    if state.missing or state.stage in {Stage.ENDING, Stage.TODAY}:
+    if state.missing or state.stage in {Stage.ENDING, Stage.TODAY, Stage.THROWING}:
         return state
     if state.stage is Stage.WHO:
         return opening.known(state)

@@ -9,7 +9,7 @@ from __future__ import annotations
 from coach.model.decisions import Basis, Decision
 from coach.model.turns import Ask, Line
 from coach.rules.plan_life import clock_back, plan_life
-from coach.session import checking_in, screening, scripts, training
+from coach.session import checking_in, screening, scripts, throwing, training
 from coach.session.brief import Brief
 from coach.session.ladders import gap_of
 from coach.session.machine import follow
@@ -136,6 +136,8 @@ def back_where_it_was(state: State) -> State:
         return lay_out_today(state)
     if stage is Stage.WARM_UP:
         return training.walk(state, "warm-up")
+    if stage is Stage.THROWING:
+        return throwing.next_prompt(state._replace(at=state.at))
     if stage is Stage.CLOSE:
         return training.closing_again(state)
     work = under_way(state)

@@ -11,7 +11,15 @@ from coach.model.quantities import Dose
 from coach.model.turns import Ask, Line, Offer, Timer, Turn
 from coach.rules import dosing
 from coach.rules.red_flags import SECTION_LIST
-from coach.session import asides, checking_in, closing, opening, screening, training
+from coach.session import (
+    asides,
+    checking_in,
+    closing,
+    opening,
+    screening,
+    throwing,
+    training,
+)
 from coach.session.brief import Brief, Station
 from coach.session.commands import reasons_here
 from coach.session.questions import QUESTIONS, choice_lines
@@ -32,6 +40,9 @@ def turn(state: State, ask: Ask | None) -> Turn:
         return stopped_turn(state)
     if state.end:
         return last_turn(state)
+    if state.stage is Stage.THROWING and not state.aside and not state.repeat:
+        lines, throws = throwing.lines(state)
+        return Turn((*state.told, *lines), ask=ask, decisions=reasons_here(state), throws=throws)
     lines, offers = what_is_said(state, ask)
     head = state.told if state.repeat else (*greeting(state), *state.told, *read_back(state))
     return Turn(
@@ -120,7 +131,7 @@ def read_back(state: State) -> tuple[Line, ...]:
 
 def own_question_lines(ask: Ask | None) -> tuple[Line, ...]:
     """A question of a script, its sentence only."""
-    if ask is None:
+    if ask is None or ask.question.kind is Kind.LINE:
         return ()
     items = choice_lines(ask)
     return (Line("say", ask.question.ask), *items)

@@ -11,6 +11,7 @@ from typing import NamedTuple
 
 from coach.model.decisions import Decision
 from coach.model.flags import Section
+from coach.model.ladders import ThrowState
 from coach.model.quantities import Dose
 from coach.model.turns import Line
 from coach.session.brief import Brief
@@ -62,6 +63,8 @@ class State(NamedTuple):
     group and flag it is about, `quoted` that typed words
     raised it, `reread` that a pain of 8 or more was read back and denied, `fixing`
     the fact being put right, `repeat` that only the question is shown again.
+    Throwing: `sore` one bit for each moment, `thrown` the step, what decided, days of rest, and
+    where the steps stand after it.
     Why: `reasons` are the day's decisions, `because` what the last set decided.
     Day: `level` 0 all work, 1 gentle only, 2 none; `short` a short night; `morning_up` waking pain not
     back to usual; `threw` and `pain_up` open screen sections; `no_step` a match tomorrow; `order` when loaded work may come;
@@ -111,6 +114,8 @@ class State(NamedTuple):
     exercises_today: int = 0
     left_early: int = 0
     work: Work | None = None
+    sore: int = 0
+    thrown: tuple[int, str, int, ThrowState] | None = None
     stop: tuple[str, str, str] = ("", "", "")
     end: str = ""
     told: tuple[Line, ...] = ()

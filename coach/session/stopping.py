@@ -52,7 +52,7 @@ def stop(state: State, code: str, group: str = "", because: Decision | None = No
     `because` is the decision that led to it, where a rule's number did.
     """
     place = state.brief.plan.calls.place
-    decision = unsure_stop(place) if code == UNSURE else stop_for(code, place)
+    decision = stop_for(code, place) if code in FLAGS else waiting_stop(place, because)
     return after_the_work(state, "warning sign")._replace(
         doubts=0,
         end="stopped",
@@ -82,6 +82,13 @@ def stop_by_script(state: State, tier: str, decision: Decision) -> State:
         reasons=(decision,),
         happened=(*state.happened, Happening("stop", BY_PROGRAM, decision)),
     )
+
+
+def waiting_stop(place: Place, because: Decision | None) -> Decision:
+    """A stop that no single sign named: the plan waits for the clinician before the next session."""
+    if because is None:
+        return unsure_stop(place)
+    return because._replace(outcome=Tier.BEFORE_NEXT_SESSION.value, place=place)
 
 
 def unsure_stop(place: Place) -> Decision:

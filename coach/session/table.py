@@ -25,6 +25,7 @@ class Stage(StrEnum):
     TODAY = "today"
     WARM_UP = "warm-up"
     EXERCISE = "exercise"
+    THROWING = "throwing"
     CLOSE = "close"
     ENDING = "ending"
     DONE = "done"
@@ -65,16 +66,20 @@ def _day() -> tuple[Row, ...]:
         Row(s.WARM_UP, "nothing left", s.CLOSE),
         Row(s.EXERCISE, "next", s.EXERCISE),
         Row(s.EXERCISE, "all done", s.CLOSE),
+        Row(s.EXERCISE, "throwing", s.THROWING),
+        Row(s.THROWING, "thrown", s.CLOSE),
         Row(s.CLOSE, "closed", s.DONE),
         # A break of over an hour asks the screen again; the day then goes on where it was.
         Row(s.AT_HAND, "screen again", s.SCREEN),
         Row(s.TODAY, "screen again", s.SCREEN),
         Row(s.WARM_UP, "screen again", s.SCREEN),
         Row(s.EXERCISE, "screen again", s.SCREEN),
+        Row(s.THROWING, "screen again", s.SCREEN),
         Row(s.CLOSE, "screen again", s.SCREEN),
         Row(s.SCREEN, "back to today", s.TODAY),
         Row(s.SCREEN, "back to warm-up", s.WARM_UP),
         Row(s.SCREEN, "back to exercise", s.EXERCISE),
+        Row(s.SCREEN, "back to throwing", s.THROWING),
         Row(s.SCREEN, "back to close", s.CLOSE),
     )
 

@@ -13,7 +13,7 @@ from coach.model.turns import Ask, Line
 from coach.rules import dosing
 from coach.rules import pain as pain_rules
 from coach.rules.readiness import second_session
-from coach.session import exercise, scripts
+from coach.session import exercise, scripts, throwing
 from coach.session.brief import Station
 from coach.session.checking_in import read_back
 from coach.session.machine import follow
@@ -43,7 +43,9 @@ def station_of(work: Work, state: State) -> Station:
 def next_exercise(state: State) -> State:
     """The next exercise of the list, or the close of the day."""
     if not state.todo:
-        return to_close(state, "all done" if state.stage is Stage.EXERCISE else "nothing left")
+        if state.stage is Stage.EXERCISE:
+            return throwing.begin(state, to_close)
+        return to_close(state, "nothing left")
     place, *rest = state.todo
     trigger = "next" if state.stage is Stage.EXERCISE else "warm"
     name = state.brief.stations[place].exercise.name
@@ -61,11 +63,8 @@ def next_exercise(state: State) -> State:
 def to_close(state: State, trigger: str) -> State:
     """The work of the day is over; the closing questions come."""
     over = after_the_work(state, trigger)
-    return closing_again(
-        over._replace(
-            truth=state.truth, told=state.told, reasons=state.reasons, because=state.because
-        )
-    )
+    kept = over._replace(truth=state.truth, told=state.told, reasons=state.reasons)
+    return closing_again(kept._replace(because=state.because, thrown=state.thrown))
 
 
 def closing_again(state: State) -> State:
