@@ -22,8 +22,8 @@ from coach.hearing.counts import (
 from coach.hearing.lexicon import BUILT_IN, Lexicon
 from coach.hearing.line import read_line
 from coach.hearing.pain import read_pain
-from coach.hearing.set_feel import read_set_feel
 from coach.hearing.scope import Reading
+from coach.hearing.set_feel import read_set_feel
 from coach.hearing.signs import Sign, sign_in
 from coach.hearing.sleep import read_sleep
 from coach.hearing.slots import UNCLEAR, Read
@@ -142,9 +142,8 @@ def sign_asked_about(ask: str, lexicon: Lexicon = BUILT_IN) -> Sign | None:
 
 def _with_sign(heard: Heard, sign: Sign) -> Heard:
     action = Action.ESCALATE if sign.clear else Action.CONFIRM
-    flag = sign.flag if action == Action.ESCALATE else sign.flag
     return heard._replace(
-        action=action, group=sign.group, flag=flag, spans=(*sign.spans, *heard.spans)
+        action=action, group=sign.group, flag=sign.flag, spans=(*sign.spans, *heard.spans)
     )
 
 

@@ -51,7 +51,7 @@ class Number(NamedTuple):
 
 
 def _digits(text: str) -> float | None:
-    if not text or not text[0].isdecimal() and not (text[0] == "." and len(text) > 1):
+    if not text or (not text[0].isdecimal() and not (text[0] == "." and len(text) > 1)):
         return None
     if ":" in text:
         return None
@@ -150,8 +150,8 @@ def _fraction_after(words: Sequence[Word], place: int) -> tuple[float, int]:
 
 
 def _point_after(words: Sequence[Word], place: int) -> tuple[float, int]:
-    """ "point five" after a number in words."""
-    if place + 2 < len(words) + 0 and words[place + 1].text == "point":
+    """A "point five" after a number in words."""
+    if place + 2 < len(words) and words[place + 1].text == "point":
         digits = ""
         last = place + 2
         while last < len(words) and words[last].text in _UNITS and _UNITS[words[last].text] <= 9:  # noqa: PLR2004
@@ -203,7 +203,7 @@ def _number_at(words: Sequence[Word], place: int) -> Number | None:
 
 
 def _loose_part(words: Sequence[Word], place: int) -> Number | None:
-    """ "half", "a quarter", "half a dozen", "a dozen", "three quarters" without a whole."""
+    """Half, half a dozen or a dozen, without a whole number before it."""
     text = words[place].text
     after = [words[place + k].text if place + k < len(words) else "" for k in (1, 2)]
     if text == "half" and after == ["a", "dozen"]:

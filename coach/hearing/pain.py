@@ -132,7 +132,7 @@ def _old(texts: set[str]) -> bool:
 
 
 def _moved(words: Sequence[Word], found: list[Number]) -> list[Number]:
-    """ "down from a 6 to a 3" is a 3; "from 5 to 2" likewise."""
+    """The later of two values that changed: "down from a 6 to a 3" is a 3."""
     if len(found) == 2:  # noqa: PLR2004
         between = {w.text for w in words[found[0].last + 1 : found[1].first]}
         ahead = {w.text for w in words[: found[0].first]}

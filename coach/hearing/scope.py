@@ -209,29 +209,36 @@ def is_over(words: Sequence[Word], scopes: Scopes, at: int, taken: frozenset[int
         return False
     start, end = _sentence_span(scopes, at)
     for place in range(start, end + 1):
-        text = words[place].text
-        pair = (text, _text(words, place + 1))
-        if (place in taken and (text != "in" or pair not in w.PAST_PAIRS)) or scopes.denied_by[
-            place
-        ] >= 0:
+        pair = (_text(words, place), _text(words, place + 1))
+        own = place in taken and (pair[0] != "in" or pair not in w.PAST_PAIRS)
+        if own or scopes.denied_by[place] >= 0 or _turns_between(words, place, at):
             continue
-        crossed = any(
-            words[k].text in ("but", "now", "then") for k in range(min(place, at), max(place, at))
-        )
-        if crossed:
-            continue
-        if text in w.PAST or _pair(words, place, w.PAST_PAIRS) or _is_year(text):
-            if _text(words, place - 1) in w.EVER_SINCE or _text(words, place - 2) in w.EVER_SINCE:
-                continue
+        if _long_ago(words, place, pair) or _has_passed(words, scopes, place, at):
             return True
-        here = scopes.clause[place] == scopes.clause[at]
-        if at < place and not _negated_before(words, place):
-            if _pair(words, place, w.RESOLVED_PAIRS) or (here and text in w.RESOLVED):
-                return True
-        if place < at and text in w.ENDED and at - place <= 3:  # noqa: PLR2004
-            if not _negated_before(words, place):
-                return True
     return False
+
+
+def _turns_between(words: Sequence[Word], one: int, other: int) -> bool:
+    """Whether "but", "now" or "then" stands between two places: the time changes there."""
+    return any(
+        words[k].text in ("but", "now", "then") for k in range(min(one, other), max(one, other))
+    )
+
+
+def _long_ago(words: Sequence[Word], place: int, pair: tuple[str, str]) -> bool:
+    said = pair[0] in w.PAST or pair in w.PAST_PAIRS or _is_year(pair[0])
+    return said and not {_text(words, place - 1), _text(words, place - 2)} & w.EVER_SINCE
+
+
+def _has_passed(words: Sequence[Word], scopes: Scopes, place: int, at: int) -> bool:
+    """Whether the word at `place` says that the sign is gone or has stopped."""
+    if _negated_before(words, place):
+        return False
+    text = words[place].text
+    if at < place:
+        here = scopes.clause[place] == scopes.clause[at]
+        return _pair(words, place, w.RESOLVED_PAIRS) or (here and text in w.RESOLVED)
+    return text in w.ENDED and 0 < at - place <= 3  # noqa: PLR2004
 
 
 def _is_year(text: str) -> bool:
@@ -256,17 +263,19 @@ def is_others(words: Sequence[Word], scopes: Scopes, at: int, first: int) -> boo
     for place in range(start, max(first, at) + 1):
         text = words[place].text
         if text in w.OTHERS:
-            owner = _text(words, place - 1) not in w.AFTER_THESE and not (
-                _text(words, place - 2) in w.AFTER_THESE
+            owner = (
+                _text(words, place - 1) not in w.AFTER_THESE
+                and _text(words, place - 2) not in w.AFTER_THESE
             )
             if text in w.PRONOUNS_OTHER:
                 owner = True
-        elif text in w.MINE and not (
-            text == "my"
-            and (_text(words, place + 1) in w.OTHERS or _text(words, place + 2) in w.OTHERS)
-        ):
-            owner = False
-        elif text in w.REPORTS and owner:
+        elif (
+            text in w.MINE
+            and not (
+                text == "my"
+                and (_text(words, place + 1) in w.OTHERS or _text(words, place + 2) in w.OTHERS)
+            )
+        ) or (text in w.REPORTS and owner):
             owner = False
     return owner
 
@@ -327,7 +336,7 @@ def reading_of(
         return asked
     if is_over(words, scopes, at, inside):
         return Reading.OVER
-    if is_hedged(words, scopes, at, inside) or _echoed(words, scopes, at):
+    if is_hedged(words, scopes, at, inside) or _echoed(words, at):
         return Reading.UNSURE
     return Reading.PRESENT
 
@@ -343,7 +352,7 @@ def is_hedged(words: Sequence[Word], scopes: Scopes, at: int, taken: frozenset[i
     return False
 
 
-def _echoed(words: Sequence[Word], scopes: Scopes, at: int) -> bool:
+def _echoed(words: Sequence[Word], at: int) -> bool:
     """Whether the phrase is an echoed question ("numbness?") that is not then answered yes."""
     for place in range(at + 1, min(at + 4, len(words))):
         if words[place].pause:

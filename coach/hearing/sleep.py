@@ -6,6 +6,7 @@ lone clock time is unclear. Rule P10: never read as the longer sleep.
 
 from __future__ import annotations
 
+import itertools
 from typing import TYPE_CHECKING, Final, NamedTuple
 
 from coach.hearing.numbers import Number, numbers_in
@@ -17,6 +18,7 @@ if TYPE_CHECKING:
     from coach.hearing.words import Word
 
 LONGEST: Final = 16.0
+SHORT_CLOCK: Final = 3  # digits of a time like 630
 LONGEST_NIGHT: Final = 12.5  # hours between two times of day; more is no night (set here)
 _HOURS: Final = word_set("h hr hrs hours hour hs")
 _MINUTES: Final = word_set("m min mins minutes minute")
@@ -46,7 +48,7 @@ class Clock(NamedTuple):
 
 
 def _clock_value(text: str) -> float | None:
-    """ "10:45" or "1030" in hours."""
+    """A time written 10:45 or 1030, in hours."""
     if ":" in text:
         head, _, tail = text.partition(":")
         if head.isdecimal() and tail.isdecimal() and int(tail) < 60:  # noqa: PLR2004
@@ -60,7 +62,7 @@ def _clock_value(text: str) -> float | None:
 
 
 def _spoken_clock(words: Sequence[Word], place: int, numbers: dict[int, Number]) -> Clock | None:
-    """ "half past ten", "quarter to seven"."""
+    """A time said as "half past ten", "quarter to seven"."""
     text, after = words[place].text, text_at(words, place + 1)
     part = {"half": 0.5, "quarter": 0.25}.get(text)
     if part is None or after not in ("past", "to", "of", "till") or place + 2 not in numbers:
@@ -111,7 +113,7 @@ def _plain_clock(words: Sequence[Word], place: int, numbers: dict[int, Number]) 
 
 
 def _half_of_day(words: Sequence[Word], last: int) -> tuple[str, int]:
-    """am or pm said after the word at `last`."""
+    """Am or pm said after the word at `last`."""
     after = text_at(words, last + 1)
     if after in ("ish", "oclock"):
         last += 1
@@ -170,7 +172,7 @@ def _is_interval(words: Sequence[Word], bed: Clock, up: Clock) -> bool:
 
 def _interval(words: Sequence[Word], start: int) -> Read | None:
     clocks = [c for c in clocks_in(words) if c.first >= start]
-    for bed, up in zip(clocks, clocks[1:], strict=False):
+    for bed, up in itertools.pairwise(clocks):
         if _is_interval(words, bed, up):
             hours = hours_between(bed, up)
             at = (*range(bed.first, bed.last + 1), *range(up.first, up.last + 1))
@@ -214,7 +216,7 @@ class _Amount(NamedTuple):
 
 
 def _half_after(words: Sequence[Word], last: int) -> tuple[float, int]:
-    """ "and a half", "and a quarter" after the word at `last`, in hours."""
+    """Hours in "and a half", "and a quarter" after the word at `last`."""
     if text_at(words, last + 1) == "and":
         skip = 1 if text_at(words, last + 2) == "a" else 0
         part = {"half": 0.5, "quarter": 0.25}.get(text_at(words, last + 2 + skip))
@@ -231,9 +233,8 @@ def _amounts(words: Sequence[Word], start: int) -> list[_Amount]:
         if place < done:
             continue
         text = words[place].text
-        clock = (
-            _clock_value(text) if text[:1].isdecimal() and (":" in text or len(text) == 3) else None
-        )  # noqa: PLR2004
+        written = text[:1].isdecimal() and (":" in text or len(text) == SHORT_CLOCK)
+        clock = _clock_value(text) if written else None
         if clock is not None and text_at(words, place + 1) not in _MINUTES:
             out.append(_Amount(clock, place, place))
             continue

@@ -42,7 +42,7 @@ parralysed paralysed | weeker weaker | weekness weakness | wek weak | weka weak
 dizy dizzy | dizzi dizzy | feinted fainted | fantied fainted | passd passed | faintd fainted
 slured slurred | speach speech | drooppy droopy | clumsey clumsy | controll control
 numming numbing | groan groin | vommiting vomiting | vommit vomit | vomitting vomiting
-diarhea diarrhea | diarreah diarrhea | diareah diarrhea | diarrea diarrhea 
+diarhea diarrhea | diarreah diarrhea | diareah diarrhea | diarrea diarrhea
 insicion incision | insision incision | stiches stitches | puss pus | infecshun infection
 infectd infected | infeckted infected | hott hot | redd red | calve calf | caff calf
 teared tore | herd heard | crakc crack | crackd cracked | tare tear | straiten straighten

@@ -7,6 +7,7 @@ its unit or its kind beside it; a bare number is asked again. Distances come out
 
 from __future__ import annotations
 
+import itertools
 from typing import TYPE_CHECKING, Final
 
 from coach.hearing.numbers import Number, numbers_in
@@ -76,11 +77,10 @@ def _kinds_in(words: Sequence[Word], feet: float) -> list[tuple[str, int]]:
         text, before = word.text, text_at(words, place - 1)
         if _denied(words, place):
             continue
-        if text in ("toss", "tossed", "tossing", "tosses") and (
-            before == "long" or feet >= LONG_FROM_FT
-        ):
-            found.append(("long_toss", place))
-        elif text in ("longtoss", "longtossed"):
+        if (
+            text in ("toss", "tossed", "tossing", "tosses")
+            and (before == "long" or feet >= LONG_FROM_FT)
+        ) or text in ("longtoss", "longtossed"):
             found.append(("long_toss", place))
         elif text == "ground" and before == "flat":
             found.append(("catch", place))
@@ -149,8 +149,8 @@ def _distance(words: Sequence[Word], numbers: list[Number], text: str) -> float:
 
 
 def _times(words: Sequence[Word], numbers: list[Number]) -> float:
-    """ "3x10", "3 sets of 10", "4 by 15": the product, or 0."""
-    for left, right in zip(numbers, numbers[1:], strict=False):
+    """The product of "3x10", "3 sets of 10", "4 by 15", or 0."""
+    for left, right in itertools.pairwise(numbers):
         between = [w.text for w in words[left.last + 1 : right.first]]
         if between in (["x"], ["by"], ["sets", "of"], ["rounds", "of"], ["times"], ["lots", "of"]):
             return left.value * right.value

@@ -54,7 +54,7 @@ _THUMBS: Final = (
 
 
 def _polar(words: Sequence[Word], place: int) -> str | None:
-    """yes or no if the word at `place` says so on its own."""
+    """Yes or no if the word at `place` says so on its own."""
     text, after = words[place].text, text_at(words, place + 1)
     if text in _NO:
         if text == "no" and after in ("idea", "clue", "doubt", "wonder", "question"):
@@ -164,12 +164,9 @@ def _hurt_answer(words: Sequence[Word], texts: set[str], *, denied: bool) -> Rea
 
 def _phrase(words: Sequence[Word], ask: str, *, ready: bool) -> Read:
     """Answers without a yes or no in them: "not really", "a little", "didnt get to it"."""
-    first, after = text_at(words, 0), text_at(words, 1)
     texts = {word.text for word in words}
     if ready and texts & _LATER:
         return Read("no", (0,))
-    if any((text_at(words, k), text_at(words, k + 1)) in _UNKNOWN for k in range(len(words))):
-        return UNCLEAR
     if texts & _MAYBE:
         return UNCLEAR
     topic = _by_topic(words, ask)
@@ -179,25 +176,25 @@ def _phrase(words: Sequence[Word], ask: str, *, ready: bool) -> Read:
     if place is not None and place <= 2:  # noqa: PLR2004
         soft = text_at(words, place + 1) in _SOFT_NO_AFTER
         return Read("no", (place,), hedged=soft)
+    return _soft_yes(words, texts, ready=ready)
+
+
+def _soft_yes(words: Sequence[Word], texts: set[str], *, ready: bool) -> Read:
+    first, after = text_at(words, 0), text_at(words, 1)
     if first in ("hardly", "barely"):
         return Read("no" if after in ("any", "anything") else "yes", (0,), hedged=True)
     if texts & {"once", "twice"}:
         return Read("yes", (0,))
     if texts & _SOFT_YES or (first, after) in (("sort", "of"), ("kind", "of")):
         return Read("yes", (0,), hedged=True)
-    if ready and texts & _GO:
-        return Read("yes", (0,))
-    if first in ("i", "we") and after in _DONE or first in ("did", "done", "ok", "okay", "alright"):  # noqa: RUF021
-        return Read("yes", (0,))
-    return UNCLEAR
+    told = (first in ("i", "we") and after in _DONE) or first in (
+        "did", "done", "ok", "okay", "alright",
+    )  # fmt: skip
+    return Read("yes", (0,)) if told or (ready and texts & _GO) else UNCLEAR
 
 
 def read_yes_no(text: str, words: Sequence[Word], ask: str) -> Read:
-    """yes or no in any ordinary wording; `hedged` when soft; unclear for "maybe", "depends"."""
-    ready = "ready" in ask.lower()
-    if not words:
-        emoji = _emoji(text)
-        return Read(emoji) if emoji else UNCLEAR
+    """Yes or no in any ordinary wording; `hedged` when soft; unclear for "maybe", "depends"."""
     if text.strip(" .!,").lower() == "n":
         return Read("no", (0,))
     if any((text_at(words, k), text_at(words, k + 1)) in _UNKNOWN for k in range(len(words))):
@@ -205,23 +202,32 @@ def read_yes_no(text: str, words: Sequence[Word], ask: str) -> Read:
     fixed = _after_fix(words)
     if fixed:
         return Read(fixed, (len(words) - 1,))
+    ready = "ready" in ask.lower()
+    said = _first_polar(words, ready=ready)
+    if said is not None:
+        return said
+    phrase = _phrase(words, ask, ready=ready) if words else UNCLEAR
+    emoji = _emoji(text)
+    return Read(emoji) if phrase.value is None and emoji else phrase
+
+
+def _first_polar(words: Sequence[Word], *, ready: bool) -> Read | None:
+    """The first word that says yes or no, or None; unclear where it is doubted in one breath."""
+    texts = {word.text for word in words}
     for place in range(len(words)):
         said = _polar(words, place)
         if said is None:
             continue
         if words[place].text in ("no", "n") and text_at(words, place + 1) in ("yes", "y"):
             return UNCLEAR
-        if ready and {w.text for w in words} & _LATER:
+        if ready and texts & _LATER:
             return Read("no", (place,))
         if place > 3 and said == "no":  # noqa: PLR2004
-            break
-        unsure = {w.text for w in words} & (_MAYBE - {"maybe", "might"}) and place > 0
-        if unsure:
+            return None
+        if place > 0 and texts & (_MAYBE - {"maybe", "might"}):
             return UNCLEAR
         return Read(said, (place,), hedged=_hedged(words))
-    phrase = _phrase(words, ask, ready=ready)
-    emoji = _emoji(text)
-    return Read(emoji) if phrase.value is None and emoji else phrase
+    return None
 
 
 def read_safety(words: Sequence[Word]) -> Read:
