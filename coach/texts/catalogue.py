@@ -173,6 +173,7 @@ _PROGRAM: Final = {
     ),
     "list.locked": Check("error", "A list would bring up what only a plan may open."),
     "heard.group": Check("error", "The phrase would be listened for in vain."),
+    "heard.phrase": Check("error", "It is typed every day, so every session would be stopped."),
     "wall.form": Check("error", "A wall that is not understood holds nothing."),
     "wall.unknown": Check("error", "A wall that is not understood holds nothing."),
 }
@@ -352,7 +353,9 @@ _DOSES: Final = {
     ),
     "equipment.not_used": Check("error", _DEAD),
     "equipment.no_stand_in": Check("error", "The coach would not know what to do without it."),
-    "equipment.instead": Check("error", "What has no dose is never offered."),
+    "equipment.instead": Check(
+        "error", "The other exercise must be one that can be offered without that equipment."
+    ),
 }
 
 _SCENARIOS: Final = {

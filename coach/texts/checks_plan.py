@@ -37,7 +37,7 @@ def check_plan(plan: Plan, program: Program, margin: Margin) -> None:
     for dose in plan.doses:
         exercise = by_name[dose.exercise]
         _check_lock(dose, exercise, plan, margin)
-        _check_home(dose, exercise, plan, by_name, margin)
+        _check_home(dose, exercise, plan, program, margin)
         _check_load_steps(dose, plan, margin)
         _check_reps_room(dose, margin)
         _check_range_pace(dose, margin)
@@ -150,7 +150,7 @@ def _check_home(
     dose: Prescription,
     exercise: Exercise,
     plan: Plan,
-    by_name: dict[str, Exercise],
+    program: Program,
     margin: Margin,
 ) -> None:
     _check_load_at_home(dose, plan, margin)
@@ -162,7 +162,10 @@ def _check_home(
         write = f"at home: {', '.join((*plan.at_home, equipment))}"
         margin.note("home.equipment", dose.place, what, write, also=exercise.place)
     for equipment, instead in dose.without:
-        _check_stand_in(dose, exercise, equipment, instead, plan, by_name, margin)
+        if instead == "stand-in":
+            _check_stand_in(dose, exercise, equipment, margin)
+        else:
+            _check_instead(dose, equipment, instead, plan, program, margin)
 
 
 def _is_at_home(equipment: str, plan: Plan) -> bool:
@@ -170,22 +173,33 @@ def _is_at_home(equipment: str, plan: Plan) -> bool:
     return equipment in plan.at_home or equipment in kinds
 
 
-def _check_stand_in(
+def _check_stand_in(dose: Prescription, exercise: Exercise, equipment: str, margin: Margin) -> None:
+    if equipment not in dict(exercise.stand_in):
+        what = f'"{exercise.name}" says no stand-in for "{equipment}".'
+        margin.note("equipment.no_stand_in", dose.place, what, also=exercise.place)
+
+
+def _check_instead(
     dose: Prescription,
-    exercise: Exercise,
     equipment: str,
     instead: str,
     plan: Plan,
-    by_name: dict[str, Exercise],
+    program: Program,
     margin: Margin,
 ) -> None:
-    if instead == "stand-in":
-        if equipment not in dict(exercise.stand_in):
-            what = f'"{exercise.name}" says no stand-in for "{equipment}".'
-            margin.note("equipment.no_stand_in", dose.place, what, also=exercise.place)
-    elif instead not in by_name or instead not in [d.exercise for d in plan.doses]:
-        what = f'"without {equipment}" names "{instead}", which has no dose.'
-        margin.note("equipment.instead", dose.place, what, f"without {equipment}: stand-in")
+    """The other exercise has a dose, stands in a phase with this one, and needs no such thing."""
+    other = next((one for one in program.exercises if one.name == instead), None)
+    together = any({instead, dose.exercise} <= set(p.exercises) for p in program.phases)
+    if other is None or instead not in [d.exercise for d in plan.doses]:
+        why = "which has no dose"
+    elif not together:
+        why = "which is in no phase with it"
+    elif equipment in other.equipment:
+        why = "which needs it too"
+    else:
+        return
+    what = f'"without {equipment}" names "{instead}", {why}.'
+    margin.note("equipment.instead", dose.place, what, f"without {equipment}: stand-in")
 
 
 def _check_load_at_home(dose: Prescription, plan: Plan, margin: Margin) -> None:
@@ -332,9 +346,10 @@ def _walled(wall: Wall, plan: Plan) -> list[tuple[float, Place]]:
 def _walled_dose(wall: Wall, dose: Prescription) -> list[tuple[float, Place]]:
     if wall.what == "load":
         return _walled_load(wall, dose)
-    if wall.what in ("rest", "apart"):
-        amount = dose.rest_s if wall.what == "rest" else dose.apart_days
-        return [(float(amount), dose.place)]
+    if wall.what == "rest":  # one set has no rest
+        return [(float(dose.rest_s), dose.place)] if dose.sets.cap > 1 else []
+    if wall.what == "apart":
+        return [(float(dose.apart_days), dose.place)]
     axis = {"sets": dose.sets, "reps": dose.reps, "hold": dose.hold}[wall.what]
     return [] if axis is None else [(float(axis.cap), axis.place)]
 

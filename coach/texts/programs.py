@@ -38,6 +38,11 @@ KEYS: Final = (
 MOST_BEFORE_FIRST_SET: Final = 40  # the wall of the whole conversation; set here
 MOST_AFTER_A_SET: Final = 10  # set here
 MOST_LANGUAGES: Final = 2
+SHORTEST_PHRASE: Final = 4  # letters; set here
+EVERYDAY_WORDS: Final = frozenset(
+    "none fine same usual better worse light game match bullpen throws slept pain later moves "
+    "warm sore tired good today muscle joint".split()
+)
 
 
 class Head(NamedTuple):
@@ -336,8 +341,17 @@ def _heard_too(fields: Fields) -> tuple[tuple[str, str], ...]:
             fields.margin.note("value.not_listed", pair.key.place, what, "- one phrase")
             continue
         phrases = sentence_items(pair.value.items, fields.margin)
+        for phrase in phrases:
+            _check_phrase(phrase, fields.margin)
         found.extend((group.replace(" ", "_"), phrase.value) for phrase in phrases)
     return tuple(found)
+
+
+def _check_phrase(phrase: Text, margin: Margin) -> None:
+    words = "".join(letter for letter in phrase.value.lower() if letter.isalpha() or letter == " ")
+    if len(words) < SHORTEST_PHRASE or words in EVERYDAY_WORDS:
+        what = f'"{phrase.value}" is too short or too usual to be listened for.'
+        margin.note("heard.phrase", phrase.place, what)
 
 
 # ---------------------------------------------------------------- scripts
