@@ -281,3 +281,25 @@ def test_a_plan_put_in_place_says_whether_it_is_in_force(
     at = datetime.fromisoformat(f"{today}T18:00:00+00:00")
     assert place_plan(journal, bound, "d-o.yaml", told.append, at) == 0
     assert said in told[-1]
+
+
+def test_an_unsure_sign_typed_for_a_word_tells_whom_to_call_and_costs_no_word(
+    journal: Journal, bound: Bound
+) -> None:
+    close_plan(journal)
+    code, typist = talk(journal, bound, "maybe a bit numb in the hand?", "blue kite")
+    assert code == 0
+    assert any("112" in line and "555 0134" in line for line in typist.said)
+    assert typist.waits == []
+
+
+def test_no_name_at_end_of_input_opens_nothing(journal: Journal, bound: Bound) -> None:
+    close_plan(journal)
+    assert talk(journal, bound, "in person", "2026-11-12")[0] == 10
+    assert talk(journal, bound, "in person")[0] == 10
+    assert journal.wrong_words(1) == ()
+
+
+def test_a_kept_copy_that_cannot_be_read_is_replaced(journal: Journal, bound: Bound) -> None:
+    journal.keep_plan("{}", "old", "old.yaml", AT.isoformat())
+    assert place_plan(journal, bound, "d-o.yaml", lambda _text: None, AT) == 0
