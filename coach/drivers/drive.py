@@ -7,6 +7,7 @@ never shortened. A fault of ours shows no exercise and ends the day.
 
 from __future__ import annotations
 
+import contextlib
 import os
 import sys
 from typing import TYPE_CHECKING, Final, NamedTuple
@@ -31,6 +32,7 @@ from coach.session.stopping import clinician_name, stop_lines
 if TYPE_CHECKING:
     from coach.drivers.port import Clock, Diary, Port, Reply
     from coach.drivers.resuming import Opened
+    from coach.model.history import DayRecord
     from coach.model.program import Bound
 
 
@@ -249,9 +251,17 @@ class Sitting:
             self.journal.append(self.session, kind, body, shown, at, hold=hold, close=close)
         except Trouble:
             if step.turn.alone:
-                lines = tuple(line for line in step.lines if line.text != SAVED)
-                self.port.present(step.turn._replace(lines=lines), lines)
+                self._unsaved_stop(step)
             raise
+
+    def _unsaved_stop(self, step: Step) -> None:
+        """A full disk takes no stop away: it is shown, says that it is not saved, and waits."""
+        name = clinician_name(self.state.brief.plan.calls)
+        kept = tuple(line for line in step.lines if line.text != SAVED)
+        lines = (*kept, Line("stop", f"This stop could not be saved. Tell {name} of it."))
+        self.port.present(step.turn._replace(lines=lines), lines)
+        with contextlib.suppress(EndOfInput):
+            self.port.ask(_ENTER)
 
     # ------------------------------------------------------------ a break
 
@@ -372,14 +382,18 @@ class Sitting:
         kind, body = self.pending
         body = {**body, "kind": kind, "where": fault_place(fault)}
         shown = tuple(line.text for line in lines)
-        record = day_record(self.book, self.state, "partial")
-        try:
-            self.journal.append(
-                self.session, recorded.FAULT, body, shown, self._instant(), close=record
-            )
-        finally:
-            self.port.present(Turn(lines, end="partial", alone=True), lines)
+        at, record = self._instant(), self._record_if_it_can_be_made()
+        with contextlib.suppress(Trouble):  # what was saved before stays saved
+            self.journal.append(self.session, recorded.FAULT, body, shown, at, close=record)
+        self.port.present(Turn(lines, end="partial", alone=True), lines)
         return exit_codes.OUR_FAULT
+
+    def _record_if_it_can_be_made(self) -> DayRecord | None:
+        """The day so far; None when that is what is broken: the next start closes it then."""
+        try:
+            return day_record(self.book, self.state, "partial")
+        except Exception:  # noqa: BLE001 - a second fault must not hide the first
+            return None
 
 
 def fault_place(fault: Exception) -> str:

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 import pytest
 
 from coach.drivers import recorded
-from coach.drivers.drive import run
+from coach.drivers.drive import at_a_terminal, run
 from coach.drivers.replay import diary_in_memory
 from coach.session import engine
 from tests.drivers.fakes import MONDAY, Athlete, FullDisk, HandClock, bound_plan
@@ -127,6 +127,8 @@ def test_a_stop_that_cannot_be_saved_is_shown_and_says_so(journal: Journal) -> N
     words = athlete.words()
     assert code == 74
     assert "STOP." in words
+    assert "This stop could not be saved. Tell M. Aalto of it." in words
+    assert athlete.asked[-1] == "enter"
     assert "All you typed is saved." not in words
     assert "The disk is full." in words
 
@@ -301,5 +303,50 @@ def test_a_fault_while_the_disk_is_full_is_still_shown(
     monkeypatch.setattr(engine, "take", broken)
     athlete = Athlete(HandClock())
     code = run(bound_plan(), athlete, FullDisk(journal, 1), athlete.clock)
-    assert code in {70, 74}
+    assert code == 70
+    assert "Stop for today: no more exercise." in athlete.words()
+
+
+@pytest.mark.parametrize(
+    ("term", "ends", "moves"),
+    [
+        ("xterm", (True, True), True),
+        ("dumb", (True, True), False),
+        ("", (True, True), False),
+        ("xterm", (False, True), False),
+        ("xterm", (True, False), False),
+    ],
+)
+def test_prompts_move_only_at_a_terminal_that_can(
+    monkeypatch: pytest.MonkeyPatch, term: str, ends: tuple[bool, bool], moves: bool
+) -> None:
+    class End:
+        def __init__(self, terminal: bool) -> None:
+            self.terminal = terminal
+
+        def isatty(self) -> bool:
+            return self.terminal
+
+    monkeypatch.setenv("TERM", term)
+    monkeypatch.setattr("sys.stdin", End(ends[0]))
+    monkeypatch.setattr("sys.stdout", End(ends[1]))
+    monkeypatch.setattr("sys.platform", "linux")
+    assert at_a_terminal() is moves
+
+
+def test_a_closed_input_is_no_terminal(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("sys.stdin", None)
+    assert at_a_terminal() is False
+
+
+def test_a_fault_in_the_record_itself_still_ends_safely(
+    journal: Journal, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def broken(*_arguments: object) -> object:
+        raise RuntimeError
+
+    monkeypatch.setattr(engine, "take", broken)
+    monkeypatch.setattr("coach.drivers.drive.day_record", broken)
+    code, athlete = sit(journal)
+    assert code == 70
     assert "Stop for today: no more exercise." in athlete.words()
