@@ -165,7 +165,7 @@ def _check_home(
         if instead == "stand-in":
             _check_stand_in(dose, exercise, equipment, margin)
         else:
-            _check_instead(dose, equipment, instead, plan, program, margin)
+            _check_instead(dose, exercise, equipment, instead, plan, program, margin)
 
 
 def _is_at_home(equipment: str, plan: Plan) -> bool:
@@ -181,6 +181,7 @@ def _check_stand_in(dose: Prescription, exercise: Exercise, equipment: str, marg
 
 def _check_instead(
     dose: Prescription,
+    exercise: Exercise,
     equipment: str,
     instead: str,
     plan: Plan,
@@ -199,7 +200,8 @@ def _check_instead(
     else:
         return
     what = f'"without {equipment}" names "{instead}", {why}.'
-    margin.note("equipment.instead", dose.place, what, f"without {equipment}: stand-in")
+    write = f"without {equipment}: stand-in" if equipment in dict(exercise.stand_in) else ""
+    margin.note("equipment.instead", dose.place, what, write)
 
 
 def _check_load_at_home(dose: Prescription, plan: Plan, margin: Margin) -> None:
