@@ -253,11 +253,18 @@ def values_taken(state: State, values: tuple[tuple[str, Value], ...], asked: Ask
     if asked.question.fact == "go":
         work = under_way(state)
         return state._replace(work=work._replace(phase="hold"))
+    strong = ("", "")
     for fact, value in values:
         before = where(state)
         state = value_taken(state, fact, value)
+        if state.aside == "read back":
+            # The other values of the line still count; the strong pain is read back after them.
+            strong = state.sign
+            state = state._replace(aside="", sign=("", ""))
         if state.end or where(state) != before:
             return state
+    if strong[1]:
+        return state._replace(aside="read back", sign=strong, unclear=0, line=False)
     return on_from_here(state)
 
 

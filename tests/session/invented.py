@@ -92,13 +92,9 @@ def prescription(made: Exercise, **change: object) -> Prescription:
     return dose._replace(**change)  # type: ignore[arg-type]
 
 
-PENDULUM = exercise(
-    "arm swing", "none", family="mobility", ranges=(), faults=(), equipment=()
-)
+PENDULUM = exercise("arm swing", "none", family="mobility", ranges=(), faults=(), equipment=())
 OUT = exercise("side-lying turn out")
-ROW = exercise(
-    "table row", ranges=(), versions=(Version("short row", 1), Version("long row", 2))
-)
+ROW = exercise("table row", ranges=(), versions=(Version("short row", 1), Version("long row", 2)))
 HOLD = exercise(
     "wall hold",
     "none",
@@ -119,11 +115,7 @@ def bound(**change: object) -> Bound:
         languages=("English",),
         exercises=(PENDULUM, OUT, ROW, HOLD),
         scripts=(),
-        phases=(
-            Phase(
-                "build", ("side-lying turn out", "table row", "wall hold"), (), "", HERE
-            ),
-        ),
+        phases=(Phase("build", ("side-lying turn out", "table row", "wall hold"), (), "", HERE),),
         warm_up=("arm swing",),
         gentle=("arm swing", "wall hold"),
         twice_a_day=("wall hold",),
@@ -206,9 +198,7 @@ def asked_lately(opened_at: datetime = MONDAY) -> History:
     return History(records=(day_before(opened_at),), asked_alone=days)
 
 
-def brief(
-    history: History | None = None, opened_at: datetime = MONDAY, **change: object
-) -> Brief:
+def brief(history: History | None = None, opened_at: datetime = MONDAY, **change: object) -> Brief:
     """A brief of the invented plan; by default with a history."""
     past = asked_lately(opened_at) if history is None else history
     return brief_for(bound(**change), past, opened_at)

@@ -29,9 +29,7 @@ def test_our_machine_has_no_such_jump() -> None:
 
 def test_a_guard_that_returns_a_list_counts_as_refused_by_the_library() -> None:
     model = Model()
-    machine = Machine(
-        model=model, states=["a", "b"], initial="a", auto_transitions=False
-    )
+    machine = Machine(model=model, states=["a", "b"], initial="a", auto_transitions=False)
     machine.add_transition("go", "a", "b", conditions=lambda: ["numb"])
     assert not model.go()  # type: ignore[attr-defined]
     assert model.state == "a"
@@ -43,7 +41,7 @@ def test_our_machine_has_no_guards_and_no_callbacks_at_all() -> None:
         for moves in event.transitions.values():
             for move in moves:
                 assert not move.conditions
-                assert not (move.prepare or move.before or move.after)
+                assert not [*move.prepare, *move.before, *move.after]
     for stage in Stage:
         state = machine.get_state(stage.value)
-        assert not (state.on_enter or state.on_exit)
+        assert not [*state.on_enter, *state.on_exit]

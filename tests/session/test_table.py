@@ -45,11 +45,7 @@ def test_no_two_rows_share_a_stage_and_a_trigger() -> None:
 
 
 def test_only_a_screen_asked_again_goes_back_in_the_day() -> None:
-    back = {
-        row.trigger
-        for row in ROWS
-        if DAY_ORDER.index(row.after) < DAY_ORDER.index(row.before)
-    }
+    back = {row.trigger for row in ROWS if DAY_ORDER.index(row.after) < DAY_ORDER.index(row.before)}
     assert back == {"screen again"}
 
 
@@ -58,11 +54,7 @@ def test_exercises_are_reached_only_through_the_screen() -> None:
     while frontier:
         stage = frontier.pop()
         for row in ROWS:
-            if (
-                row.before is stage
-                and row.before is not Stage.SCREEN
-                and row.after not in reached
-            ):
+            if row.before is stage and row.before is not Stage.SCREEN and row.after not in reached:
                 reached.add(row.after)
                 frontier.append(row.after)
     assert Stage.EXERCISE not in reached

@@ -26,9 +26,7 @@ def test_every_walk_ends(walks: list[list[Seen]]) -> None:
 
 
 def test_after_a_stop_no_dose_is_shown(walks: list[list[Seen]]) -> None:
-    stopped = [
-        steps[-1].shown for steps in walks if steps[-1].after.stage is Stage.STOPPED
-    ]
+    stopped = [steps[-1].shown for steps in walks if steps[-1].after.stage is Stage.STOPPED]
     assert stopped
     assert not [shown for shown in stopped if shown.offers or shown.ask]
 
@@ -82,9 +80,7 @@ def test_a_dose_over_the_ceiling_is_never_shown_again_the_same(
                     assert any(a < b for a, b in zip(now, then, strict=True))
             pain = dict(seen.heard.values).get("pain in set")
             work = seen.before.work
-            denied = (
-                seen.after.aside == "read back"
-            )  # not yet counted: it is asked again
+            denied = seen.after.aside == "read back"  # not yet counted: it is asked again
             if (
                 isinstance(pain, float)
                 and pain > 2
@@ -112,12 +108,8 @@ def test_while_a_hold_stands_a_start_shows_only_the_stop() -> None:
     assert "closed" in " ".join(line.text for line in shown.lines)
 
 
-@pytest.mark.parametrize(
-    ("days", "ended"), [(-8, "closed"), (-7, ""), (83, ""), (84, "closed")]
-)
-def test_a_plan_lives_from_its_first_day_to_its_review_day(
-    days: int, ended: str
-) -> None:
+@pytest.mark.parametrize(("days", "ended"), [(-8, "closed"), (-7, ""), (83, ""), (84, "closed")])
+def test_a_plan_lives_from_its_first_day_to_its_review_day(days: int, ended: str) -> None:
     from datetime import timedelta
 
     state = start(brief(History(), MONDAY + timedelta(days=days)))

@@ -80,9 +80,7 @@ def heard_for(question: Question, dice: random.Random, *, calm: bool) -> Heard:
         parts = [p for p in question.parts if dice.random() < 0.9]
         values = tuple((p.fact, value_for(p, dice, calm=calm)) for p in parts)
         return Heard(Action.ACCEPT if values else Action.ASK_AGAIN, values)
-    return Heard(
-        Action.ACCEPT, ((question.fact, value_for(question, dice, calm=calm)),)
-    )
+    return Heard(Action.ACCEPT, ((question.fact, value_for(question, dice, calm=calm)),))
 
 
 def walk(brief: Brief, seed: int, *, calm: bool = True, most: int = 400) -> list[Seen]:
@@ -105,9 +103,7 @@ def walk(brief: Brief, seed: int, *, calm: bool = True, most: int = 400) -> list
             event, heard = TimerEnded(step * 20), Heard(Action.ACCEPT)
         else:
             ask = ask_of(state)
-            question = (
-                ask.question if ask else Question("timer", Kind.WORD, choices=("go",))
-            )
+            question = ask.question if ask else Question("timer", Kind.WORD, choices=("go",))
             event, heard = Typed("-", step * 20), heard_for(question, dice, calm=calm)
         after = take(state, event, heard)
         assert not isinstance(after, Refusal)

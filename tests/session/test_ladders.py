@@ -1,0 +1,179 @@
+"""Ladders from day to day: up when earned, one at a time; down at once; days off respected."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+import pytest
+
+from coach.model.history import DayRecord, Done, History
+from coach.model.ladders import Ladder
+from coach.session.brief import Brief
+from coach.session.ladders import gap_of, last_day
+from tests.session.invented import MONDAY, OUT, ROW, asked_lately, axis, bound, brief, prescription
+from tests.session.talking import TO_THE_FIRST_SET, talk
+
+REPS_UP = axis(10, 15)._replace(step=1, cap=18)
+DOSES = tuple(
+    prescription(made, reps=REPS_UP, goes_up=("reps",), **extra)
+    for made, extra in ((OUT, {}), (ROW, {"versions": ("long row", "short row")}))
+)
+
+
+def climbing(records: tuple[DayRecord, ...], **change: object) -> Brief:
+    """A brief whose two first exercises may climb in reps."""
+    rest = tuple(d for d in bound().plan.doses if d.exercise not in {OUT.name, ROW.name})
+    history = asked_lately()._replace(records=records)
+    return brief(history, doses=(*DOSES, *rest), **change)
+
+
+def opening(made: str) -> Ladder:
+    """The ladder at the plan's opening."""
+    return climbing(()).standings(morning_up=False, held=())[made].ladder
+
+
+def after(result: str, *, days: int = 2, good_run: int = 1, **change: object) -> DayRecord:
+    """A day on which both exercises ended so, with one good session before it."""
+    at = MONDAY - timedelta(days=days)
+    done = tuple(Done(m.name, 3, True, at.isoformat(), result) for m in (OUT, ROW))
+    ladders = tuple((m.name, opening(m.name)._replace(good_run=good_run)) for m in (OUT, ROW))
+    record = DayRecord(
+        at.date().isoformat(),
+        at.isoformat(),
+        "done",
+        1,
+        waking_pain=0.0,
+        pain_now=1.0,
+        done=done,
+        ladders=ladders,
+    )
+    return record._replace(**change)  # type: ignore[arg-type]
+
+
+def tops(day: Brief, *, morning_up: bool = False, held: tuple[str, ...] = ()) -> tuple[int, int]:
+    """The top of the rep range of both exercises."""
+    found = day.standings(morning_up=morning_up, held=held)
+    return found[OUT.name].ladder.dose.reps_high, found[ROW.name].ladder.dose.reps_high
+
+
+def test_two_earned_sessions_running_move_one_exercise_up_and_only_one() -> None:
+    assert tops(climbing((after("earned"),))) == (16, 15)
+
+
+@pytest.mark.parametrize("result", ["good", "short", "form", "over", "cut off"])
+def test_anything_but_an_earned_session_moves_nothing_up(result: str) -> None:
+    assert max(tops(climbing((after(result),)))) == 15
+
+
+def test_one_earned_session_is_not_enough() -> None:
+    assert tops(climbing((after("earned", good_run=0),))) == (15, 15)
+
+
+def test_a_sore_morning_moves_nothing_up_and_lowers() -> None:
+    day = climbing((after("earned"),))
+    assert tops(day, morning_up=True) == (15, 15)
+    dose = day.standings(morning_up=True, held=())[OUT.name].ladder.dose
+    assert dose.range_index == 0
+
+
+def test_a_stop_moves_nothing_up() -> None:
+    assert tops(climbing((after("earned", ended="stopped"),))) == (15, 15)
+
+
+def test_what_is_held_does_not_go_up() -> None:
+    day = climbing((after("earned"),))
+    assert tops(day, held=("all",)) == (15, 15)
+    assert tops(day, held=(OUT.name,)) == (15, 16)
+
+
+@pytest.mark.parametrize(
+    ("missed", "outcome"),
+    [(6, "none"), (7, "one step down"), (13, "one step down"), (14, "first step"),
+     (27, "first step"), (28, "contact")],
+)  # fmt: skip
+def test_days_off_lower_by_the_plans_days(missed: int, outcome: str) -> None:
+    day = climbing((after("earned", days=missed + 1),))
+    assert gap_of(day).outcome == outcome
+
+
+def test_after_28_days_off_the_plan_waits_for_the_clinician() -> None:
+    records = (after("earned", days=29),)
+    assert talk(climbing(records)).name == "stopped"
+    assert talk(climbing(records)).state.stop[0] == "A28"
+    hold = talk(climbing(records)).hold()
+    assert hold is not None
+
+
+def test_once_the_clinician_opened_it_the_ladders_begin_at_the_first_step() -> None:
+    records = (after("earned", days=29),)
+    day = climbing(records)
+    lifted = Brief(day.bound, day.history._replace(lifted=True), MONDAY)
+    assert talk(lifted).name == "check-in"
+    assert tops(lifted) == (15, 15)
+
+
+def test_a_second_session_of_a_day_moves_nothing() -> None:
+    today = after("earned", days=0)
+    assert tops(climbing((today,))) == (15, 15)
+
+
+def test_two_sessions_of_a_day_are_read_together() -> None:
+    first, second = after("earned"), after("good", done=(), effort=None)
+    both = last_day((second, first))
+    assert both is not None
+    assert len(both.done) == 2
+
+
+def test_a_new_plan_version_keeps_what_fits_under_its_caps() -> None:
+    high = opening(OUT.name)
+    high = high._replace(dose=high.dose._replace(reps_high=18))
+    record = after("good", ladders=((OUT.name, high),))
+    lower = tuple(
+        d._replace(reps=REPS_UP._replace(cap=16)) if d.exercise == OUT.name else d for d in DOSES
+    )
+    rest = tuple(d for d in bound().plan.doses if d.exercise not in {OUT.name, ROW.name})
+    history = asked_lately()._replace(records=(record,))
+    new = brief(history, doses=(*lower, *rest), version=2)
+    assert tops(new)[0] == 16
+
+
+def test_the_step_up_is_told_with_the_list_and_answers_why() -> None:
+    day = talk(climbing((after("earned"),)), TO_THE_FIRST_SET[0])
+    assert day.name == "throwing tomorrow"
+    day = day.say("none", "no", "none")
+    assert "One step up in reps" in day.words
+    assert "10 to 16 reps" in day.words
+
+
+def test_the_day_before_a_match_brings_no_new_step() -> None:
+    day = talk(climbing((after("earned"),)), TO_THE_FIRST_SET[0], "game", "no", "none")
+    assert "10 to 16 reps" not in day.words
+    assert dict(day.record().ladders)[OUT.name].dose.reps_high == 15
+
+
+def test_tomorrow_is_asked_only_when_something_would_go_up() -> None:
+    assert talk(climbing((after("good"),)), TO_THE_FIRST_SET[0]).name.startswith("screen")
+
+
+def test_the_record_holds_the_ladders_as_used() -> None:
+    day = talk(climbing((after("earned"),)), TO_THE_FIRST_SET[0], "none", "no", "none")
+    kept = dict(day.record().ladders)
+    assert kept[OUT.name].dose.reps_high == 16
+    assert kept[ROW.name].good_run == 2
+
+
+@pytest.mark.parametrize(("last", "result"), [(16, "good"), (17, "earned")])
+def test_earning_takes_two_reps_over_the_top(last: int, result: str) -> None:
+    day = talk(brief(), *TO_THE_FIRST_SET)
+    for reps in (15, 15, last):
+        day = day.say(f"{reps}, pain 0")
+        if day.name.startswith("felt"):
+            day = day.say("fine")
+    assert day.record().done[0].result == result
+
+
+def test_without_any_record_every_ladder_stands_at_its_opening() -> None:
+    first = brief(History())
+    assert {s.decision.outcome for s in first.standings(morning_up=False, held=()).values()} == {
+        "same"
+    }
