@@ -80,8 +80,8 @@ class Hold(NamedTuple):
 class History(NamedTuple):
     """Everything a start may read of the past.
 
-    `records` is newest first, at most 60. `hold` is the open stop, if any. `lifted` is true when a
-    hold was lifted since the last session. `asked_alone` pairs each section with the last day it
+    `records` is newest first, at most 60. `hold` is the open stop, if any. `lifted` is true from
+    the lifting of a hold until sections 1 to 5 were asked alone. `asked_alone` pairs each section with the last day it
     was asked alone. `last_at` is the instant of the newest record of any kind.
     """
 

@@ -6,8 +6,11 @@ A plan before its start, after its review date, or for somebody else gives no se
 
 from __future__ import annotations
 
+from datetime import date
+
 from coach.model.decisions import Basis, Decision
 from coach.model.turns import Ask, Line
+from coach.rules import layoff
 from coach.rules.plan_life import clock_back, plan_life
 from coach.session import checking_in, screening, scripts, throwing, training
 from coach.session.brief import Brief
@@ -36,12 +39,23 @@ def opened(brief: Brief) -> State:
                 reasons=(decision,),
             )
     away = gap_of(brief)
-    if away.outcome == "contact" and not (brief.history.lifted or brief.new_plan):
+    if away.outcome == "contact" and not said_so_lately(brief):
         return away_too_long(state, away)
     state = state._replace(stage=follow(state.stage, "may open"))
     missing = tuple(fact for fact in ("plan is mine", "guardian here") if due(state, fact))
     state = state._replace(missing=missing)
     return state if missing else known(state)
+
+
+def said_so_lately(brief: Brief) -> bool:
+    """Whether the clinician opened the plan anew since the days off: a lift or a new plan, and a
+    start (the one that asked for it) within the last 28 days.
+    """
+    newest = next((r.day for r in brief.history.records), None)
+    if newest is None or not (brief.history.lifted or brief.new_plan):
+        return False
+    missed = layoff.days_missed(date.fromisoformat(newest), brief.today)
+    return missed < layoff.CONTACT_FROM_DAYS
 
 
 def due(state: State, fact: str) -> bool:

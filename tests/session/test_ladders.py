@@ -104,12 +104,24 @@ def test_after_28_days_off_the_plan_waits_for_the_clinician() -> None:
     assert hold is not None
 
 
+def asked_to_wait(days: int) -> DayRecord:
+    """The start that asked for the clinician, so many days ago."""
+    at = MONDAY - timedelta(days=days)
+    return DayRecord(at.date().isoformat(), at.isoformat(), "stopped", 1)
+
+
 def test_once_the_clinician_opened_it_the_ladders_begin_at_the_first_step() -> None:
-    records = (after("earned", days=29),)
-    day = climbing(records)
+    day = climbing((asked_to_wait(1), after("earned", days=30)))
     lifted = Brief(day.bound, day.history._replace(lifted=True), MONDAY)
     assert talk(lifted).name == "check-in"
     assert tops(lifted) == (15, 15)
+
+
+@pytest.mark.parametrize(("days", "name"), [(28, "check-in"), (29, "stopped")])
+def test_a_lift_counts_only_for_the_days_off_that_asked_for_it(days: int, name: str) -> None:
+    day = climbing((asked_to_wait(days), after("earned", days=90)))
+    lifted = Brief(day.bound, day.history._replace(lifted=True), MONDAY)
+    assert talk(lifted).name == name
 
 
 def test_a_second_session_of_a_day_moves_nothing() -> None:
