@@ -10,7 +10,7 @@ from __future__ import annotations
 from typing import Final
 
 from coach.model.flags import Group, Section
-from coach.model.heard import Kind, Question
+from coach.model.heard import Kind, Question, Value
 from coach.model.turns import Ask, Line
 from coach.rules import pain as pain_rules
 from coach.rules.red_flags import FLAGS, list_today
@@ -152,7 +152,7 @@ def was_read_back(state: State, value: str) -> State:
     if value != "no":
         return stop(state, "S09", Group.NIGHT_PAIN_UNRELENTING.value)
     told = (Line("say", "Then type the number once more."),)
-    aside = "since" if state.since else ""
+    aside = "fix" if state.fixing else "since" if state.since else ""
     return state._replace(aside=aside, sign=("", ""), reread=True, unclear=0, told=told)
 
 
@@ -161,7 +161,15 @@ def fixed(state: State, value: str | float | tuple[str, ...]) -> State:
     if not state.fixing:
         return state._replace(fixing=str(value), unclear=0)
     fact = state.fixing
-    state = state._replace(aside="", fixing="", unclear=0)
+    before = state._replace(aside="", fixing="", unclear=0)
+    changed = with_fixed(before, fact, value)
+    if changed.aside == "read back":  # the old value stands until the new one is sure
+        return before._replace(aside="read back", sign=("", fact), fixing=fact)
+    return changed._replace(reread=False)
+
+
+def with_fixed(state: State, fact: str, value: Value) -> State:
+    """The day with a fact's new value; an aside where that value must be asked once more."""
     if fact == "pain in set":
         return fixed_pain_in_set(state, value)
     free = state.stage not in DECIDED

@@ -215,6 +215,8 @@ def confirm_on_top(state: State, heard: Heard, group: Group, asked: Ask | None) 
         after = safer_branch(state, asked, "")
     else:
         after = state._replace(unclear=1)
+    if state.aside == "read back":  # the number is asked once more, and only once
+        after = after._replace(reread=True)
     if after.end == "stopped":
         return after
     if after.end or (after.stage is not state.stage and after.stage is Stage.ENDING):

@@ -105,3 +105,26 @@ def test_a_denied_sign_is_not_quoted_by_a_later_stop() -> None:
     state = on(start(brief()), Heard(Action.CONFIRM, group=Group.NUMB_TINGLE))
     state = typed(state, heard_right="no")
     assert not state.quoted
+
+
+def test_a_strong_pain_denied_while_fixing_keeps_the_old_limit_and_asks_again() -> None:
+    state = typed(start(brief()), pain_now=5.0, waking_pain=0.0, sleep_last_night=8.0)
+    state = typed(state, throwing_yesterday="none")
+    state = typed(state, throwing_today="none")
+    assert (state.stage, state.level) == (Stage.SCREEN, 2)
+    state = on(state, Heard(Action.ACCEPT, command=Command.FIX))
+    state = typed(typed(state, which_to_fix="pain now"), pain_now=9.0)
+    state = typed(state, read_back="no")
+    assert (state.aside, state.fixing, state.level) == ("fix", "pain now", 2)
+    assert typed(state, pain_now=1.0).level == 0
+    assert typed(state, pain_now=9.0).stage is Stage.STOPPED
+
+
+def test_a_sign_over_a_read_back_pain_cannot_go_round_for_ever() -> None:
+    state = typed(start(brief()), pain_now=9.0)
+    for _ in range(2):
+        if state.stage is Stage.STOPPED:
+            break
+        state = on(state, Heard(Action.CONFIRM, group=Group.NUMB_TINGLE))
+        state = typed(typed(state, heard_right="no"), pain_now=9.0)
+    assert state.stage is Stage.STOPPED
