@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import datetime, timedelta, timezone
+from typing import Any
 
 from coach.model.flags import Section
 from coach.model.history import DayRecord, Done, History
@@ -198,7 +199,7 @@ def asked_lately(opened_at: datetime = MONDAY) -> History:
     return History(records=(day_before(opened_at),), asked_alone=days)
 
 
-def brief(history: History | None = None, opened_at: datetime = MONDAY, **change: object) -> Brief:
+def brief(history: History | None = None, opened_at: datetime = MONDAY, **change: Any) -> Brief:
     """A brief of the invented plan; by default with a history."""
     past = asked_lately(opened_at) if history is None else history
     return brief_for(bound(**change), past, opened_at)

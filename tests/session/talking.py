@@ -39,6 +39,12 @@ class Talk(NamedTuple):
         return now.ask.name if now.ask else "timer"
 
     @property
+    def choices(self) -> tuple[str, ...]:
+        """The names that fit the present prompt."""
+        now = self.now
+        return now.ask.question.choices if now.ask else ()
+
+    @property
     def words(self) -> str:
         """All that the present turn says."""
         return " ".join(line.text for line in self.now.lines)

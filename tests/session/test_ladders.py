@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import timedelta
+from typing import Any
 
 import pytest
 
@@ -20,7 +21,7 @@ DOSES = tuple(
 )
 
 
-def climbing(records: tuple[DayRecord, ...], **change: object) -> Brief:
+def climbing(records: tuple[DayRecord, ...], **change: Any) -> Brief:
     """A brief whose two first exercises may climb in reps."""
     rest = tuple(d for d in bound().plan.doses if d.exercise not in {OUT.name, ROW.name})
     history = asked_lately()._replace(records=records)

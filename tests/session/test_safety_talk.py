@@ -101,8 +101,8 @@ def test_unclear_pain_twice_is_the_very_state_of_a_ten() -> None:
     same_day = brief()
     by_unclear = talk(same_day, "slept 8, morning 0, no throws, no game", "hm", "hm").state
     by_ten = talk(same_day, "slept 8, morning 0, no throws, no game", "10").state
-    blank = {"told": (), "blank": (), "happened": ()}
-    assert by_unclear._replace(**blank) == by_ten._replace(**blank)
+    by_unclear = by_unclear._replace(told=(), blank=(), happened=())
+    assert by_unclear == by_ten._replace(told=(), blank=(), happened=())
 
 
 def test_a_pain_of_eight_is_read_back_and_stops_on_yes() -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import timedelta
+from typing import Any
 
 import pytest
 
@@ -30,18 +31,23 @@ def threw(days: int, state: ThrowState, *, rest: int = 0, **change: object) -> D
     return record._replace(**change)  # type: ignore[arg-type]
 
 
-def cleared(*records: DayRecord, **change: object) -> Brief:
+def cleared(*records: DayRecord, **change: Any) -> Brief:
     """A brief of a plan that clears throwing; by default no throwing day yet."""
     found = records or (day_before(),)
     return brief(asked_lately()._replace(records=found), **{**CLEARED, **change})
 
 
+def in_exercise(now: Talk) -> bool:
+    """Whether an exercise is under way."""
+    return now.state.stage is Stage.EXERCISE
+
+
 def after_the_exercises(day: Brief, morning: str = MORNING) -> Talk:
     """The day after its last exercise."""
     now = talk(day, morning)
-    while now.state.stage is not Stage.EXERCISE:
+    while not in_exercise(now):
         now = now.say({"screen": "none", "pain in warm-up": "0"}.get(now.name, "no"))
-    while now.state.stage is Stage.EXERCISE:
+    while in_exercise(now):
         now = now.rested()
         name = now.name
         now = now.say(

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from datetime import timedelta
+from typing import Any
 
 import pytest
 
 from coach.model.history import Done, History
 from coach.model.quantities import Load
+from coach.model.turns import Typed
 from coach.session.table import Stage
 from tests.session.invented import (
     MONDAY,
@@ -23,7 +25,7 @@ from tests.session.invented import (
 from tests.session.talking import TO_THE_FIRST_SET, Talk, talk
 
 
-def first_set(**change: object) -> Talk:
+def first_set(**change: Any) -> Talk:
     """A good day at its first set."""
     return talk(brief(**change), *TO_THE_FIRST_SET)
 
@@ -105,10 +107,8 @@ def test_holds_are_timed_one_by_one_and_a_broken_one_counts() -> None:
     assert broken.name == "go for hold 2 in set 1 of wall hold"
 
 
-def typed(text: str, day: Talk) -> object:
+def typed(text: str, day: Talk) -> Typed:
     """A typed event at the present instant."""
-    from coach.model.turns import Typed
-
     return Typed(text, day.at_s)
 
 
@@ -146,7 +146,7 @@ def test_fix_is_free_before_the_list_is_shown() -> None:
     day = talk(brief(), "pain 1, morning 0, slept 5, no throws, no game")
     assert day.state.short
     day = day.say("fix")
-    number = day.now.ask.question.choices.index("sleep last night") + 1
+    number = day.choices.index("sleep last night") + 1
     fixed = day.say(str(number), "8")
     assert not fixed.state.short
 
@@ -155,13 +155,13 @@ def test_fix_after_the_list_never_makes_the_day_less_careful() -> None:
     day = talk(brief(), "pain 1, morning 0, slept 5, no throws, no game", "no", "no", "none", "0")
     assert day.rested().now.offers[0].dose.sets == 2
     day = day.say("fix")
-    number = day.now.ask.question.choices.index("sleep last night") + 1
+    number = day.choices.index("sleep last night") + 1
     assert day.say(str(number), "8").rested().now.offers[0].dose.sets == 2
 
 
 def test_fix_after_the_list_lowers_the_sets_that_are_left() -> None:
     day = first_set().say("fix")
-    number = day.now.ask.question.choices.index("sleep last night") + 1
+    number = day.choices.index("sleep last night") + 1
     day = day.say(str(number), "5")
     while day.state.aside or day.state.stage is Stage.SCREEN:
         day = day.say("no")
@@ -171,7 +171,7 @@ def test_fix_after_the_list_lowers_the_sets_that_are_left() -> None:
 def test_fix_of_a_sets_pain_can_leave_the_exercise() -> None:
     day = first_set().say("12, pain 0", "fine")
     day = day.event(typed("fix", day))
-    number = day.now.ask.question.choices.index("pain in set") + 1
+    number = day.choices.index("pain in set") + 1
     day = day.say(str(number), "4")
     assert day.rested().now.offers[0].exercise == "table row"
 
