@@ -348,6 +348,7 @@ def test_step_one_is_the_floor_and_twice_down_asks_the_clinician(
     after, decision = next_throws(state, STOP, CLEARED)
     assert (after.planned, decision.outcome) == (planned, outcome)
     assert after.downs_running == state.downs_running + 1
+    assert after.clean_here == 0
 
 
 def test_a_repeat_at_step_one_is_step_one() -> None:

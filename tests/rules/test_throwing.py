@@ -87,7 +87,9 @@ def test_the_longest_of_spacing_and_rest_counts(
     apart: int, rest: int, days_later: int, outcome: str
 ) -> None:
     now = LAST + timedelta(days=days_later)
-    assert may_throw_today(LAST.isoformat(), now, apart, rest).outcome == outcome
+    decision = may_throw_today(LAST.isoformat(), now, apart, rest)
+    assert decision.outcome == outcome
+    assert decision.why.startswith("No throws today." if outcome == "wait" else "You may throw")
 
 
 def test_first_throws_need_no_wait() -> None:
