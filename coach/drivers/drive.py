@@ -177,8 +177,11 @@ class Sitting:
             return None
         if now != self.timed:
             self.timed, self.timed_from = now, self.clock.steady()
-        gone_s = self.clock.steady() - self.timed_from
-        return self.port.time(timer, timer_name(self.state), gone_s)
+        while True:
+            gone_s = self.clock.steady() - self.timed_from
+            reply = self.port.time(timer, timer_name(self.state), gone_s)
+            if reply is None or reply.text.strip():
+                return reply  # Enter alone says nothing, so the timer goes on
 
     # ------------------------------------------------------------ one answer
 

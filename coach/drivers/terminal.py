@@ -20,6 +20,7 @@ os.environ.setdefault("PROMPT_TOOLKIT_NO_CPR", "1")  # else each prompt may wait
 os.environ.setdefault("PROMPT_TOOLKIT_BELL", "false")
 
 from prompt_toolkit import PromptSession
+from prompt_toolkit.filters import Condition
 from prompt_toolkit.history import DummyHistory
 from prompt_toolkit.input.typeahead import clear_typeahead
 from prompt_toolkit.key_binding import KeyBindings, KeyPressEvent
@@ -58,11 +59,12 @@ class TerminalPort:
         self._prompts: PromptSession[str] = PromptSession(
             history=DummyHistory(),
             color_depth=ColorDepth.DEPTH_1_BIT,
-            key_bindings=_keys(),
+            key_bindings=_keys(self._waits_for_words),
             enable_history_search=False,
             reserve_space_for_menu=0,
         )
         self._kept: list[object] | None = None
+        self._timing = False
 
     def __enter__(self) -> Self:
         with contextlib.suppress(ImportError, OSError, ValueError):
@@ -138,14 +140,18 @@ class TerminalPort:
         def begin() -> None:
             app.create_background_task(tick())
 
-        app.erase_when_done = False
+        app.erase_when_done, self._timing = False, True
         try:
             typed = self._prompts.prompt(row, pre_run=begin)
         except EOFError:
             raise EndOfInput from None
         finally:
-            app.erase_when_done = False
+            app.erase_when_done, self._timing = False, False
         return None if ended else typed
+
+    def _waits_for_words(self) -> bool:
+        """Whether Enter has nothing to send: a timer runs and no word is typed."""
+        return self._timing and not self._prompts.default_buffer.text.strip()
 
     def _forget_early_typing(self) -> None:
         clear_typeahead(self._prompts.app.input)
@@ -205,7 +211,7 @@ def _load_rich() -> None:
     import rich.text  # noqa: F401 - loaded for later
 
 
-def _keys() -> KeyBindings:
+def _keys(nothing_to_send: Callable[[], bool]) -> KeyBindings:
     """No search in what was typed, no letter that hides or moves others, no endless line."""
     keys = KeyBindings()
 
@@ -213,6 +219,10 @@ def _keys() -> KeyBindings:
     @keys.add("c-s")
     def nothing(_event: KeyPressEvent) -> None:
         """There is no recall."""
+
+    @keys.add("enter", filter=Condition(nothing_to_send))
+    def enter(_event: KeyPressEvent) -> None:
+        """Enter alone says nothing to a timer."""
 
     @keys.add(Keys.Any)
     def letter(event: KeyPressEvent) -> None:

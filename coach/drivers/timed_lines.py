@@ -12,6 +12,7 @@ if TYPE_CHECKING:
     from coach.model.turns import Timer
 
 APART_S: Final = 2
+JUST_NOW_S: Final = 1  # a line that was due less than a second ago is still said
 LATE_S: Final = 20  # from this length on the last mark is 10 s before the end, below it 5 s
 
 
@@ -29,14 +30,13 @@ def whole_s(timer: Timer) -> int:
 
 def by_ear(timer: Timer, gone_s: float) -> list[Said]:
     """The lines still to be said, in order; the last one is the end."""
-    lead, end = timer.lead_s, timer.lead_s + timer.seconds
-    lines = [Said(0, f"Starts in {lead} s."), Said(lead, "Hold now.")] if lead else []
-    if timer.kind == "rest" and not gone_s:
-        lines = []  # the rest and what comes next stand in the turn itself
-    for left in marks(timer.seconds):
-        lines.append(Said(end - left, f"{left} s left."))
+    lead, end = timer.lead_s, whole_s(timer)
+    lines = [Said(0, f"Starts in {lead} s.")] if lead else []
+    if timer.kind == "hold":  # a rest and what comes next stand in the turn itself
+        lines.append(Said(lead, "Hold now."))
+    lines += [Said(end - left, f"{left} s left.") for left in marks(timer.seconds)]
     lines.append(Said(end, timer.after))
-    return apart([line for line in lines if line.at_s >= gone_s or line.at_s == end])
+    return apart([line for line in lines if line.at_s > gone_s - JUST_NOW_S or line.at_s == end])
 
 
 def marks(seconds: int) -> list[int]:

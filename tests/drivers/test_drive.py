@@ -200,12 +200,20 @@ def test_words_over_a_rest_never_shorten_it(journal: Journal) -> None:
 HOLD = "hold 2 in set 1 of cross-body stretch"
 
 
-@pytest.mark.parametrize("typed", ["why", "left", "", "pause"])
+@pytest.mark.parametrize("typed", ["why", "left", "my back itches", "pause"])
 def test_a_hold_broken_off_is_done_and_never_started_again(journal: Journal, typed: str) -> None:
     _code, athlete = sit(journal, {HOLD: [typed], "paused": ["go"]})
     names = [name for name, _seconds, _gone in athlete.timed if name.startswith("hold ")]
     assert names.count(HOLD) == 1
     assert len(names) == 5
+
+
+def test_enter_alone_neither_ends_a_hold_nor_reaches_the_diary(journal: Journal) -> None:
+    _code, athlete = sit(journal, {HOLD: ["", "  "]})
+    runs = [gone for name, _seconds, gone in athlete.timed if name == HOLD]
+    assert runs == [0, 7, 14]
+    texts = [body["text"] for kind, body, _at in journal.events(1) if kind == recorded.TYPED]
+    assert all(text.strip() for text in map(str, texts))
 
 
 # ---------------------------------------------------------------- a break

@@ -7,7 +7,7 @@ import re
 import signal
 import sys
 import time
-from datetime import datetime, timedelta
+from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -122,9 +122,16 @@ def opened(screens: list[Screen], folder: Path, columns: int = 80, rest_s: int =
     return screens[-1]
 
 
+class StillClock(HandClock):
+    """However much is done, it is still that moment."""
+
+    def now(self) -> datetime:
+        return self.at
+
+
 def cut_off_at(folder: Path, prompt: str, rest_s: int = 60) -> None:
     """A diary whose session was cut off a moment ago at a prompt."""
-    athlete = Athlete(HandClock(datetime.now().astimezone() - timedelta(minutes=2)))
+    athlete = Athlete(StillClock(datetime.now().astimezone()))
     athlete.leave_at_name = prompt
     with Journal.open(folder) as journal:
         run(plan_for_today(rest_s), athlete, journal, athlete.clock)
@@ -215,6 +222,16 @@ def test_a_half_typed_word_delays_the_next_turn_and_is_heard(
     screen.type("mb\r")
     screen.wait_for_label("Press Enter to close:")
     assert screen.text().startswith("STOP.")
+
+
+def test_enter_alone_does_nothing_to_a_hold(screens: list[Screen], tmp_path: Path) -> None:
+    cut_off_at(tmp_path / "diary", "go for hold 1 in set 1 of cross-body stretch")
+    screen = opened(screens, tmp_path / "diary")
+    screen.wait_for_label("Type go when in place:")
+    screen.type("go\r\r\r")
+    screen.wait_for_label("Left arm, hold:")
+    assert screen.text().count("Hold 1 of 5") == 1
+    assert "Hold 2 of 5" not in screen.text()
 
 
 def test_a_stop_stands_alone_and_waits_for_enter(screens: list[Screen], tmp_path: Path) -> None:

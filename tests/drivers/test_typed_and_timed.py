@@ -66,6 +66,11 @@ def test_a_hold_begins_with_its_lead_in_and_ends_with_the_end_word() -> None:
     assert [line.at_s for line in said] == [0, 5, 20, 25, 35]
 
 
+def test_a_timer_looked_at_a_moment_late_still_says_its_first_line() -> None:
+    assert by_ear(HOLD, 0.4)[0].text == "Starts in 5 s."
+    assert by_ear(HOLD, 1.0)[0].text == "Hold now."
+
+
 @given(st.integers(1, 600), st.sampled_from([0, 5]), st.floats(0, 700))
 def test_timer_lines_are_few_apart_in_order_and_end_with_the_end(
     seconds: int, lead: int, gone: float
