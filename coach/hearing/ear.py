@@ -65,7 +65,7 @@ _ASKING: Final = frozenset(
     "felt had been or and new".split()
 )
 # answers that a command word may be one of: the choice wins over the command
-_NAMED: Final = frozenset((Kind.CHOICE, Kind.CHOICES, Kind.WORD, Kind.SET_FEEL))
+_NAMED: Final = frozenset((Kind.CHOICE, Kind.CHOICES, Kind.WORD))
 
 
 def hear(question: Question, text: str, lexicon: Lexicon = BUILT_IN) -> Heard:
@@ -152,7 +152,7 @@ def _with_command(question: Question, heard: Heard, words: Sequence[Word]) -> He
     if command is None or (question.kind in _NAMED and heard.action == Action.ACCEPT):
         return heard
     soft = command.value not in ("stop", "why", "why code", "help", "fix")
-    if question.kind == Kind.YES_NO and heard.action == Action.ACCEPT and soft:
+    if question.kind in (Kind.YES_NO, Kind.SET_FEEL) and heard.action == Action.ACCEPT and soft:
         return heard
     spans = (Span(words[0].start, words[-1].end, command.value),)
     return Heard(Action.ACCEPT, spans=spans, command=command)

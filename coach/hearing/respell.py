@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Final
 
 from coach.hearing.real_words import REAL_WORDS
 from coach.hearing.spellings import SPELLINGS
-from coach.hearing.vocabulary import GUESSABLE
+from coach.hearing.vocabulary import GUESSABLE, SIGNS_ALONE
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -63,11 +63,11 @@ def _index() -> dict[str, list[str]]:
 
 
 def nearest(word: str) -> str | None:
-    """The known word within the allowed slips of `word`, the closest first, or None."""
+    """The known word within the allowed slips of `word`, or None: the closest, then a sign first."""
     if len(word) <= SHORT or word in REAL_WORDS:
         return None
     index = _index()
-    best: tuple[int, bool, str] | None = None
+    best: tuple[int, bool, bool, str] | None = None
     seen: set[str] = set()
     for key in _shortened(word, slips_allowed(word)):
         for target in index.get(key, ()):
@@ -76,9 +76,9 @@ def nearest(word: str) -> str | None:
             seen.add(target)
             slips = slips_between(word, target)
             if slips <= min(slips_allowed(target), max(slips_allowed(word), 1)):
-                rank = (slips, word[0] != target[0], target)
+                rank = (slips, target not in SIGNS_ALONE, word[0] != target[0], target)
                 best = rank if best is None or rank < best else best
-    return best[2] if best else None
+    return best[3] if best else None
 
 
 def _squeezed(word: str) -> str:
@@ -104,16 +104,18 @@ def _split(word: str, known: Mapping[str, frozenset[str]]) -> tuple[str, str] | 
 
 def respelt(word: str, known: Mapping[str, frozenset[str]]) -> tuple[tuple[str, ...], bool]:
     """What `word` is read as: its spelling (or the two words run together) and whether guessed."""
+    if word in known:
+        return (word,), False
     listed = SPELLINGS.get(word)
     if listed is not None:
         return tuple(listed.split()), False
     if len(word) <= SHORT or word in REAL_WORDS or word in GUESSABLE:
         return (word,), False
+    guess = nearest(word)
     for shorter in (_squeezed(word), _without_doubles(word)):
         heard = shorter in known or shorter in SPELLINGS or shorter in SHORT_NUMBERS
-        if shorter != word and heard:
+        if shorter != word and heard and (guess not in SIGNS_ALONE or shorter in SIGNS_ALONE):
             return tuple(SPELLINGS.get(shorter, shorter).split()), False
-    guess = nearest(word)
     if guess is not None:
         return (guess,), True
     return (_split(word, known) or (word,)), False

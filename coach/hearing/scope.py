@@ -22,6 +22,14 @@ if TYPE_CHECKING:
 _BODY: Final = frozenset("PART CHEST RIBS FACE LEG CALF ELSEWHERE HEART WOUND".split())
 
 
+# families whose words may stand in one list of denied signs
+_SYMPTOMS: Final = frozenset(
+    "NUMB BUZZ SHOCK FEELING WEAK WEAKNESS SWELL COLOUR RED BRUISE DISLOCATE SLIP POP CATCH FRACTURE "
+    "SHAPE PAIN FEVER CHILL VOMIT FLU INFECT FAINT TIGHT GASP BREATH CHEST SWEATS DROPPING LIMP "
+    "LOOSE UNSTABLE FALL HEADACHE NAUSEA COLD".split()
+)
+
+
 class Reading(IntEnum):
     """How a phrase is meant; the larger, the surer that it is a sign here and now."""
 
@@ -84,6 +92,8 @@ def _ends_at_comma(words: Sequence[Word], place: int, no: int) -> bool:
         return True  # "no, ..." is an answer
     if _list_goes_on(words, place):
         return False
+    if not any(words[k].keys & _SYMPTOMS for k in range(no + 1, place)):
+        return True  # "no game today, chest pain": what was denied is no sign
     if words[no].text in w.NOT_WORDS or words[place].text in w.STATES:
         return True
     return _new_subject(words, place) or "PART" in words[place].keys

@@ -40,6 +40,7 @@ ARM_SIGNS: Final = (
         feeling|sensation .. gone|missing|lost|left|disappeared|off
         feeling|sensation hasnt|didnt|wont|doesnt .. come|came|return|back
         PART .. BE DULLED
+        HANDS .. BE .. dead
         PART .. like .. cotton|rubber|wood|novocaine|plastic|foam|cardboard|mittens
         PART .. like .. glove|gloves|mitten|sleeping|static|tv
         PART .. like .. mine|somebody|someone|belong|belongs|attached

@@ -37,7 +37,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "shock shocks jolt jolts jolted lightning stinger stingers lightening electrocuted",
     "FEELING": "feeling sensation feel feelin sense touch",
     "ASLEEP": "asleep",
-    "DULLED": "dull dead wooden cottony cotton rubber glove gloves plastic "
+    "DULLED": "dull wooden cottony cotton rubber glove gloves plastic "
     "foam cardboard mitten mittens oven anesthetic anaesthetic",
     # ------------------------------------------------------------------ strength
     "WEAK": "weak weaker",
@@ -133,7 +133,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "gravel asphalt boards road sidewalk driveway snow poolside shower mud base plate bleachers",
     # ------------------------------------------------------------------ chest, breath, heart, head
     "TIGHT": "tight tightness tightening tightened pressure squeezing squeezed squeeze heavy "
-    "heaviness crushing crushed burning stabbing stab gripping elephant weight band "
+    "heaviness crushing crushed burning stabbing stab gripping elephant "
     "constricted clamped",
     "BREATH": "breath breathe breathing breaths air inhale breathed breathin inhaling wind",
     "GASP": "wheezing wheeze wheezy gasping gasp panting hyperventilating suffocating winded",
@@ -275,3 +275,10 @@ GUESSABLE: Final = (
     )
     | frozenset(word for word in SLOT_WORDS.split() if len(word) > 3)  # noqa: PLR2004
 ) - _NOT_GUESSED
+
+# of two words equally close to a misspelling, one of these is the one asked about
+SIGNS_ALONE: Final = frozenset(
+    word
+    for family in "NUMB WEAKNESS SWELL DISLOCATE FAINT FEVER CHILL VOMIT INFECT GASP".split()
+    for word in SIGN_WORDS[family].split()
+)

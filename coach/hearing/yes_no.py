@@ -98,6 +98,10 @@ _WELL: Final = word_set(
     "great fine good ok okay normal perfect clean smooth clear awesome solid alright "
     "comfortable amazing nothing through excellent"
 )
+_SIGNS: Final = word_set(
+    "any numbness numb tingling weakness weak swelling swollen slip slipped pop popped fever chills "
+    "dizzy faint cold color colour new worse odd unusual locked catch"
+)
 _ONLY: Final = word_set(
     "only just when during after towards toward late early whenever at on near by"
 )
@@ -138,8 +142,8 @@ def _by_topic(words: Sequence[Word], ask: str) -> Read | None:
         return Read("yes", (0,)) if texts & _ALL and not denied else None
     if about & (_HURT | {"wake"}):
         return _hurt_answer(words, texts, denied=denied)
-    if texts & _WELL and not texts & _HURT and not denied:
-        return Read("no", (0,), hedged=False)
+    if about & _SIGNS and texts & _WELL and not texts & _HURT and not denied:
+        return Read("no", (0,))
     return None
 
 

@@ -15,7 +15,7 @@ sys.path.insert(0, str(Path(__file__).resolve().parents[2]))
 
 from coach.hearing.respell import _index, _shortened, slips_allowed, slips_between
 from coach.hearing.spellings import SPELLINGS
-from coach.hearing.vocabulary import FAMILIES, GUESSABLE
+from coach.hearing.vocabulary import GUESSABLE
 
 HEAD = '''"""Real English words close to a word the ear knows: never taken for a misspelling of it.
 
@@ -58,7 +58,7 @@ def main(paths: list[str]) -> None:
     words = set(EXTRA)
     for path in paths:
         words |= set(Path(path).read_text(encoding="utf-8").split())
-    known = set(FAMILIES) | set(GUESSABLE) | set(SPELLINGS)
+    known = set(GUESSABLE) | set(SPELLINGS)
     plain = {w.replace("'", "") for w in words if w.replace("'", "").isascii()}
     found = sorted(
         w

@@ -1,0 +1,105 @@
+"""How well and how fast the ear hears: scores of every set, time an answer, time to import.
+
+usage: python tests/bench/hearing.py
+Prints only; nothing here passes or fails. Times hang on the machine: read the ratios.
+"""
+
+from __future__ import annotations
+
+import statistics
+import subprocess
+import sys
+import time
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parents[2]
+sys.path.insert(0, str(ROOT))
+
+from coach.hearing import hear, question_of
+from tests.hearing.scoring import Tally, rows_of, tally
+
+SETS = (
+    ("public", "public set"),
+    ("tuned", "tuned on"),
+    ("kept_back", "kept back, never tuned on"),
+)
+# first run of the kept-back set, before any of its results were seen
+FIRST_RUN = "first run of the kept-back set: seen 94 of 107, stopped 79 of 98, false 6 of 231"
+
+
+def told(name: str, what: str) -> None:
+    """One set's scores."""
+    result = tally(rows_of(name))
+    signs = result.signs
+    print(f"{what} ({signs['signs'] + signs['plain']} answers)")
+    print(f"  signs seen          {signs['seen']} of {signs['signs']}")
+    print(f"  clear ones stopped  {signs['stopped']} of {signs['strict']}")
+    print(f"  right group         {signs['kind']} of {signs['seen']}")
+    print(f"  sent away wrongly   {signs['false']} of {signs['plain']}")
+    print(f"  needless questions  {signs['needless']} of {signs['plain']}")
+    for question in result.slots:
+        print(f"  {slot_line(result, question)}")
+
+
+def slot_line(result: Tally, question: str) -> str:
+    """One slot's counts in a line."""
+    counts = result.slots[question]
+    extra = ", ".join(
+        f"{part} {counts[part]}" for part in ("guessed", "under", "flipped") if counts[part]
+    )
+    asked = f"asked again needlessly {counts['answerable_asked']}"
+    return f"{question:12} right {counts['right']} of {counts['all']}, {asked}" + (
+        f", {extra}" if extra else ""
+    )
+
+
+def seconds(work: object, rounds: int = 3) -> float:
+    """The best time of a few rounds."""
+    best = float("inf")
+    for _ in range(rounds):
+        start = time.perf_counter()
+        work()  # type: ignore[operator]
+        best = min(best, time.perf_counter() - start)
+    return best
+
+
+def speed() -> None:
+    """Time an answer, a long answer, the first answer and the import."""
+    rows = [row for name, _ in SETS for row in rows_of(name)]
+    first = seconds(lambda: hear(question_of(rows[0]), "my hand is numb"), rounds=1)
+    times = [seconds(lambda r=row: hear(question_of(r), r["text"])) for row in rows]  # type: ignore[misc]
+    long = " ".join(row["text"] for row in rows)[:10_000]
+    note = question_of({"q": "note"})
+    whole, half = seconds(lambda: hear(note, long)), seconds(lambda: hear(note, long[:5_000]))
+    print("speed")
+    print(f"  median answer       {statistics.median(times) * 1e6:.0f} microseconds")
+    print(f"  19 of 20 within     {sorted(times)[int(0.95 * len(times))] * 1e6:.0f} microseconds")
+    print(f"  first answer        {first * 1e3:.1f} ms (the patterns are read then)")
+    print(f"  10,000 characters   {whole * 1e3:.1f} ms, {whole / half:.2f} times 5,000")
+    print(f"  import of the room  {import_ratio():.2f} times a start of Python without it")
+
+
+def import_ratio() -> float:
+    """Start of Python with the room imported, against a start without it; the middle of nine."""
+
+    def start(code: str) -> float:
+        command = [sys.executable, "-c", code]
+        return statistics.median(
+            seconds(lambda: subprocess.run(command, check=True, cwd=ROOT), rounds=1)
+            for _ in range(9)
+        )
+
+    start("import coach.hearing")  # the bytecode is cached from here on
+    return start("import coach.hearing") / start("import re, typing, enum")
+
+
+def main() -> None:
+    """Print every set's scores and the speed."""
+    speed()
+    for name, what in SETS:
+        told(name, what)
+    print(FIRST_RUN)
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,82 @@
+"""The ear on whole sets of answers: the public set, the tuned set, and one not tuned on.
+
+The limits of the public set are its own "good" row. The kept-back set was written before its
+results were looked at, its single lines are not read, and it must reach the "must" row or better.
+"""
+
+from __future__ import annotations
+
+from functools import cache
+
+import pytest
+
+from tests.hearing.scoring import Tally, rows_of, tally
+
+SETS = ("public", "tuned", "kept_back")
+
+
+@cache
+def scores(name: str) -> Tally:
+    return tally(rows_of(name))
+
+
+@pytest.mark.parametrize(
+    ("name", "seen", "stopped", "kind"),
+    [("public", 0.97, 0.93, 0.95), ("tuned", 0.97, 0.93, 0.95), ("kept_back", 0.92, 0.85, 0.90)],
+)
+def test_warning_signs_are_seen_and_clear_ones_stop_at_once(
+    name: str, seen: float, stopped: float, kind: float
+) -> None:
+    result = scores(name)
+    assert result.share("seen", "signs") >= seen, result.missed
+    assert result.share("stopped", "strict") >= stopped
+    assert result.share("kind", "seen") >= kind
+
+
+@pytest.mark.parametrize("name", SETS)
+def test_harmless_answers_are_not_sent_away(name: str) -> None:
+    result = scores(name)
+    assert result.share("false", "plain") <= 0.02, result.false
+    assert result.share("needless", "plain") <= 0.05
+
+
+@pytest.mark.parametrize("name", SETS)
+@pytest.mark.parametrize(
+    ("question", "good", "must"),
+    [
+        ("pain_now", 0.96, 0.92),
+        ("worst_pain", 0.96, 0.92),
+        ("sleep_hours", 0.96, 0.92),
+        ("throwing", 0.94, 0.88),
+        ("yes_no", 0.95, 0.88),
+        ("set_feel", 0.90, 0.80),
+    ],
+)
+def test_slots_are_read_right(name: str, question: str, good: float, must: float) -> None:
+    limit = must if name == "kept_back" else good
+    assert scores(name).slot_share(question, "right") >= limit
+
+
+@pytest.mark.parametrize("name", SETS)
+def test_pain_is_never_read_too_low_and_yes_is_never_read_as_no(name: str) -> None:
+    slots = scores(name).slots
+    assert slots["pain_now"]["under"] == 0
+    assert slots["worst_pain"]["under"] == 0
+    assert slots["yes_no"]["flipped"] == 0
+
+
+@pytest.mark.parametrize("name", ["public", "tuned"])
+def test_counts_and_distances_of_throwing_are_right(name: str) -> None:
+    result = scores(name)
+    assert result.slot_share("throwing", "count right", "count") >= 0.95
+    assert result.slot_share("throwing", "max_distance_ft right", "max_distance_ft") >= 0.95
+
+
+def test_the_sets_are_large_enough_and_do_not_overlap() -> None:
+    tuned = {row["text"] for row in rows_of("tuned")}
+    kept = {row["text"] for row in rows_of("kept_back")}
+    assert len(rows_of("tuned")) >= 400
+    assert len(rows_of("kept_back")) >= 300
+    notes = {row["text"] for row in rows_of("kept_back") if row["expect"]["red_flag"]}
+    assert len(tuned & notes) <= 8
+    assert len(tuned & kept) < len(kept) / 4
