@@ -26,6 +26,15 @@ from coach.session.state import Happening, State
 from coach.session.stopping import stop
 from coach.session.today import NO_WORK
 
+THROWING_FACTS: Final = ("throwing yesterday", "throwing today", "throwing tomorrow")
+# The ears' names for throwing as the scripts' names; what is between two kinds counts as the harder.
+# Common practice, no published source.
+THROWN_AS: Final = {
+    "off": "none",
+    "catch": "light",
+    "long_toss": "hard practice",
+    "practice": "hard practice",
+}
 HARD: Final = ("hard practice", "bullpen", "game")
 LEVELS: Final = {"all": 0, "gentle": 1, "nothing": NO_WORK}
 ORDERS: Final = {"as usual": 0, "after throwing": 1}

@@ -17,6 +17,7 @@ from coach.model.ladders import Ladder, ThrowDay, ThrowState
 from coach.model.turns import Event, Typed
 from coach.rules.throwing_tables import STEP_TABLES
 from coach.session.brief import Brief
+from coach.session.checking_in import THROWING_FACTS, THROWN_AS
 from coach.session.ladders import ALL
 from coach.session.showing import dose_words
 from coach.session.state import State
@@ -111,10 +112,23 @@ def with_answers(book: Book, event: Typed, heard: Heard) -> Book:
         if fact == "pain in set" and not isinstance(value, str | tuple):
             worst = value if book.worst_in_set is None else max(book.worst_in_set, value)
             book = book._replace(worst_in_set=worst)
+    answers.update(throwing_in_words(heard))
     if heard.group is not None:
         answers["typed"] = event.text.strip()
     kept = (*book.kept, *heard.values)
     return book._replace(answers=tuple(answers.items()), kept=kept)
+
+
+def throwing_in_words(heard: Heard) -> dict[str, Value]:
+    """What was heard of throwing as it is read back: the kind, with the count where one was said."""
+    count = dict(heard.also).get("count")
+    words: dict[str, Value] = {}
+    for fact, value in heard.values:
+        if fact in THROWING_FACTS:
+            kind = str(THROWN_AS.get(str(value), value))
+            past = fact == "throwing yesterday" and isinstance(count, int | float) and count
+            words[f"{fact} in words"] = f"{kind}, {count:g} throws" if past else kind
+    return words
 
 
 def own_questions(book: Book, before: State) -> Book:
@@ -176,8 +190,8 @@ def day_record(book: Book, state: State, ended: str) -> DayRecord:
         pain_now=number(answers.get("pain now")),
         worst_in_set=book.worst_in_set,
         sleep_h=number(answers.get("sleep last night")),
-        threw_yesterday=text(answers.get("throwing yesterday")),
-        throwing_today=text(answers.get("throwing today")),
+        threw_yesterday=thrown_kind(answers.get("throwing yesterday")),
+        throwing_today=thrown_kind(answers.get("throwing today")),
         morning_up=state.morning_up,
         done=exercises_done(book),
         alone=book.alone,
@@ -271,6 +285,11 @@ def own_words(answers: dict[str, Value]) -> tuple[str, ...]:
 def number(value: Value | None) -> float | None:
     """A number, or None."""
     return value if isinstance(value, int | float) else None
+
+
+def thrown_kind(value: Value | None) -> str | None:
+    """The kind of throwing by the scripts' names, or None."""
+    return str(THROWN_AS.get(str(value), value)) if isinstance(value, str) else None
 
 
 def text(value: Value | None) -> str | None:

@@ -27,6 +27,7 @@ from coach.session import (
     training,
 )
 from coach.session.brief import Brief
+from coach.session.checking_in import THROWING_FACTS, THROWN_AS
 from coach.session.moments import GATHERED
 from coach.session.questions import WORST, coach_question, is_flag_name
 from coach.session.state import State, under_way
@@ -34,15 +35,6 @@ from coach.session.stopping import UNSURE, stop, too_unclear
 from coach.session.table import Stage
 
 DOUBTS_TO_END: Final = 3
-THROWING_FACTS: Final = ("throwing yesterday", "throwing today", "throwing tomorrow")
-# The ears' names for throwing as the scripts' names; what is between two kinds counts as the harder.
-# Common practice, no published source.
-THROWN_AS: Final = {
-    "off": "none",
-    "catch": "light",
-    "long_toss": "hard practice",
-    "practice": "hard practice",
-}
 _NOTHING_ASKED: Final = Question("timer", Kind.WORD)
 
 

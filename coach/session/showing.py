@@ -114,9 +114,9 @@ def read_back(state: State) -> tuple[Line, ...]:
     if "sleep last night" not in state.blank:
         parts.append("slept {sleep last night} h")
     if "throwing yesterday" not in state.blank:
-        parts.append("throwing yesterday {throwing yesterday}")
+        parts.append("throws yesterday: {throwing yesterday in words}")
     if "throwing today" not in state.blank:
-        parts.append("today {throwing today}")
+        parts.append("today: {throwing today in words}")
     if not parts:
         return ()
     return (
