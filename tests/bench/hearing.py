@@ -15,8 +15,8 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from coach.hearing import hear, question_of
-from tests.hearing.scoring import Tally, rows_of, tally
+from coach.hearing import hear, question_of  # noqa: E402
+from tests.hearing.scoring import Tally, rows_of, tally  # noqa: E402
 
 SETS = (
     ("public", "public set"),
@@ -67,7 +67,7 @@ def speed() -> None:
     """Time an answer, a long answer, the first answer and the import."""
     rows = [row for name, _ in SETS for row in rows_of(name)]
     first = seconds(lambda: hear(question_of(rows[0]), "my hand is numb"), rounds=1)
-    times = [seconds(lambda r=row: hear(question_of(r), r["text"])) for row in rows]  # type: ignore[misc]
+    times = [seconds(lambda r=row: hear(question_of(r), r["text"])) for row in rows]
     long = " ".join(row["text"] for row in rows)[:10_000]
     note = question_of({"q": "note"})
     whole, half = seconds(lambda: hear(note, long)), seconds(lambda: hear(note, long[:5_000]))
