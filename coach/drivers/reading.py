@@ -1,0 +1,104 @@
+"""A diary file handed to the reports: its rows as recorded sessions, and its plan.
+
+Law: read only. A session whose record cannot be read is told as cut off and named as damage, never
+left out and never guessed.
+"""
+
+from __future__ import annotations
+
+import json
+from itertools import groupby
+from typing import TYPE_CHECKING, Final, NamedTuple
+
+from coach.journal.days import day_record, hold_from
+from coach.journal.diary import BEGIN, DAY, EVENT, FILE_NAME, HOLD, LIFT, PLAN, WRONG
+from coach.journal.trouble import MISSING, NOT_A_DIARY, Trouble
+from coach.journal.whole import Whole, read_whole
+from coach.reports.facts import Event, Lifted, Recorded, Sat
+
+if TYPE_CHECKING:
+    from pathlib import Path
+
+    from coach.journal.chain import Row
+    from coach.model.history import DayRecord
+    from coach.model.program import Bound
+
+NO_PLAN: Final = "The diary holds no plan, so there is nothing to show."
+
+
+class Given(NamedTuple):
+    """A diary as the reports take it: what was recorded, the plan in place, the raw rows."""
+
+    recorded: Recorded
+    bound: Bound
+    rows: tuple[Row, ...]
+
+
+def given(path: Path) -> Given:
+    """The diary at `path` (a file, or a folder with one). Raises `Trouble`."""
+    whole = read_whole(path / FILE_NAME if path.is_dir() else path)
+    return from_rows(whole)
+
+
+def from_rows(whole: Whole) -> Given:
+    """What rows say. Raises `Trouble` where no plan is among them."""
+    recorded = recorded_of(whole)
+    return Given(recorded, plan_of(whole.rows), whole.rows)
+
+
+def recorded_of(whole: Whole) -> Recorded:
+    """Rows as sessions, oldest first, with lifts, wrong words and plans beside them."""
+    damage = list(whole.damage)
+    in_session = sorted((row for row in whole.rows if row.session), key=lambda row: row.session)
+    sats = [
+        sat_of(number, list(rows), damage)
+        for number, rows in groupby(in_session, key=lambda row: row.session)
+    ]
+    lifts = [lifted(row) for row in whole.rows if row.sort == LIFT]
+    wrong = [row.at for row in whole.rows if row.sort == WRONG]
+    plans = [(row.at, row.name) for row in whole.rows if row.sort == PLAN]
+    return Recorded(tuple(sats), tuple(lifts), tuple(wrong), tuple(plans), tuple(damage))
+
+
+def sat_of(number: int, rows: list[Row], damage: list[str]) -> Sat:
+    """One session from its rows."""
+    begin = rows[0]
+    header = {k: str(v) for k, v in begin.read().items()} if begin.sort == BEGIN else {}
+    stops = [hold_from(row.read(), row.about) for row in rows if row.sort == HOLD]
+    events = tuple(
+        Event(row.name, row.read(), row.at, tuple(map(str, json.loads(row.shown))))
+        for row in rows
+        if row.sort == EVENT
+    )
+    records = [read_day(row, damage) for row in rows if row.sort == DAY]
+    record = next((one for one in records if one is not None), None)
+    first = stops[0] if stops else None
+    return Sat(number, begin.at, header, record, first, events, tuple(stops[1:]))
+
+
+def read_day(row: Row, damage: list[str]) -> DayRecord | None:
+    """A day's record; None and a named damage where it has another shape."""
+    try:
+        return day_record(row.read())
+    except (KeyError, TypeError, ValueError):
+        damage.append(f"line {row.number}, {row.at[:10]} (the day's record)")
+        return None
+
+
+def lifted(row: Row) -> Lifted:
+    """How a stop was opened."""
+    body = {name: str(value) for name, value in row.read().items()}
+    return Lifted(row.about, body.get("way", ""), body.get("who", ""), body.get("day", ""), row.at)
+
+
+def plan_of(rows: tuple[Row, ...]) -> Bound:
+    """The newest plan that can be read."""
+    from coach.texts.compiled import CopyRefused, from_json
+
+    kept = [row for row in rows if row.sort == PLAN]
+    if not kept:
+        raise Trouble(NO_PLAN, MISSING)
+    try:
+        return from_json(str(kept[-1].read().get("bound", "")))
+    except CopyRefused as refused:
+        raise Trouble(str(refused), NOT_A_DIARY) from None
