@@ -48,6 +48,7 @@ class Brief:
         "plan",
         "program",
         "side_words",
+        "sleep_week",
         "stations",
         "tests",
         "today",
@@ -97,7 +98,10 @@ class Brief:
         )
         self.apart_days = min((s.prescription.apart_days for s in self.stations), default=1)
         self.items, self.tests, self.effect_bits = _laid_out(bound.program.scripts)
-        self.first_truth = _truth_of_the_past(self, worked)
+        past = past_facts(self, worked)
+        self.first_truth = _truth_of(self, past)
+        sleep = past.get("sleep this week")
+        self.sleep_week: float | None = sleep if isinstance(sleep, float) else None
         self._standings: dict[tuple[bool, tuple[str, ...]], dict[str, Standing]] = {}
         self.wants_up = something_wants_up(self)
         self.lexicon = with_phrases(
@@ -166,10 +170,10 @@ def _laid_out(
     return items, tuple(tests), frozenset(effect_bits)
 
 
-def _truth_of_the_past(brief: Brief, worked: list[DayRecord]) -> int:
+def _truth_of(brief: Brief, past: dict[str, str | float]) -> int:
     """The bits of tests about diary and plan, which are known before the first question."""
     truth = 0
-    for fact, value in past_facts(brief, worked).items():
+    for fact, value in past.items():
         truth |= brief.bits_true_for(fact, value)[1]
     return truth
 

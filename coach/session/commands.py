@@ -9,7 +9,8 @@ from __future__ import annotations
 from coach.model.decisions import Basis, Decision
 from coach.model.heard import Command, Kind
 from coach.model.turns import Ask, Line
-from coach.rules import limits
+from coach.rules import limits, picking
+from coach.rules.readiness import warm_up_first
 from coach.session import asides, training
 from coach.session.state import State
 from coach.session.stopping import clinician_name
@@ -81,8 +82,12 @@ def reasons_here(state: State) -> tuple[Decision, ...]:
         return (ours("stop.screen", "I ask for warning signs before any work.", state),)
     if state.stage is Stage.WHO:
         return (ours("plan.life", "I check that this is your plan, and who is here.", state),)
+    if state.missing == ("which version",) and state.work is not None:
+        return (picking.why_pick(training.station_of(state.work, state).exercise),)
     if state.because or state.reasons:
         return state.because or state.reasons
+    if state.stage is Stage.WARM_UP:
+        return (warm_up_first(state.brief.program.warm_up),)
     return (from_the_plan(state),)
 
 

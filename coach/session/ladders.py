@@ -8,7 +8,7 @@ says counts as not done.
 from __future__ import annotations
 
 from datetime import date
-from typing import TYPE_CHECKING, NamedTuple
+from typing import TYPE_CHECKING, Final, NamedTuple
 
 from coach.model.decisions import Basis, Decision, Refusal
 from coach.model.history import DayRecord, Done
@@ -27,9 +27,20 @@ from coach.rules.progression import (
 )
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from coach.model.quantities import Dose, Load
     from coach.session.brief import Brief, Station
 
 ALL = "all"
+# What each axis of a dose stands at, for those that a plan may let go up after some days.
+BY_DAYS: Final[dict[str, Callable[[Dose], int | Load]]] = {
+    "hold": lambda dose: dose.hold_s,
+    "load": lambda dose: dose.load,
+    "range": lambda dose: dose.range_index,
+    "reps": lambda dose: dose.reps_high,
+    "sets": lambda dose: dose.sets,
+}
 
 
 class Standing(NamedTuple):
@@ -56,9 +67,22 @@ def last_day(records: tuple[DayRecord, ...]) -> DayRecord | None:
 def gap_of(brief: Brief) -> Decision:
     """layoff.gap: what the days since the last exercise mean today; a day without one is missed."""
     trained = [r for r in brief.history.records if any(done.sets for done in r.done)]
-    if not trained:
-        return layoff.gap(0)
-    return layoff.gap(layoff.days_missed(date.fromisoformat(trained[0].day), brief.today))
+    return gap_since(brief, trained[0].day if trained else brief.today.isoformat())
+
+
+def gap_since(brief: Brief, day: str) -> Decision:
+    """layoff.gap since an ISO day; under `changed rules` the plan's own days begin the step down."""
+    missed = layoff.days_missed(date.fromisoformat(day), brief.today)
+    decision = layoff.gap(missed)
+    own = dict(brief.plan.changed).get("layoff.gap")
+    if own is None or decision.outcome not in {"none", "one step down"}:
+        return decision
+    decision = layoff.gap(layoff.STEP_DOWN_FROM_DAYS if missed >= own else 0)
+    why = f"One step lower today. There were {own:g} or more days off."
+    lower = decision.outcome != "none"
+    return decision._replace(
+        why=why if lower else decision.why, place=brief.plan.place, basis=Basis.PLAN
+    )
 
 
 def rails_of(brief: Brief, station: Station) -> Rails | None:
@@ -76,16 +100,20 @@ def rails_of(brief: Brief, station: Station) -> Rails | None:
 
 
 def before_today(brief: Brief, name: str, rails: Rails) -> Ladder:
-    """The exercise's ladder as the newest record has it; the opening where none has.
+    """The exercise's ladder as the newest session has it; the opening where none has.
 
-    Under a new plan version the axes go on where they fit it, under its caps.
+    A start at which nothing could be done is no session: its ladders would count the day before it
+    twice. Under a new plan version the axes go on where they fit it, under its caps, and so does
+    the time since each went up.
     """
     for record in brief.history.records:
+        if record.ended == "none":
+            continue
         for exercise, ladder in record.ladders:
             if exercise == name:
                 dose = carried_over(ladder.dose, rails)
                 same_plan = record.plan_version == brief.plan.version
-                return ladder._replace(dose=dose) if same_plan else Ladder(dose)
+                return ladder._replace(dose=dose) if same_plan else Ladder(dose, moved=ladder.moved)
     return Ladder(rails.opening)
 
 
@@ -129,8 +157,20 @@ def standings(brief: Brief, *, morning_up: bool, held: tuple[str, ...]) -> tuple
     out: list[Standing] = []
     for number, ((station, rails), ladder, day) in enumerate(zip(on_rails, old, days, strict=True)):
         new, decision = next_ladder(ladder, day, rails, number == up)
+        new = waiting_anew(ladder, new, decision, brief.today)
         out.append(Standing(station.exercise.name, new, named(decision, station)))
     return tuple(out)
+
+
+def waiting_anew(old: Ladder, new: Ladder, decision: Decision, today: date) -> Ladder:
+    """prog.range: after a step down or days off, an axis that goes by days waits them all again."""
+    if decision.outcome not in {"down", "first step"}:
+        return new
+    since = today.isoformat()
+    lowered = [axis for axis, held in BY_DAYS.items() if held(new.dose) != held(old.dose)]
+    axes = BY_DAYS if decision.outcome == "first step" else lowered
+    moved = {**dict(old.moved), **dict.fromkeys(axes, since)}
+    return new._replace(moved=tuple(sorted(moved.items())))
 
 
 def as_it_was(brief: Brief, station: Station, rails: Rails) -> Standing:

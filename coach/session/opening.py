@@ -12,6 +12,7 @@ from coach.model.decisions import Basis, Decision
 from coach.model.turns import Ask, Line
 from coach.rules import layoff
 from coach.rules.plan_life import clock_back, plan_life
+from coach.rules.readiness import sleep_habit
 from coach.session import checking_in, screening, scripts, throwing, training
 from coach.session.brief import Brief
 from coach.session.ladders import gap_of
@@ -126,7 +127,17 @@ def checked_in_so_far(state: State) -> State:
     if not over or state.end:
         return state
     state = state._replace(stage=follow(state.stage, "checked in"), missing=(), line=False, at=0)
+    state = sleep_noted(state)
     return screened_so_far(screening.begin(state))
+
+
+def sleep_noted(state: State) -> State:
+    """ready.sleep: a habit of short nights is a note for the visit; it locks and lowers nothing."""
+    decision = sleep_habit(state.brief.sleep_week, state.brief.age)
+    if decision.outcome != "note":
+        return state
+    note = Happening("note", "Mean sleep of the week under the mark for this age.", decision)
+    return state._replace(happened=(*state.happened, note))
 
 
 def screened_so_far(state: State) -> State:

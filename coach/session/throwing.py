@@ -7,16 +7,15 @@ table, never more than the plan's last step. A throwing day that was cut off cou
 
 from __future__ import annotations
 
-from datetime import date
 from typing import TYPE_CHECKING, Final
 
 from coach.model.decisions import Basis, Decision, Refusal
 from coach.model.ladders import ThrowDay, ThrowState
 from coach.model.turns import Line, Throws
-from coach.rules import layoff
 from coach.rules import throwing as rules
 from coach.rules.throwing_tables import PITCHER_CLASSES, STEP_TABLES, Part, StepTable
 from coach.session import scripts
+from coach.session.ladders import gap_since
 from coach.session.machine import follow
 from coach.session.questions import QUESTIONS, choice_lines, coach_question, single
 from coach.session.state import Happening, State
@@ -66,16 +65,14 @@ def standing(brief: Brief, cleared: rules.Clearance) -> ThrowState:
     """Where the throwing steps stand today.
 
     A new plan version begins at its own first step; days off lower it; never over the last step.
+    A day on which soreness allowed no throw is a day off.
     """
-    for record in brief.history.records:
-        if record.threw is None:
-            continue
-        if record.plan_version != brief.plan.version:
-            return ThrowState(cleared.from_step)
-        state = record.threw.state
-        missed = layoff.days_missed(date.fromisoformat(record.day), brief.today)
-        return after_days_off(state, layoff.gap(missed).outcome, cleared)
-    return ThrowState(cleared.from_step)
+    with_line = [r for r in brief.history.records if r.threw is not None]
+    if not with_line or with_line[0].plan_version != brief.plan.version:
+        return ThrowState(cleared.from_step)
+    state = with_line[0].threw.state if with_line[0].threw else ThrowState(cleared.from_step)
+    thrown = next((r.day for r in with_line if r.threw and r.threw.step), with_line[-1].day)
+    return after_days_off(state, gap_since(brief, thrown).outcome, cleared)
 
 
 def after_days_off(state: ThrowState, gap: str, cleared: rules.Clearance) -> ThrowState:
@@ -243,8 +240,22 @@ def before_the_arm(state: State, fact: str, close: Callable[[State, str], State]
     """After the two questions on last time: soreness then means a day off now."""
     follows, decision = rules.soreness(sore_so_far(state))
     if fact == "sore next day" and follows.today == "none":
-        return not_today(state, decision, close)
+        return not_today(day_off(state, decision, follows.rest_days), decision, close)
     return go_on(state, close)
+
+
+def day_off(state: State, decision: Decision, days: int) -> State:
+    """throw.soreness: a day off is kept as such, then the step last done comes once more.
+
+    Kept, so that the same soreness is not asked of again and does not hold back every later day.
+    """
+    cleared = cleared_today(state.brief)
+    if cleared is None:
+        return state
+    before = standing(state.brief, cleared)
+    again = min(before.planned, before.last_done or before.planned)
+    after = before._replace(planned=again, clean_here=0)
+    return state._replace(thrown=(0, decision.outcome, days, after))
 
 
 def place_answered(state: State, value: str, close: Callable[[State, str], State]) -> State:

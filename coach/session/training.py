@@ -10,7 +10,7 @@ from typing import Final
 
 from coach.model.heard import Kind, Question
 from coach.model.turns import Ask, Line
-from coach.rules import dosing
+from coach.rules import dosing, picking
 from coach.rules import pain as pain_rules
 from coach.rules.readiness import second_session
 from coach.session import exercise, scripts, throwing
@@ -27,7 +27,7 @@ from coach.session.questions import (
 from coach.session.state import Happening, State, Work, under_way
 from coach.session.stopping import after_the_work
 from coach.session.table import Stage
-from coach.session.today import at_hand, dose_today
+from coach.session.today import at_hand, compose, dose_today
 
 LEFT_TO_END: Final = 2
 
@@ -307,12 +307,13 @@ def take_warm_up_pain(state: State, value: float) -> State:
         because=(decision,),
         happened=(*state.happened, Happening("decision", decision.rule, decision)),
     )
-    words = Line("say", decision.why)
-    if decision.outcome == "end session":
-        return to_close(state._replace(told=(*state.told, words)), "end the work")
-    gentle = state.brief.program.gentle
-    kept = tuple(p for p in state.todo if state.brief.stations[p].exercise.name in gentle)
-    return state._replace(level=max(state.level, 1), todo=kept, told=(*state.told, words))
+    state = state._replace(told=(*state.told, Line("say", decision.why)))
+    if decision.outcome in {"end session", "nothing"}:
+        return to_close(state, "end the work")
+    gentle = compose(state._replace(level=max(state.level, 1)))
+    return state._replace(
+        level=gentle.level, todo=gentle.todo, exercises_today=gentle.exercises_today
+    )
 
 
 def take_reps(state: State, count: float) -> State:
@@ -342,6 +343,13 @@ def take_felt(state: State, name: str) -> State:
     if name == "something else":
         note = Happening("note", f"Something else felt wrong in {station.exercise.name}.")
         state = state._replace(happened=(*state.happened, note))
+    pinched = picking.after_a_pinch(station.exercise)
+    if "pinch" in name and pinched.outcome == "leave":
+        note = Happening("note", f"A pinch in {station.exercise.name}.")
+        told = (*state.told, Line("say", pinched.why))
+        state = state._replace(happened=(*state.happened, note), told=told)
+        left = work._replace(change="leave", fault=-1, felt_due=False)
+        return stepped(state, exercise.Stepped(left, decision=pinched))
     return stepped(state, exercise.felt(work, name, station.exercise.faults))
 
 

@@ -8,8 +8,10 @@ from typing import Any
 import pytest
 
 from coach.model.history import Done, History
+from coach.model.program import Bound, Fault
 from coach.model.quantities import Load
 from coach.model.turns import Typed
+from coach.session.brief import brief_for
 from coach.session.table import Stage
 from tests.session.invented import (
     MONDAY,
@@ -259,3 +261,32 @@ def test_a_first_day_has_no_history_to_lower_it() -> None:
 
 def test_the_load_stays_the_plans() -> None:
     assert first_set().now.offers[0].dose.load == Load("dumbbell", 2.0, "lb")
+
+
+@pytest.mark.parametrize(
+    ("pain", "ends"), [("2", False), ("2.5", False), ("3", False), ("3.5", True), ("6", True)]
+)
+def test_pain_in_the_warm_up_over_the_gentle_ceiling_ends_the_work(pain: str, ends: bool) -> None:
+    day = talk(brief(), *TO_THE_FIRST_SET[:3]).say(pain)
+    assert (day.state.stage is Stage.CLOSE) is ends
+
+
+def test_pain_in_the_warm_up_over_the_exercise_ceiling_leaves_the_gentle_list() -> None:
+    day = talk(brief(), *TO_THE_FIRST_SET[:3]).say("2.5").rested()
+    assert day.now.offers[0].exercise == "wall hold"
+
+
+def test_a_pinch_in_the_cross_body_stretch_leaves_it_with_a_note() -> None:
+    pinch = Fault("pinch in front", "It pinches.", "Hand higher.", "")
+    stretch = OUT._replace(name="cross-body stretch", faults=(pinch,))
+    program = bound().program
+    program = program._replace(
+        exercises=(*program.exercises, stretch),
+        phases=(program.phases[0]._replace(exercises=("cross-body stretch", "table row")),),
+    )
+    doses = (*bound().plan.doses, prescription(stretch))
+    whole = Bound(program, bound().plan._replace(doses=doses), "0" * 64)
+    day = talk(brief_for(whole, asked_lately(), MONDAY), *TO_THE_FIRST_SET)
+    day = day.say("12, pain 0", "pinch in front")
+    assert day.rested().now.offers[0].exercise == "table row"
+    assert "A pinch in cross-body stretch." in day.record().notes
