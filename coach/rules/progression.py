@@ -123,10 +123,10 @@ def _days_since(axis: str, ladder: Ladder, today: date) -> int | None:
     return None if last is None else (today - date.fromisoformat(last)).days
 
 
-def _waited(axis: str, line: Axis, ladder: Ladder, today: date, rails: Rails) -> bool:
+def _waited(axis: str, after_days: int, ladder: Ladder, today: date, rails: Rails) -> bool:
     """Whether an axis with `up after DAYS` has stood that long (since its last step or opening)."""
     days = _days_since(axis, ladder, today)
-    return (days if days is not None else (today - rails.opened).days) >= line.after_days
+    return (days if days is not None else (today - rails.opened).days) >= after_days
 
 
 def _reps_up(dose: Dose, prescription: Prescription) -> Dose | None:
@@ -207,7 +207,10 @@ def _line_of(axis: str, prescription: Prescription) -> Axis | None:
 def _is_due(axis: str, ladder: Ladder, day: DaySummary, rails: Rails) -> bool:
     """Whether `axis` may move today by its own rule: time and no pinch for range, else earned."""
     line = _line_of(axis, rails.prescription)
-    if line is not None and not _waited(axis, line, ladder, day.today, rails):
+    after_days = rails.prescription.load_after_days if axis == "load" else 0
+    if line is not None:
+        after_days = line.after_days
+    if not _waited(axis, after_days, ladder, day.today, rails):
         return False
     if axis == "range":
         return not day.pinch and line is not None and line.after_days > 0

@@ -1,0 +1,137 @@
+"""What days off, a closed plan and a new plan version do to ladders and throwing steps."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+import pytest
+
+from coach.model.history import DayRecord, Done
+from coach.model.ladders import Ladder, ThrowState
+from coach.model.program import Axis
+from coach.model.quantities import Load
+from coach.session.ladders import gap_of
+from coach.session.table import Stage
+from tests.session.invented import HERE, MONDAY, OUT, asked_lately, bound, brief, prescription
+from tests.session.test_ladders import after, climbing, opening, tops
+from tests.session.test_throwing_talk import after_the_exercises, cleared, threw
+
+REACH = prescription(OUT, range=Axis(0, 0, 1, 56, 1, HERE), goes_up=("range",))
+
+
+def reaching(record: DayRecord, version: int = 1) -> Ladder:
+    """The ladder of an exercise whose range goes up after 56 days, long after the phase opened."""
+    rest = tuple(d for d in bound().plan.doses if d.exercise != OUT.name)
+    history = asked_lately()._replace(records=(record,))
+    opened = bound().plan.phase_opened._replace(day="2026-06-01")
+    day = brief(history, doses=(REACH, *rest), phase_opened=opened, version=version)
+    return day.standings(morning_up=False, held=())[OUT.name].ladder
+
+
+def low(days_since_up: int) -> Ladder:
+    """The first range step, the last move up some days ago."""
+    day = (MONDAY.date() - timedelta(days=days_since_up)).isoformat()
+    ladder = opening(OUT.name)
+    dose = ladder.dose._replace(range_index=0, range_step="half way")
+    return ladder._replace(dose=dose, moved=(("range", day),))
+
+
+def on_a_quiet_day(ladder: Ladder, *, days: int = 2, version: int = 1) -> DayRecord:
+    """A good session some days ago, the ladder as used."""
+    at = (MONDAY - timedelta(days=days)).isoformat()
+    done = (Done(OUT.name, 3, True, at, "good"),)
+    return after("good")._replace(
+        day=at[:10], opened_at=at, done=done, ladders=((OUT.name, ladder),), plan_version=version
+    )
+
+
+def test_a_start_with_nothing_done_does_not_count_the_day_before_twice() -> None:
+    earned = after("earned", days=4, good_run=0)
+    counted = tuple((name, ladder._replace(good_run=1)) for name, ladder in earned.ladders)
+    at = (MONDAY - timedelta(days=2)).isoformat()
+    refused = earned._replace(day=at[:10], opened_at=at, ended="none", done=(), ladders=counted)
+    assert tops(climbing((refused, earned))) == (15, 15)
+
+
+@pytest.mark.parametrize(("days", "index"), [(55, 0), (56, 1)])
+def test_range_goes_up_after_the_plans_days_since_its_last_step(days: int, index: int) -> None:
+    assert reaching(on_a_quiet_day(low(days))).dose.range_index == index
+
+
+def test_a_new_plan_version_keeps_the_days_that_a_range_has_to_wait() -> None:
+    assert reaching(on_a_quiet_day(low(3), version=1), version=2).dose.range_index == 0
+
+
+def test_after_many_days_off_the_range_waits_all_its_days_again() -> None:
+    back = reaching(on_a_quiet_day(low(80), days=20))
+    assert back.dose.range_index == 0
+    assert dict(back.moved)["range"] == MONDAY.date().isoformat()
+
+
+def test_after_a_step_down_in_range_its_days_begin_again() -> None:
+    high = low(80)._replace(dose=opening(OUT.name).dose._replace(range_index=1))
+    back = reaching(on_a_quiet_day(high, days=9))
+    assert back.dose.range_index == 0
+    assert dict(back.moved)["range"] == MONDAY.date().isoformat()
+
+
+@pytest.mark.parametrize(("since", "load"), [(13, 5.0), (14, 5.5)])
+def test_a_load_goes_up_after_the_plans_days(since: int, load: float) -> None:
+    five, more = Load("dumbbell", 5.0, "kg"), Load("dumbbell", 5.5, "kg")
+    heavy = prescription(
+        OUT, load=five, load_step=0.5, load_cap=more, goes_up=("load",), load_after_days=14
+    )
+    rest = tuple(d for d in bound().plan.doses if d.exercise != OUT.name)
+    before = after("earned")
+    ladder = opening(OUT.name)._replace(good_run=1)
+    ladder = ladder._replace(dose=ladder.dose._replace(load=five))
+    opened = (MONDAY.date() - timedelta(days=since)).isoformat()
+    day = brief(
+        asked_lately()._replace(records=(before._replace(ladders=((OUT.name, ladder),)),)),
+        doses=(heavy, *rest),
+        loads_at_home=(five, more),
+        phase_opened=bound().plan.phase_opened._replace(day=opened),
+    )
+    assert day.standings(morning_up=False, held=())[OUT.name].ladder.dose.load.amount == load
+
+
+@pytest.mark.parametrize(
+    ("own", "missed", "outcome"),
+    [
+        (5.0, 4, "none"), (5.0, 5, "one step down"), (10.0, 9, "none"),
+        (10.0, 10, "one step down"), (14.0, 13, "none"), (14.0, 14, "first step"),
+        (5.0, 27, "first step"), (5.0, 28, "contact"),
+    ],
+)  # fmt: skip
+def test_the_plans_own_days_off_begin_the_step_down(own: float, missed: int, outcome: str) -> None:
+    day = climbing((after("earned", days=missed + 1),), changed=(("layoff.gap", own),))
+    assert gap_of(day).outcome == outcome
+
+
+# ---------------------------------------------------------------- throwing
+
+
+def test_sore_the_next_day_is_kept_as_a_day_off_and_the_last_step_comes_again() -> None:
+    day = after_the_exercises(cleared(threw(3, ThrowState(3, 2, 1)))).say("no", "yes")
+    kept = day.record().threw
+    assert kept is not None
+    assert (kept.step, kept.throws, kept.rest_days) == (0, 0, 1)
+    assert kept.state == ThrowState(2, 2, 0)
+
+
+def test_after_the_day_off_the_same_soreness_is_not_asked_of_again() -> None:
+    off = threw(2, ThrowState(2, 2))
+    assert off.threw is not None
+    off = off._replace(threw=off.threw._replace(step=0, throws=0, rest_days=1))
+    day = after_the_exercises(cleared(off, threw(5, ThrowState(3, 2))))
+    assert day.name == "arm tired"
+    assert "step 2 of 7" in day.say("no", "no").words
+
+
+def test_a_day_off_for_soreness_does_not_shorten_the_days_off_from_throwing() -> None:
+    off = threw(2, ThrowState(3, 2))
+    assert off.threw is not None
+    off = off._replace(threw=off.threw._replace(step=0))
+    day = after_the_exercises(cleared(off, threw(8, ThrowState(3, 2)))).say("no", "no")
+    assert day.state.stage is Stage.THROWING
+    assert "step 2 of 7" in day.words
