@@ -195,7 +195,7 @@ def reopened(state: State, *, free: bool) -> State:
         told = (Line("say", "Changed."),)
     state = state._replace(told=told)
     if state.stage is Stage.SCREEN:
-        state = state._replace(alone=(*state.alone, *extra))
+        state = state._replace(alone=screening.in_order({*state.alone, *extra}))
         return screening.next_section(state) if state.section in {"list", "over"} else state
     if free or state.stage is Stage.CLOSE:
         return state

@@ -195,9 +195,14 @@ def asked_alone(state: State, section: Section) -> State:
     """The section counts as asked alone today."""
     return state._replace(
         alone=tuple(s for s in state.alone if s is not section),
-        asked=(*state.asked, section),
+        asked=in_order({*state.asked, section}),
         happened=(*state.happened, Happening("alone", section.value)),
     )
+
+
+def in_order(sections: set[Section]) -> tuple[Section, ...]:
+    """Sections by their numbers, each once, so that equal situations compare equal."""
+    return tuple(section for section in Section if section in sections)
 
 
 def list_answered(state: State, value: str | float | tuple[str, ...]) -> State:

@@ -31,19 +31,14 @@ SATURDAY: Final = 5
 EVENING_FROM_H: Final = 17
 
 
+# What outlives the work of a day: its summary, and what the last talk still needs.
+_OUTLIVES: Final = ("stage", "brief", "first", "doubts", "quoted", "morning_up", "happened")
+_SPENT: Final = {n: v for n, v in State._field_defaults.items() if n not in _OUTLIVES}
+
+
 def after_the_work(state: State, trigger: str) -> State:
-    """The stage that follows, with all that only the day's work reads dropped; the day's
-    summary and the count of unclear safety answers stay.
-    """
-    return State(
-        follow(state.stage, trigger),
-        state.brief,
-        first=False,
-        doubts=state.doubts,
-        quoted=state.quoted,
-        morning_up=state.morning_up,
-        happened=state.happened,
-    )
+    """The stage that follows, with all dropped that only the day's work reads."""
+    return state._replace(**{**_SPENT, "stage": follow(state.stage, trigger), "first": False})
 
 
 def stop(state: State, code: str, group: str = "", because: Decision | None = None) -> State:
