@@ -155,10 +155,15 @@ class TerminalPort:
 
     def _forget_early_typing(self) -> None:
         clear_typeahead(self._prompts.app.input)
-        with contextlib.suppress(ImportError, OSError, ValueError):
-            import termios
+        drop_waiting_input()
 
-            termios.tcflush(sys.stdin.fileno(), termios.TCIFLUSH)
+
+def drop_waiting_input() -> None:
+    """Forget what the terminal holds that nobody has read yet."""
+    with contextlib.suppress(ImportError, OSError, ValueError):
+        import termios
+
+        termios.tcflush(sys.stdin.fileno(), termios.TCIFLUSH)
 
 
 class Blocks:
@@ -226,9 +231,12 @@ def _keys(nothing_to_send: Callable[[], bool]) -> KeyBindings:
 
     @keys.add(Keys.Any)
     def letter(event: KeyPressEvent) -> None:
-        """One typed letter."""
+        """One typed letter; past the longest answer, all that still waits is dropped at once."""
         if len(event.current_buffer.text) <= LONGEST:
             event.current_buffer.insert_text(cleaned(event.data) * event.arg)
+        else:
+            event.app.key_processor.empty_queue()
+            drop_waiting_input()
 
     @keys.add(Keys.BracketedPaste)
     def pasted(event: KeyPressEvent) -> None:
