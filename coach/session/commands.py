@@ -156,7 +156,7 @@ def more(state: State) -> State:
 
 def fix(state: State) -> State:
     """Which answer to change, where one was given."""
-    no_use = state.aside or state.stage in {Stage.WHO, Stage.ENDING}
+    no_use = state.aside or state.back or state.stage in {Stage.WHO, Stage.ENDING}
     if no_use or not asides.fixable(state):
         words = "There is nothing to change here yet. A stop cannot be changed."
         return state._replace(told=(Line("say", words),), repeat=True)

@@ -128,3 +128,22 @@ def test_a_sign_over_a_read_back_pain_cannot_go_round_for_ever() -> None:
         state = on(state, Heard(Action.CONFIRM, group=Group.NUMB_TINGLE))
         state = typed(typed(state, heard_right="no"), pain_now=9.0)
     assert state.stage is Stage.STOPPED
+
+
+def test_nothing_is_put_right_in_the_middle_of_a_screen_asked_again() -> None:
+    state = calmly(start(brief()), "set line in set 2")
+    after = take(state, Resumed(4000), NOTHING)
+    assert not isinstance(after, Refusal)
+    state = typed(calmly(after, "sets since"), sets_since=0.0)
+    assert state.stage is Stage.SCREEN
+    assert not on(state, Heard(Action.ACCEPT, command=Command.FIX)).aside
+
+
+def test_a_section_asked_twice_in_a_day_is_kept_once() -> None:
+    state = calmly(start(brief()), "set line in set 1")
+    asked = state.asked
+    for _ in range(3):
+        after = take(state, Resumed(4000), NOTHING)
+        assert not isinstance(after, Refusal)
+        state = calmly(after, "set line in set 1")
+    assert state.asked == asked
