@@ -10,6 +10,7 @@ import re
 from typing import TYPE_CHECKING, Final, NamedTuple
 
 from coach.drivers.cleaned import cleaned, width_of
+from coach.session.questions import QUESTIONS
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -19,6 +20,7 @@ if TYPE_CHECKING:
 
 WIDEST: Final = 80  # columns used at most, less one
 NARROWEST: Final = 40
+NOT_CLEAR: Final = "not clear"
 
 _TOKEN: Final = re.compile(r"\{([a-z][a-z ]*)\}")
 _JOIN: Final = "\ue000"  # stands for a blank that no line may break at; never shown
@@ -66,7 +68,10 @@ class Row(NamedTuple):
 
 
 def filled(line: Line, answers: Mapping[str, Value]) -> Line:
-    """The line with each `{fact}` replaced by its answer, in one pass; unknown ones stay."""
+    """The line with each `{fact}` replaced by its answer, in one pass.
+
+    A fact that was asked and stayed unclear reads `not clear`; what names no fact stays as it is.
+    """
     text = _filled(line.text, answers)
     return line._replace(text=text, parts=tuple(_filled(part, answers) for part in line.parts))
 
@@ -74,7 +79,9 @@ def filled(line: Line, answers: Mapping[str, Value]) -> Line:
 def _filled(text: str, answers: Mapping[str, Value]) -> str:
     def value(found: re.Match[str]) -> str:
         fact = found.group(1)
-        return spelled(answers[fact]) if fact in answers else found.group(0)
+        if fact in answers:
+            return spelled(answers[fact])
+        return NOT_CLEAR if fact in QUESTIONS else found.group(0)
 
     return _TOKEN.sub(value, text)
 
@@ -95,8 +102,13 @@ def columns(window: int) -> int:
 
 
 def for_eyes(lines: tuple[Line, ...], window: int) -> list[Row]:
-    """Rows of the lines in a window of so many columns."""
-    return [Row(line.kind, row) for line in lines for row in wrapped(cleaned(line.text), window)]
+    """Rows of the lines in a window of so many columns; a heading has an empty row above it."""
+    rows: list[Row] = []
+    for line in lines:
+        if line.kind == "name":
+            rows.append(Row("gap", ""))
+        rows += [Row(line.kind, row) for row in wrapped(cleaned(line.text), window)]
+    return rows
 
 
 def wrapped(text: str, window: int) -> list[str]:

@@ -173,3 +173,14 @@ def test_the_words_for_eyes_and_ears_are_the_same_but_for_units_and_ends() -> No
         return re.findall(r"[a-z0-9]+", spoken(text).lower())
 
     assert bare(" ".join(r.text for r in for_ears((LONG,), 40))) == bare(LONG.text)
+
+
+def test_a_fact_that_stayed_unclear_reads_not_clear_and_other_braces_stay() -> None:
+    line = Line("say", "Pain {pain in set} of 10. A {towel} under the arm.")
+    assert filled(line, {}).text == "Pain not clear of 10. A {towel} under the arm."
+
+
+def test_a_heading_has_an_empty_row_above_it_for_the_eyes_only() -> None:
+    lines = (Line("say", "Saved."), Line("name", "Exercise 2 of 4, left arm: row."))
+    assert [row.text for row in for_eyes(lines, 80)][1] == ""
+    assert "" not in [row.text for row in for_ears(lines, 80)]
