@@ -27,7 +27,7 @@ NO_PLAN = "There is no plan here yet.\nGet the file from your clinician, then ty
 OUR_FAULT = "Coach made a mistake. The fault is ours, not yours."
 NO_MORE_TODAY = "Stop for today: no more exercise."
 SAVED = "All you typed so far is saved."
-TOOLS = ("check", "bind", "replay", "hear")  # commands without an athlete in front
+TOOLS = ("check", "bind", "replay", "hear", "map", "sheet")  # commands without an athlete in front
 
 
 def main(arguments: list[str] | None = None) -> int:
@@ -388,6 +388,13 @@ def hear_rows() -> int:
     return 0
 
 
+def at_the_desk(options: argparse.Namespace) -> int:
+    """`coach sheet`, `coach map` and the clinician's other pages and texts."""
+    from coach.drivers import desk
+
+    return desk.run(options)
+
+
 # ---------------------------------------------------------------- reading the command
 
 
@@ -400,6 +407,8 @@ COMMANDS = {
     "bind": bind,
     "replay": replay,
     "hear": hear,
+    "map": at_the_desk,
+    "sheet": at_the_desk,
 }
 
 

@@ -32,11 +32,12 @@ Athlete
 Clinician
   coach check PATH  find mistakes
   coach bind PLAN   make one file
+  coach map PATH    the talk on a page
+  coach sheet PLAN  a paper hand-out
 Tester
   coach replay PATH play scenario files
   coach hear TEXT   how it is heard
 
-Start: coach use FILE, then: coach
 At any question you can type help.
 --plain    lines only, nothing redrawn
 --version  what it is for and is not
@@ -106,6 +107,14 @@ _HELP: Final[dict[str, CommandHelp]] = {
     "bind": CommandHelp(
         "Make one readable file for the athlete from a plan and its program.",
         "coach bind d-o.yaml --out d-o.txt",
+    ),
+    "map": CommandHelp(
+        "Show the whole conversation of a program on one page, with each line's place.",
+        "coach map my-program/ --out map.html",
+    ),
+    "sheet": CommandHelp(
+        "Make the athlete's paper hand-out, in large print.",
+        "coach sheet d-o.yaml --out d-o.html",
     ),
     "replay": CommandHelp(
         "Play scenario files and show where they differ from what happens.",
@@ -177,6 +186,19 @@ def _bind(command: argparse.ArgumentParser) -> None:
     command.add_argument("--out", metavar="FILE", help="where to write it")
 
 
+def _map(command: argparse.ArgumentParser) -> None:
+    command.add_argument("path", metavar="PATH", help="a program's folder, or a plan of it")
+    command.add_argument("--out", metavar="FILE", help="where to write the page")
+
+
+def _sheet(command: argparse.ArgumentParser) -> None:
+    command.add_argument("plan", metavar="PLAN", help="the athlete's plan")
+    command.add_argument("--out", metavar="FILE", help="where to write the page")
+    command.add_argument(
+        "--paper", choices=("a4", "letter"), default="a4", help="a4 (if not said) or letter"
+    )
+
+
 def _replay(command: argparse.ArgumentParser) -> None:
     command.add_argument("paths", nargs="+", metavar="PATH", help="scenario files or folders")
     command.add_argument("--junit", metavar="FILE", help="results for a build server")
@@ -210,4 +232,6 @@ _OPTIONS: Final[dict[str, Callable[[argparse.ArgumentParser], None]]] = {
     "bind": _bind,
     "replay": _replay,
     "hear": _hear,
+    "map": _map,
+    "sheet": _sheet,
 }

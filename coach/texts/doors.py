@@ -16,7 +16,7 @@ from coach.texts.checks_plan import check_plan
 from coach.texts.checks_program import check_program
 from coach.texts.margin import Margin, Page, did_you_mean
 from coach.texts.plans import read_plan_tree
-from coach.texts.programs import read_program_into
+from coach.texts.programs import read_program_into, script_trees
 from coach.texts.yaml_lines import Mapped, Text, read_page, read_tree
 
 
@@ -25,6 +25,33 @@ def read_program(folder: Path) -> tuple[Program | None, list[Finding]]:
     margin = Margin()
     program = _program(margin, folder, "")
     return (None if margin.has_error() else program), margin.sorted_findings()
+
+
+def program_with_lines(
+    path: Path,
+) -> tuple[Program | None, dict[str, Mapped], list[Finding]]:
+    """A program and each script's lines as they stand, by moment; None with the findings.
+
+    `path` is a program's folder, a file in it, or a plan of it.
+    """
+    folder = folder_of_program(path)
+    if folder is None:
+        margin = Margin()
+        what = f"There is no program in or for {path.name}."
+        margin.note("file.missing", Place(str(path), 1), what)
+        return None, {}, margin.sorted_findings()
+    program, findings = read_program(folder)
+    if program is None:
+        return None, {}, findings
+    return program, script_trees(folder, Margin()), findings
+
+
+def folder_of_program(path: Path) -> Path | None:
+    """The folder of a program, from itself, from a file in it, or from a plan that names it."""
+    for folder in (path, path.parent, path.parent.parent):
+        if _is_folder(folder) and _has_program(folder):
+            return folder
+    return shelf.program_folder_for(path, shelf.says(path, "program"))
 
 
 def read_plan(file: Path, program: Program) -> tuple[Plan | None, list[Finding]]:

@@ -364,7 +364,7 @@ def _scripts(
     by_name: dict[str, Exercise],
     phases: tuple[Phase, ...],
 ) -> tuple[Script, ...]:
-    trees = _script_trees(folder, margin)
+    trees = script_trees(folder, margin)
     filled = _filled_facts(by_name, phases)
     known = {fact.name: filled.get(fact.name, fact) for fact in facts.DIARY_FACTS}
     own: dict[str, Place] = {}
@@ -382,7 +382,8 @@ def _scripts(
     return tuple(scripts)
 
 
-def _script_trees(folder: Path, margin: Margin) -> dict[str, Mapped]:
+def script_trees(folder: Path, margin: Margin) -> dict[str, Mapped]:
+    """Every script of a program as a tree of lines, by its moment."""
     found: dict[str, Mapped] = {}
     for _, tree in _texts_in(folder, "scripts", margin):
         if not _first_line_is("script", tree, margin):

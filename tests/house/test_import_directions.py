@@ -18,9 +18,11 @@ MAY_IMPORT = {
     "reports": {"model", "hearing", "rules"},
     "drivers": {"model", "hearing", "rules", "session", "texts", "journal", "reports"},
 }
+MAY_IMPORT["pages"] = {"model", "hearing", "rules", "session", "texts"}
+MAY_IMPORT["drivers"] = MAY_IMPORT["drivers"] | {"pages"}
 MAY_IMPORT["cli"] = set(MAY_IMPORT) | {"cli"}
 
-PURE = {"model", "hearing", "rules", "session", "reports"}
+PURE = {"model", "hearing", "rules", "session", "reports", "pages"}
 NOT_IN_PURE = {
     *("os", "sys", "time", "random", "pathlib", "sqlite3", "rich", "prompt_toolkit", "pydantic"),
     *("io", "shutil", "socket", "subprocess", "tempfile", "threading", "secrets", "uuid", "locale"),

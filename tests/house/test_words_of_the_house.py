@@ -37,7 +37,7 @@ OUT_FOR_ATHLETES = {
     *("maintain approximately consult medication physician doctor normal".split()),
     *("just simply safe heal prevent skipped missed bad".split()),
 }
-SPEAKING_ROOMS = {"session", "rules", "drivers", "reports", "journal", "cli"}
+SPEAKING_ROOMS = {"session", "rules", "drivers", "reports", "journal", "pages", "cli"}
 FOR_ATHLETES = {"session", "drivers", "reports"}
 
 

@@ -1,0 +1,83 @@
+"""The commands at a clinician's desk: a program or plan in, a page or a text out.
+
+Law: what has an error finding gives no page, only its findings. Pages go to a file or to standard
+output, never to a network; nothing of an athlete's diary is read here.
+"""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+from typing import TYPE_CHECKING, Final
+
+from coach.drivers.exit_codes import BAD_FILE, DONE, MISSING
+
+if TYPE_CHECKING:
+    import argparse
+    from collections.abc import Callable
+
+    from coach.model.findings import Finding
+
+
+def run(options: argparse.Namespace) -> int:
+    """Run the command that `options.command` names; its exit code."""
+    return DESK[options.command](options)
+
+
+def sheet(options: argparse.Namespace) -> int:
+    """`coach sheet PLAN`: the paper hand-out for the athlete."""
+    from coach.pages.sheet import sheet as paper_sheet
+    from coach.texts.doors import bound_from
+
+    bound, findings = bound_from(existing(options.plan))
+    if bound is None:
+        return refused(findings)
+    return give(paper_sheet(bound, options.paper), options.out)
+
+
+def map_of(options: argparse.Namespace) -> int:
+    """`coach map PATH`: the whole conversation on one page."""
+    from coach.pages.map_page import Pages, map_page
+    from coach.texts.doors import program_with_lines
+
+    program, scripts, findings = program_with_lines(existing(options.path))
+    if program is None:
+        return refused(findings)
+    return give(map_page(Pages(program, scripts)), options.out)
+
+
+def existing(name: str) -> Path:
+    """The path, which is there; raises `Trouble` where it is not."""
+    from coach.journal.trouble import Trouble
+    from coach.texts.rendered import visible
+
+    path = Path(name)
+    if not path.exists():
+        raise Trouble(f"There is no file or folder at {visible(name)}.", MISSING)
+    return path
+
+
+def refused(findings: list[Finding]) -> int:
+    """Show the findings that leave nothing to make a page of."""
+    from coach.texts.rendered import as_text
+
+    sys.stdout.write(as_text(findings))
+    return BAD_FILE
+
+
+def give(text: str, out: str | None) -> int:
+    """The made text, into the file `out` or to standard output."""
+    if out is None:
+        sys.stdout.write(text)
+        return DONE
+    from coach.journal.outgoing import write_whole
+
+    write_whole(Path(out), text)
+    sys.stdout.write("Written.\n")
+    return DONE
+
+
+DESK: Final[dict[str, Callable[[argparse.Namespace], int]]] = {
+    "sheet": sheet,
+    "map": map_of,
+}
