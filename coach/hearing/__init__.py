@@ -5,6 +5,7 @@ raise a warning sign, never clear one.
 """
 
 from coach.hearing.ear import hear, sign_asked_about
+from coach.hearing.language import is_foreign
 from coach.hearing.lexicon import BUILT_IN, Lexicon, Refusal, why_refused, with_phrases
 from coach.hearing.reported import explain, hear_row, marked, question_of
 
@@ -15,6 +16,7 @@ __all__ = [
     "explain",
     "hear",
     "hear_row",
+    "is_foreign",
     "marked",
     "question_of",
     "sign_asked_about",

@@ -73,8 +73,11 @@ def hear(question: Question, text: str, lexicon: Lexicon = BUILT_IN) -> Heard:
     if not text.strip():
         return Heard(Action.ASK_AGAIN)
     words = words_of(text[:LONGEST], lexicon.families)
+    too_long = len(text) > LONGEST
     sign = sign_in(words, lexicon)
-    if question.kind == Kind.LINE:
+    if too_long:
+        heard = Heard(Action.ASK_AGAIN, missed=text.strip()[:200])
+    elif question.kind == Kind.LINE:
         heard = _heard_line(question, text, words)
     else:
         heard = _heard_slot(question, text, words, _read(question, text, words))

@@ -18,6 +18,7 @@ HARMLESS: Final = PLAY + DAYS
 CAUSES: Final = """
     ice :: pack / packs / bag / bags / bath / bucket / cup / massage / machine
     iced|icing|cryo
+    ice made|makes|did
     from|after|on|with|with the ice
     cold :: tub / pack / water / plunge / out / outside / day / morning / weather / game / wind / rain / shower
     slept|sleep|lay|laid|lying|laying|leaned|leaning|sat|sleeping on|funny|wrong|weird|it

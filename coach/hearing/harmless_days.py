@@ -14,16 +14,16 @@ DAYS: Final = """
     drilled .. shot|shots|bunts|fundamentals|threes|winner|three|single|double|technique
     slammed .. work|schedule|homework|door|phone|with
     banged|knocked|hammered|cranked|busted|pumped out
-    knocked :: out my / out the / it out / out a / out all / out of the tournament / out of the playoffs / in / a few / on wood / down 3 / out at / in two / around
+    knocked :: out my / out the / it out / out a / out all / out of the tournament / out of the playoffs / in / a few / on wood / down 3 / out at / in two
     knocked out .. early|cold|asleep|round|tournament|playoffs|bed|9|10|reps|sets|exercises|workout|homework|rehab|session
     cleaned|clean up|my|the
     checked|check :: in / out / email / my / the / with / on / off / box / swing / that
     piled|pile .. homework|runs|points|work|laundry
     homework|work|laundry|dishes .. piled|pile|piling
     leveled|levelled|level up
-    thrown :: out at / off my / off by / off a / for a / together / in the game / well / today / in / since / a ball / a baseball / yet / much / anything / 3
+    thrown :: out at / off my / off by / off a / for a / together / in the game / well / today / since / a ball / a baseball / yet / much / anything / 3
     got thrown out
-    kicked|kick :: off / out / it / back / butt / ass / in / my butt / my ass / the habit / a ball / the ball / a goal / some / their / our / in late
+    kicked|kick :: off / out / it / butt / ass / my butt / my ass / the habit / a ball / the ball / a goal / some / their / our / in late
     kicked .. butt|ass|ball|field|goal|habit|asses
     run over :: to / the
     stuck :: in traffic / in a meeting / at / in class / in the / with it / to / landing / it / on the bus / inside / around / out / on level / on the same / the landing / home / behind
@@ -44,12 +44,12 @@ DAYS: Final = """
     rain|storm|sprinkler|downpour .. soaked|drenched|wet|cold
     nasty slider|curve|curveball|stuff|changeup|breaking
     stiff :: competition / breeze / was
-    catch :: up / play / with / and throw / partner / today / at / for / a / the / ball / phrase / my / warmups / was / in / on
-    catching :: up / bullpen / bullpens / practice / drills / some / rays / flights / for / gear / a / fly / today / warm / was / pens / on / in / for / and / felt / coach / game / games / both
+    catch :: up / play / with / and throw / partner / today / at / for / ball / phrase / warmups
+    catching :: up / bullpen / bullpens / practice / drills / some / rays / flights / for / gear / a / fly / today / warm / pens / for / felt / coach / game / games / both
     play|played|playing|light|some|easy|long|short|just|had|more|good|warmup catch
     locked|lock|locking .. in|door|car|house|gate|core|keys|eyes|wrist|knees
-    lock|locked :: in / it in / down / up shop / up the / the door / out at / in at / and load / my
-    jam|jams|jammed :: hitters / batters / him / them / session / packed / schedule / hitter / batter / sandwich / out / a / the hitter / my toe / my finger / in traffic / a guy / with
+    lock|locked :: in / it in / down / up shop / up the / the door / out at / in at / and load
+    jam|jams|jammed :: hitters / batters / him / them / session / packed / schedule / hitter / batter / sandwich / out / a / the hitter / my toe / my finger / in traffic / a guy
     traffic|paper|bases jam|jammed
     lift|lifted|lifting .. heavy|weights|legs|today|yesterday|lower|body|upper
     lower|upper body
@@ -65,7 +65,7 @@ DAYS: Final = """
     next|first|big|one|another|each|this|drop|slide|side|crow|hop|a|my|lead|extra|jab|last step|steps
     broad|squat|box|high|long|rope jump|jumps
     jump|jumped|jumping :: rope / jacks / serve / serves / ball / pass / shot / shots / around / on a call / ahead / in the pool / in the shower / right / in weight / for / up in / on the / over / to the / higher / float / training / squats / floater / up from
-    rolled|roll|rolling|rolls :: over / through / lats / back / with / pecs / my lats / my back / my quads / my ankle / a ball / up / into / a double / out my / out lats / out the / out with / the dice / an ankle / in late / it out / out my
+    rolled|roll|rolling|rolls :: over / lats / pecs / my lats / my back / my quads / my ankle / a ball / up / a double / out my / out lats / out the / out with / the dice / an ankle / in late / it out / out my
     foam roll|rolled|roller|rolling|rolls
     rolling .. out .. foam|roller|lats|back
     ankle .. rolled|sprained|twisted|roll|taped
@@ -97,13 +97,33 @@ DAYS: Final = """
     dip|dips :: in velo / in the pool / bar / today / in performance / set / sets / felt / for / and
     tricep|triceps|bar|bench|ring|chest|weighted|did|do dip|dips
     chips .. dip
-    woke|wake|wakes|waking|awake|awoke :: up early / up late / up at / up to pee / up for / up feeling / up good / up refreshed / up great / up fine / up rested / up before / up hungry / up thirsty / up by / up ready / up happy / up today / up tired / up with the / up to an / up to my / up to the / call / boarding / up and / early / at / late / for / and / up stiff / up sore / up on time / up energized / me up early for / up warm / up to / before / up cold / up a little stiff / up fresh / boarded
+    woke|wake|wakes|waking|awake|awoke :: up early / up late / up at / up to pee / up for / up feeling / up good / up refreshed / up great / up fine / up rested / up before / up hungry / up thirsty / up by / up ready / up happy / up today / up tired / up with the / up to an / up to my / up to the / call / boarding / up and / early / at / late / for / up stiff / up sore / up on time / up energized / me up early for / up warm / up to / before / up cold / up a little stiff / up fresh / boarded
     woke|wake|wakes|kept|keeps|keeping|waking .. pee|bathroom|drink|water|alarm|dog|baby|noise|roommate|kid|kids|storm|thunder|neighbor|neighbors|cat|phone|thirsty|dream|nightmare|school|toilet|fireworks|hunger|snoring|cramp
     dog|baby|cat|alarm|kid|kids|roommate|noise|storm|thunder|phone|heat|neighbors|son|daughter|wife|husband|mom|dad|fire|rain|bathroom|truck|party|garbage|siren|text|train|newborn|mosquito|neighbours|coffee|fireworks|jetlag|lawnmower .. woke|wakes|waking|wake|kept|keeps|keeping
     waking|morning|wake|woke pain NUM|none|zero|now
     pain waking|morning|wake|woke NUM|none|zero
     no waking|morning|wake pain
     waking|woke|wake up NUM
+    popped out :: of my cleats / of my shoes / of bed / of the car / to second / to short / to first / to third / to left / to right
+    grounded|flied|lined out .. popped out
+    popped out .. twice|second|first|third
+    fell out of .. race|contention|playoffs
+    crash landing
+    subbed in|out
+    fell|falls|falling for
+    cold hands warm heart
+    broke .. nail
+    legs|knees|quads gave|gives|giving out .. squats|lunges|run|leg|sprints|stairs|workout
+    crashed .. dinner|lunch|practice|school|work
+    chest and .. tris|bis|arms|back|triceps|shoulders|biceps|legs
+    white knuckle
+    fell|dropped|slipped in .. rankings|standings|order|poll|ranking
+    chest and tris|bis|arms|back|triceps|shoulders|biceps|legs
+    numbing cold
+    crashed .. sofa|couch|bed|bunk
+    knot|knots in .. back|neck|trap|traps|stomach
+    fell out with
+    tripped .. words|tongue
     constant|constantly :: tension / practice / rain / work / speed / pressure / effort / velocity / improvement / progress / pace
     sat|sitting .. asleep
     half|sound|fast|was|were|still|already|be|im|fell|fall|falling|falls|i asleep
@@ -160,11 +180,11 @@ DAYS: Final = """
     slip :: n slide / and slide / on shoes / on my / ons
     slipped :: on my / on a / out of practice / out early / into
     shift .. late|early|started|ended|starts|ends|long|over
-    snapped :: a selfie / the / some / pics / photos / selfies
+    snapped :: a selfie / some / pics / photos / selfies
     snap :: decisions / decision / judgments
     popped :: in a movie / the balloon / balloons / his / her / over / out of bed / up / popcorn / the question / the hood / a wheelie
     heart :: of / to heart
-    weak :: at the plate / in the / at bat / today at the / sauce / off the
+    weak :: at the plate / in the / at bat / today at the / sauce
     breaking :: ball / balls / pitch / pitches / bad / news / in
     cramp|cramped|cramps|cramping .. calf|leg|hamstring|foot
     calf|hamstring|leg .. cramp|cramped|cramps|cramping
@@ -185,7 +205,7 @@ DAYS: Final = """
     dove|dive|dived|diving :: into / in the pool / off the board / drill / drills / roll / practice / board / catch / team / well / bar / right in / deep
     pool|cannonball|swim|meet .. dove|dive|dived|diving
     took :: it easy / a day / bp / grounders / ground / batting / reps / off / the day / swings / a nap / some swings / ibuprofen for my head
-    hit :: the weights / the gym / the books / the road / the showers / the bed / the sack / the hay / the cages / the pool / the trails / my spots / my target / all my / bombs / dingers / bp / leadoff / well / 85 / 88 / 90 / 92 / 95 / 87 / 84 / 80 / 75 / a pr / a wall in / a plateau / a milestone / a bomb / a target / a goal / a double / a homer / a single / a triple / the ball / balls / a few balls / the snooze / for the cycle / off the tee / in the cage / it well / it hard / off a tee / 3 / two / my goal / good / a home / a grand / a new / the target / an all / the sauna / a ball / the fastball / the curve / some balls / a pop / the cut / a line / a winner / third / second / cleanup / 300 / the post / the bar / my macros / legs / upper / chest / back / it / ground / some / a slump / the crossbar / winners / serves / me today / me different / the slopes / fungo / fungos / grounders / the town / different
+    hit :: the weights / the gym / the books / the road / the showers / the bed / the sack / the hay / the cages / the pool / the trails / my spots / my target / all my / bombs / dingers / bp / leadoff / well / 85 / 88 / 90 / 92 / 95 / 87 / 84 / 80 / 75 / a pr / a wall in / a plateau / a milestone / a bomb / a target / a goal / a double / a homer / a single / a triple / the ball / balls / a few balls / the snooze / for the cycle / off the tee / in the cage / it well / it hard / off a tee / 3 / two / my goal / good / a home / a grand / a new / the target / an all / the sauna / a ball / the fastball / the curve / some balls / a pop / the cut / a line / a winner / third / second / cleanup / 300 / the post / the bar / my macros / legs / upper / chest / ground / some / a slump / the crossbar / winners / serves / me today / me different / the slopes / fungo / fungos / grounders / the town / different
     took|had|got|getting|take :: a hit at the plate / hits / a hit off / a hit in / a hit and / two hits / three hits / a base hit / 2 hits / 3 hits / my first hit / an at bat / hit around
     hit batters|batter|batsmen|2|two|streak|machine|parade
     i hit .. batters|batter|guy|guys|kid|kids|hitters
@@ -199,7 +219,7 @@ DAYS: Final = """
     ball|curve|curveball|slider|it|fastball|pitch|pitches|changeup .. coming|came|comes|jumping|jumped|flying out of .. hand
     pulled out|it back|up|over|through|down
     push|pushed|pushing :: it back / practice back / back to / myself / through / hard / the / a / my / it to / the pace / ups / to
-    put :: it back in the bag / it back on / the ball back / back on / in / up / back the
+    put :: it back in the bag / it back on / the ball back / back on / up / back the
     everything|life|things fell|came together
     tap|taps out
     worn|wore out

@@ -18,7 +18,7 @@ PLAY: Final = """
     pop .. on .. fastball|ball|slider|pitches|heater|serve|curve
     snap :: throw / throws / pick / chat / count / dragon / back throw / peas / judgment / down drill / out of it / decision / drill / drills / bracelet / to it
     snapchat
-    snapped :: a pic / a photo / a picture / a streak / the streak / out of / off / a losing / a slump / at / my losing / our losing / our streak / a skid
+    snapped :: a pic / a photo / a picture / a streak / the streak / out of / off / a losing / a slump / my losing / our losing / our streak / a skid
     bat|band|string|strings|lace|laces|strap|stick|racket|racquet|cable|pole|tube|shoelace|cord .. snapped|snap|broke|ripped|tore|broken|cracked|snaps
     snapped|broke|ripped|tore|broken|cracked .. bat|band|string|strings|lace|laces|strap|stick|racket|racquet|cable|pole|tube|shoelace|phone|screen|glove|cord|window
     wrist snap
@@ -162,7 +162,7 @@ PLAY: Final = """
     lightning .. cancelled|canceled|delay|practice|rain
     shock :: absorber / value / therapy / wave
     in shock
-    dead :: last / lift / lifts / tired / lifted / bug / bugs / ball / balls / line / bolt / batting / battery / center / set / week / time / heat / hang / hangs / sore / even / day / leg / legs / serious / stop / phone / on his / after leg / inside / air / quiet / red / pull / arm period / arm phase / arm season / zone / from squats / from leg
+    dead :: last / lift / lifts / tired / lifted / bug / bugs / ball / balls / line / bolt / batting / battery / center / set / week / time / heat / hang / hangs / sore / even / day / leg / legs / serious / stop / phone / on his / after leg / inside / air / quiet / red / pull / arm period / arm phase / arm season / from squats / from leg
     phone|battery|car|laptop|team|crowd|headphones|app|watch|airpods|ipad|computer .. dead|died
     PART|arm|legs .. dead|dog tired|sore
     BE|feel|feels|felt|im|i am .. dead .. lift|legs|leg|squats|practice|workout|run|running|lol|haha|lmao

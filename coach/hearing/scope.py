@@ -245,6 +245,8 @@ def _has_passed(words: Sequence[Word], scopes: Scopes, place: int, at: int) -> b
     if _negated_before(words, place):
         return False
     text = words[place].text
+    if (text, _text(words, place + 1)) == ("went", "down"):
+        return bool(words[place - 1].keys & {"SWELL", "FEVER", "it"}) if place else False
     if at < place:
         here = scopes.clause[place] == scopes.clause[at]
         return _pair(words, place, w.RESOLVED_PAIRS) or (here and text in w.RESOLVED)
@@ -356,6 +358,8 @@ def is_hedged(words: Sequence[Word], scopes: Scopes, at: int, taken: frozenset[i
     here = scopes.clause[at]
     for place in range(max(0, at - 7), min(len(words), at + 6)):
         if scopes.clause[place] != here or place in taken:
+            continue
+        if words[place].text == "little" and _text(words, place + 1) in w.LITTLE_THINGS:
             continue
         if words[place].text in w.HEDGES or _pair(words, place, w.HEDGE_PAIRS):
             return True

@@ -97,7 +97,9 @@ CURRENT: Final = _set(
     "now today still again tonight yesterday currently lately constantly keeps keep everyday daily "
     "worse started starting since"
 )
-PAST: Final = _set("ago childhood formerly preseason previously initially originally historical")
+PAST: Final = _set(
+    "ago grade childhood formerly preseason previously initially originally historical"
+)
 PAST_PAIRS: Final = _pairs(
     "last month|last year|last week|last season|last summer|last fall|last winter|last spring|"
     "used to|high school|middle school|years back|months back|weeks back|year before|"
@@ -111,10 +113,12 @@ PAST_PAIRS: Final = _pairs(
     "grade school|little league"
 )
 EVER_SINCE: Final = _set("since for from over past until")
-RESOLVED: Final = _set("gone resolved disappeared vanished subsided cleared healed settled")
+RESOLVED: Final = _set(
+    "gone stopped ended quit resolved disappeared vanished subsided cleared healed settled"
+)
 RESOLVED_PAIRS: Final = _pairs(
     "went away|goes away|cleared up|better now|fine now|ok now|okay now|all better|gone now|"
-    "normal now|wore off|not anymore|good now|calmed down|went down|passed quickly|"
+    "normal now|wore off|not anymore|good now|calmed down|passed quickly|"
     "settled down|eased off|not now|stopped now"
 )
 ENDED: Final = _set("stopped quit longer finished ended")
@@ -159,6 +163,7 @@ NORMAL_PAIRS: Final = _pairs(
     "be concerned|why is|why does|why do|normal to|okay if"
 )
 
+LITTLE_THINGS: Final = _set("finger fingers toe brother sister league guy")
 HEDGES: Final = _set(
     "maybe kinda sorta slight slightly possibly perhaps probably might guess suspect idk "
     "dunno almost nearly somewhat smidge tad iffy hint mild mildly barely hardly minor "

@@ -87,6 +87,7 @@ _LOADS: Final = Table(
     could .. NUM .. more|of
     need|want|ready|give|gimme|bump|time .. more|heavier
     like nothing
+    barely|hardly worked
     barely|hardly|didnt|dont|couldnt .. feel|felt|notice .. it|anything|thing
     not|no|aint|isnt .. enough|challenge|heavy|hard|resistance|tough|challenging
     more weight

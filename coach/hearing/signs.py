@@ -57,7 +57,7 @@ _CAUSED: Final = frozenset((Group.NUMB_TINGLE, Group.SWELLING_COLOUR_COLD, Group
 _HABITUAL: Final = frozenset(
     (Group.POP_WITH_LOSS, Group.ELBOW_POP, Group.DISLOCATION_SLIP, Group.DEFORMITY)
 )
-_ELSEWHERE: Final = _CAUSED | _HABITUAL | {Group.WEAK_DROP, Group.NIGHT_PAIN_UNRELENTING}
+_ELSEWHERE: Final = _CAUSED | _HABITUAL | {Group.NIGHT_PAIN_UNRELENTING}
 
 
 class Sign(NamedTuple):

@@ -26,7 +26,11 @@ ARM_SIGNS: Final = (
         PART .. fall|falls|falling|fell|went|goes|going|put ASLEEP
         PART .. went|goes|go|going|put to sleep
         CANT .. feel .. PART
-        CANT feel anything in|below|down PART
+        CANT feel anything|nothing in|below|down PART
+        CANT feel anything|nothing .. press|touch|squeeze|poke|pinch|rub .. PART|it
+        poke|prick|pinch|stab|jab .. PART .. nothing
+        PART .. belongs|belong
+        skin .. like .. leather|cardboard|rubber|plastic|paper|wax
         CANT feel .. ball|seams|grip|fingertips|skin|touch
         CANT sense .. PART
         CANT tell .. touching|holding|holdin
@@ -46,7 +50,7 @@ ARM_SIGNS: Final = (
         PART .. like .. mine|somebody|someone|belong|belongs|attached
         PART .. doesnt|dont|didnt .. mine
         like .. novocaine|anesthetic|anaesthetic
-        dead|numbed patch|spot
+        dead|numbed patch|spot|zone|area
         patch|spot .. CANT feel
         SHOCK .. PART
         PART .. SHOCK
@@ -75,7 +79,7 @@ ARM_SIGNS: Final = (
         CANT tell .. gripping|touching|holding|squeezing|got|hot
         PART .. dead|dull|rubbery .. touch
         dead|dull .. to touch
-        PART .. sleeping
+        PART .. sleeping|sleeps
         PART .. BE .. not|isnt mine
         PART .. disconnected|detached|foreign
         DIGIT .. went|gone|goes|going dead|blank
@@ -130,6 +134,9 @@ ARM_SIGNS: Final = (
         funny bone
         PART .. like .. it|its|a|an|somebody|something|jelly
         burning .. in|into|to HANDS
+        radiates|radiating|shoots|radiated .. down|into|to .. PART
+        burned|burnt|touched .. barely|hardly|didnt .. felt|feel
+        sleepy HANDS
         weird .. in|down PART
         PART .. weird|odd|strange
         BUZZ .. PART
@@ -171,6 +178,7 @@ ARM_SIGNS: Final = (
         dropped .. THING .. CANT|twice|again|because|hand|grip
         hand|fingers|grip|PART .. opened|open|let|lets|released .. drop|dropped|go
         hand|fingers .. open|opened|opens .. own|itself
+        fell|falls|fall|falling|slipped|slips|dropped|drops from .. HANDS
         DROPPING .. hand|fingers|grip|grasp
         fell|falls|falling|slipped|slips|drops out of hand|hands|fingers|grasp|grip
         CANT .. LIFT .. PART
@@ -220,6 +228,13 @@ ARM_SIGNS: Final = (
         CANT .. pour|stir|chop|cut .. with|milk|water|coffee|anything
         CANT .. carry
         CANT budge
+        not|wasnt|isnt|werent|arent able to .. MOTOR
+        not|wasnt|isnt|arent able to .. MOTOR .. PART|THING
+        KEEP giving|gives out
+        strength|power|grip BE way down|off|less
+        arm|shoulder|hand .. died
+        too weak
+        half .. strength|power|grip
         LOST .. ability
         arm|hand|shoulder .. made of jello|jelly|rubber|noodles
         fumbling|fumble|fumbled .. stuff|things|everything|keys|ball|it
@@ -295,10 +310,11 @@ ARM_SIGNS: Final = (
         """
         CANT .. LIFT .. it
         CANT .. hold .. it
+        CANT hold my|the|a|onto
         PART .. feels|felt|feeling .. weak
         i|im|still|feel|feeling|felt|feels|was|got|getting|it|its|bit|little|really|super|so .. weak $
         feel|feeling|felt|feels weak
-        little|bit|kinda|really|suddenly|tad weak
+        little|bit|kinda|really|suddenly|tad|somewhat|slightly|pretty weak
         ^ weak $
         PART .. went|goes|gone|felt|feels|feel|is dead
         dead arm
@@ -376,6 +392,7 @@ ARM_SIGNS: Final = (
         COLD HANDS
         COLD .. PART .. than .. other
         PART .. ice cold
+        HANDS .. BE ice|icicles|icicle|popsicles
         COLOUR .. HANDS
         PART .. stay|stays|staying|stayed COLD|COLOUR
         PART .. no colour|color|blood|pulse

@@ -19,7 +19,7 @@ BODY_SIGNS: Final = (
         """
         CHEST .. PAIN
         PAIN .. in|across|behind|over|through CHEST
-        PAIN .. from|into|to CHEST
+        PAIN .. from|into|to|under|beneath|around|near|inside|through CHEST
         PAIN .. CHEST .. jaw
         someone|something|somebody .. on .. CHEST
         CHEST .. TIGHT
@@ -142,6 +142,7 @@ BODY_SIGNS: Final = (
         "stop",
         """
         FACE .. DROOP
+        FACE .. hangs|hanging|hung|drops|dropped
         FACE .. NUMB
         NUMB .. FACE
         DROOP .. FACE
@@ -372,11 +373,15 @@ BODY_SIGNS: Final = (
         nothing .. helps|helped|eases|relieves
         no POSITION .. helps|comfortable|works|good|comfy|better|eases
         no position|angle
+        no way to lay|lie|sleep|sit|hold
+        nights are .. worst|worse|bad|brutal|hell
+        PAIN .. most|worst|worse .. night
         no comfortable|comfy .. way|spot|position|side
         CANT .. get comfortable|comfy
         nothing .. comfortable
         PAIN .. even .. rest|resting|still|nothing|sitting|lying|laying
-        PAIN .. at rest
+        PAIN .. at|in rest
+        cant|dont|doesnt sleep .. PAIN|PART
         PAIN .. doing nothing|anything
         PAIN .. matter .. what|how|position
         unbearable|excruciating|agonizing|agonising|intolerable
@@ -397,7 +402,7 @@ BODY_SIGNS: Final = (
         PAIN .. regardless
         every|each|any position .. PAIN|hurts|worse
         PAIN .. every|any|all position|positions|angle
-        meds|advil|ibuprofen|pills|ice|heat .. dont|doesnt|didnt|nothing|not|cant|wont .. touch|help|work|do
+        meds|advil|ibuprofen|pills|ice|heat .. dont|doesnt|didnt|arent|isnt|aint|nothing|not|cant|wont .. touch|touching|help|helping|work|working|do|doing
         10 out of .. pain
         PAIN .. off .. charts|scale
         severe|extreme|insane|unreal PAIN
@@ -411,9 +416,9 @@ BODY_SIGNS: Final = (
         PAIN|it .. all night
         all night .. PAIN
         all night long
-        ACHE .. CANT|doesnt|didnt|never|hasnt|not|wont|refuses|dont STOP
-        ACHE .. CANT|doesnt|didnt|never|hasnt|not|wont|dont .. go|gone|goes|going|went away
-        ACHE .. CANT|doesnt|didnt|never|hasnt|wont|dont .. let up|off
+        ACHE .. CANT|doesnt|didnt|isnt|arent|never|hasnt|not|wont|refuses|dont STOP
+        ACHE .. CANT|doesnt|didnt|isnt|arent|never|hasnt|not|wont|dont .. go|gone|goes|going|went away
+        ACHE .. CANT|doesnt|didnt|isnt|arent|never|hasnt|wont|dont .. let up|off
         ACHE .. never .. STOP|lets|goes|leaves
         CANT .. find|get|found .. POSITION
         CANT .. find .. way .. lay|lie|sleep

@@ -23,7 +23,9 @@ JOINT_SIGNS: Final = (
         out of .. socket|joint|sockets
         COME .. out of|off socket|place|joint|track
         SOCKETED .. COME out
-        SOCKETED .. COME .. out|forward|front|backward|back|apart
+        SOCKETED .. COME .. out|forward|front|backward|apart
+        SOCKETED .. leave|leaving|leaves|left .. SEAT
+        had .. reset|relocated|reduced
         SOCKETED .. out of|off .. SEAT
         SOCKETED .. out .. front|back|bottom|then|before|for|again|and
         SOCKETED .. off|outta|from .. SEAT
@@ -55,6 +57,12 @@ JOINT_SIGNS: Final = (
         shoulder|joint is|was|still out
         it|shoulder|arm|thing|one back in
         SOCKETED .. UNDONE
+        popped|threw|pulled|knocked|slipped|yanked|put .. SOCKETED .. out
+        COME .. out .. on me
+        keeps going out
+        shove|shoved|push|pushed|pop|popped|slam|slammed|jam|force|forced it in
+        ball .. come|comes|came|coming|roll|rolled|ride .. out|over .. front|back|edge|socket|bottom
+        shoulder|joint .. out of whack
         it|thing|everything|something .. came|come|BE .. unglued|unhinged|undone|unseated|dislodged
         shoulder|joint .. slipped|slips|shifted|shifts|slid|slides|slipping|sliding|shifting
         shoulder|joint .. hung|hangs|stuck .. out|up|then
@@ -171,6 +179,7 @@ JOINT_SIGNS: Final = (
         PART .. LOOK .. dropped|fallen|slumped|sunk|lower|low|droopy|caved
         BONE .. sticking|poking|sticks|pokes|popping|through|pushing
         BONE .. BE .. out|up
+        PART|BONE .. standing|stands up
         FRACTURE .. PART|BONE
         PART .. FRACTURE
         BONE FRACTURE
@@ -225,7 +234,11 @@ JOINT_SIGNS: Final = (
         POP .... no|LOST|zero .. POWER|arm
         POP .... POWER .. gone|left
         POP .... gave out|way
-        POP .... dead|limp|useless
+        POP .... dead|limp|useless|died
+        ping|twang .. in|PART
+        felt|heard .. ping|twang
+        blew|blown out .. PART
+        something sprung|pinged|gave|unzipped
         POP .... dropped
         CANT .. throw|lift|raise|move .. since .. POP
         weak|WEAKNESS|limp .. after|since|when|with .. POP
@@ -349,7 +362,7 @@ JOINT_SIGNS: Final = (
         ^ fell
         fell and|then|again
         and|then|so i fell
-        FALL .. ONTO .. PART
+        FALL .. on|onto|against|over|into .. PART
         FALL .. ONTO .. GROUND|VEHICLE|side|back
         FALL .. ONTO .. it
         FALL .. ONTO|out VEHICLE
@@ -372,6 +385,16 @@ JOINT_SIGNS: Final = (
         got|gets|getting|been|was|were|be .. BLOW|run|hit|bucked|tripped|nailed|dropped|lit|jumped|rocked|mauled
         hit .. pothole|deer|tree|pole|curb|bump|rock
         went flying
+        BLOW|crashed|ran|fell|bumped|slammed|collided .. into|on|onto me
+        head over heels
+        car|truck|bus hit .. me
+        hit my head
+        PART|hand .. got|was caught|pinned|stepped|trapped|stuck .. in|under|on
+        stepped on .. PART
+        jammed .. sliding|diving|tag|into
+        took|had .. tumble|spill
+        belly flop|flopped
+        tripped|tripping .. down|over
         in|had .. accident|wreck|crash|collision|pileup
         hop .. off|hit|into|caught .. PART|me
         flying off|over|into
@@ -409,7 +432,7 @@ JOINT_SIGNS: Final = (
         face plant|planted|planting
         faceplant
         ate|eat|eating|kissed pavement|dirt|turf|ground|ice|concrete|curb|floor|wall|snow
-        took|caught|wore|had|ate|stopped .. MISSILE .. off|to|in|on|with .. PART|me|my|ribs|chest|shoulder
+        took|caught|wore|had|ate|stopped|got|copped|received .. MISSILE .. off|to|in|on|with .. PART|me|my|ribs|chest|shoulder
         MISSILE .. caught|hit|got|smoked|drilled|nailed|clipped|struck|smashed|tagged|clocked|found|off .. me|PART|shoulder
         got|been|was|getting .. blown|ran|run|mowed|lit up|over|down .. by
         blown up by
@@ -429,6 +452,8 @@ JOINT_SIGNS: Final = (
         BLOW .. against|into .. PART
         PART .. BLOW .. wall|floor|ground|fence|post|door|by|against|into
         hit|hitting .. PART .. on|against|off
+        hit .. goalpost|post|crossbar|wall|fence|pole|table|door .. PART
+        hit .. with my PART
         crushed|pinned|trapped|caught|slammed .. PART .. door|under|between|against
         sprawled|crumpled
         jumped|dove|dived .. landed

@@ -24,7 +24,7 @@ purpel purple | purpal purple | purpul purple | purpse purple | vlue blue | bleu
 viens veins | vien vein | vains veins
 chils chills | shivring shivering | shakin shaking | snaped snapped | snapd snapped
 dislokated dislocated | disclocated dislocated | dislacated dislocated | dislocted dislocated
-subluxd subluxed | subbed subluxed | sockit socket | sockt socket | soket socket
+subluxd subluxed | sockit socket | sockt socket | soket socket
 brusied bruised | brused bruised | brooz bruise | bruse bruise
 cnt cant | kant cant | canot cannot | cannt cant | carnt cant | cantt cant
 couldent couldnt | coudnt couldnt | cudnt couldnt | couldn couldnt | coulnt couldnt

@@ -46,9 +46,9 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "DROPPING": "dropping dropped drops drop fumbling fumbled fumble fumbles",
     "THING": "keys key phone cup cups mug mugs glass glasses plate plates pen pens pencil bottle "
     "bottles fork spoon knife stuff things everything anything something bag bags groceries "
-    "jar jars bowl remote laptop book books backpack rucksack kettle toothbrush brush "
+    "jar jars bowl remote laptop book books backpack rucksack kettle paddle oar sword foil bow club discus shotput pole mallet toothbrush brush "
     "milk jug coffee wallet controller dishes dish pan pot stick racket racquet bat javelin paper "
-    "papers sandwich toast lid lids tray cutlery chopsticks spatula hairbrush hairdryer gallon",
+    "papers sandwich toast lid lids tray cutlery helmet glove mitt chopsticks spatula hairbrush hairdryer gallon",
     "HELD": "ball balls it",
     "LIFT": "lift lifting raise raising hoist elevate",
     "HOLD": "hold grip squeeze grab grasp carry pinch clench clutch hang",
@@ -94,7 +94,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "floaty lax laxity slippy unsecure jiggly slidey shifty",
     "SOCKETED": "shoulder shoulders joint socket arm arms labrum humerus capsule",
     "SEAT": "socket joint place track seat position sockets hole spot",
-    "MISSILE": "ball drive liner comebacker pitch fastball puck bat stick knee elbow hop shot boot heater "
+    "MISSILE": "ball drive liner comebacker pitch fastball puck bat stick knee elbow hop tip shot boot heater "
     "liners racket hockey helmet softball baseball cricket bouncer",
     "BREAKS_LIKE": "twig branch stick celery velcro gun gunshot firecracker carrot rubber band "
     "knuckle knuckles bubble string guitar rope fabric paper cloth sheet",
@@ -108,7 +108,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "FRACTURE": "broke broken fracture fractured fractures",
     "SHAPE": "deformed deformity misshapen crooked lopsided dented dent dents divot hollow sunken "
     "squared squarish dip bump bumps lump lumps protruding protrudes jutting juts "
-    "droops drooping sagging popeye bulge bulging bulges knob step ridge hump indented indent "
+    "bumpy raised droops drooping sagging popeye bulge bulging bulges knob step ridge hump indented indent "
     "caved uneven asymmetrical",
     "ODD": "weird off wrong odd strange different funny bent square flat lower flatter "
     "pointy uneven",
@@ -133,7 +133,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "gravel asphalt boards road sidewalk driveway snow poolside shower mud base plate bleachers",
     # ------------------------------------------------------------------ chest, breath, heart, head
     "TIGHT": "tight tightness tightening tightened pressure squeezing squeezed squeeze heavy "
-    "heaviness crushing crushed burning stabbing stab gripping elephant "
+    "heaviness crushing crushed burning stabbing stab gripping pressing elephant "
     "constricted clamped",
     "BREATH": "breath breathe breathing breaths air inhale breathed breathin inhaling wind",
     "GASP": "wheezing wheeze wheezy gasping gasp panting hyperventilating suffocating winded",
@@ -170,7 +170,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     # ------------------------------------------------------------------ pain and night
     "PAIN": "pain pains painful hurt hurts hurting hurtin ache aches aching ached achy sore "
     "soreness throb throbs throbbing throbbed agony killing stabbing burning burns discomfort kills "
-    "tender stings excruciating twinge twinges stinging",
+    "tender stabs stings excruciating twinge twinges stinging",
     "ACHE": "pain ache aches aching ached throb throbs throbbing throbbed hurt hurts hurting "
     "soreness agony burning shoulder arm elbow it",
     "STOP": "stop stops stopped stopping quit quits ease eases eased easing let lets quitting "

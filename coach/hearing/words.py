@@ -23,6 +23,12 @@ _QUOTES: Final = str.maketrans("\u2019\u2018\u02bc`\u00b4", "'''''")  # noqa: RU
 _FULL_STOP: Final = re.compile(r"[.!?;\n\r\u2014\u2013\u2026()\[\]|*]|\s[-~]+\s|--")
 _LONGEST: Final = 24  # longer runs of letters are no English word (set here)
 
+# "could not" is read as "couldnt"
+_NOT_AFTER: Final = {
+    "can": "cant", "could": "couldnt", "do": "dont", "does": "doesnt", "did": "didnt",
+    "will": "wont", "would": "wouldnt", "has": "hasnt", "have": "havent", "is": "isnt",
+    "was": "wasnt", "are": "arent", "were": "werent", "had": "hadnt",
+}  # fmt: skip
 SENTENCE: Final = 2
 COMMA: Final = 1
 
@@ -83,6 +89,9 @@ def words_of(text: str, families: Mapping[str, frozenset[str]]) -> list[Word]:
         start, end = found.span()
         before = low[last:start]
         raw = found.group().replace("'", "")
+        if raw == "not" and out and before == " " and out[-1].text in _NOT_AFTER:
+            first = out.pop()
+            raw, start, before = _NOT_AFTER[first.text], first.start, first.before
         known = families.get(raw)
         if known is not None:
             out.append(Word(raw, start, end, before, _pause(before), False, known))

@@ -95,7 +95,7 @@ _HURT: Final = word_set(
     "pinched"
 )
 _WELL: Final = word_set(
-    "great fine good ok okay normal perfect clean smooth clear awesome solid alright "
+    "great fine good ok okay normal same usual perfect clean smooth clear awesome solid alright "
     "comfortable amazing nothing through excellent"
 )
 _SIGNS: Final = word_set(

@@ -36,7 +36,7 @@ done more most some same were where there their they them then than that this th
 bullpen plyo plyos velo slider sliders cutter sinker changeup curveball fastball bench squat squats
 lunge lunges deadlift rehab physio ortho labrum lats traps delts pecs quads glutes hammy core cardio
 yeah yep nope gonna wanna gotta dunno lemme kinda sorta lotta hmm haha lol omg idk tbh imo ngl fyi
-dinger dingers nuke gamer hitter hitters infielder catchers baserunner chucks selfie beanie
+tris bis quads dinger dingers nuke gamer hitter hitters infielder catchers baserunner chucks selfie beanie
 mike matt jake luke josh nick alex zach kyle ryan dylan brad chad cody emma anna sara kate
 trainer trainers teammate teammates softball volleyball handball javelin cricket lacrosse
 iphone email texted texting netflix gatorade creatine preworkout protein
