@@ -264,7 +264,7 @@ def values_taken(state: State, values: tuple[tuple[str, Value], ...], asked: Ask
 
 def where(state: State) -> tuple[object, ...]:
     """The place in the day that a value may move: stage, aside, and the exercise's own place."""
-    work = state.work
+    work = state.work if state.stage is Stage.EXERCISE else None
     inside = (work.place, work.set_number, work.phase) if work else ()
     return (state.stage, state.aside, state.section, *inside)
 

@@ -390,9 +390,9 @@ def felt_lines(station: Station) -> tuple[Line, ...]:
 
 def timer(state: State) -> Timer | None:
     """The timer of a rest or a hold."""
-    work = state.work
-    if work is None or state.aside or state.stage is not Stage.EXERCISE:
+    if state.aside or state.stage is not Stage.EXERCISE or state.work is None:
         return None
+    work = state.work
     side = state.brief.side_words
     if work.phase == "rest":
         seconds = work.dose.rest_s + work.more * MORE_S
