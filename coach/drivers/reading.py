@@ -10,16 +10,17 @@ import json
 from itertools import groupby
 from typing import TYPE_CHECKING, Final, NamedTuple
 
+from coach.journal.chain import Row
 from coach.journal.days import day_record, hold_from
 from coach.journal.diary import BEGIN, DAY, EVENT, FILE_NAME, HOLD, LIFT, PLAN, WRONG
 from coach.journal.trouble import MISSING, NOT_A_DIARY, Trouble
 from coach.journal.whole import Whole, read_whole
 from coach.reports.facts import Event, Lifted, Recorded, Sat
+from coach.reports.whole_record import Kept
 
 if TYPE_CHECKING:
     from pathlib import Path
 
-    from coach.journal.chain import Row
     from coach.model.history import DayRecord
     from coach.model.program import Bound
 
@@ -89,6 +90,23 @@ def lifted(row: Row) -> Lifted:
     """How a stop was opened."""
     body = {name: str(value) for name, value in row.read().items()}
     return Lifted(row.about, body.get("way", ""), body.get("who", ""), body.get("day", ""), row.at)
+
+
+def kept_rows(rows: tuple[Row, ...]) -> tuple[Kept, ...]:
+    """Rows as an export writes them."""
+    return tuple(Kept(*row[:-1], row.checksum.hex()) for row in rows)
+
+
+def rows_back(kept: tuple[Kept, ...]) -> list[Row]:
+    """An export's rows as the diary keeps them; a checksum that is none stays unfit."""
+    return [Row(*one[:-1], _checksum(one.checksum)) for one in kept]
+
+
+def _checksum(digits: str) -> bytes:
+    try:
+        return bytes.fromhex(digits)
+    except ValueError:
+        return b""
 
 
 def plan_of(rows: tuple[Row, ...]) -> Bound:

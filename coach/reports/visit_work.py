@@ -67,10 +67,16 @@ def summary(name: str, found: list[tuple[DayRecord, Done]], line: Prescription |
     words = f"{titled(own(name))}: {counted(len(found), 'day')}, {counted(sets, 'set')}{of}."
     if line is None:
         return f"{words} This plan has no dose for it."
-    low, high, cap = line.reps.opening, line.reps.opening_high, line.reps.cap
-    reps = f"{low}" if low == high else f"{low} to {high}"
-    top = f", at most {cap}" if cap > high else ""
-    return f"{words} Plan: {line.sets.opening} sets of {reps}{top}; {line.load.words()}."
+    cap = line.reps.cap
+    top = f", at most {cap}" if cap > line.reps.opening_high else ""
+    dose = f"{counted(line.sets.opening, 'set')} of {reps_range(line)}{top}"
+    return f"{words} Plan: {dose}; {line.load.words()}."
+
+
+def reps_range(line: Prescription) -> str:
+    """`10 to 15`, or one number."""
+    low, high = line.reps.opening, line.reps.opening_high
+    return f"{low}" if low == high else f"{low} to {high}"
 
 
 def done_row(record: DayRecord, done: Done) -> tuple[str, ...]:
