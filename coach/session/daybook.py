@@ -14,7 +14,7 @@ from coach.model.flags import Section
 from coach.model.heard import Heard, Value
 from coach.model.history import DayRecord, Done, Hold
 from coach.model.ladders import Ladder, ThrowDay, ThrowState
-from coach.model.turns import Event, Typed
+from coach.model.turns import Event, Resumed, Typed
 from coach.rules.throwing_tables import STEP_TABLES
 from coach.session.brief import Brief
 from coach.session.checking_in import THROWING_FACTS, THROWN_AS
@@ -45,6 +45,7 @@ class Book(NamedTuple):
     ladders: tuple[tuple[str, Ladder], ...] | None = None  # as today's list used them
     thrown: tuple[int, str, int, ThrowState] | None = None
     thrown_at_s: int = 0
+    breaks_s: int = 0  # events count the session's own seconds; breaks come on top
 
     def answer(self, fact: str) -> Value | None:
         """The newest value of a fact, or None."""
@@ -62,7 +63,9 @@ def keep(book: Book, before: State, event: Event, heard: Heard, after: State) ->
         book = with_sets_said(with_answers(book, event, heard), before, heard)
         if before.missing and not before.aside:
             book = own_questions(book, before)
-    at_s = event.at_s
+    if isinstance(event, Resumed):
+        book = book._replace(breaks_s=book.breaks_s + event.gap_s)
+    at_s = event.at_s + book.breaks_s
     for happening in after.happened:
         book = with_happening(book, happening.kind, happening.what, at_s)
         if happening.decision is not None:
@@ -306,6 +309,6 @@ def hold_of(state: State, book: Book, at: str) -> Hold | None:
     if not code or state.brief.history.hold is not None:
         return None
     typed = book.answer("typed")
-    said = typed if isinstance(typed, str) else ""
+    said = typed if isinstance(typed, str) and state.quoted else ""
     day = state.brief.today.isoformat()
     return Hold(0, code, tier, group, said, day, at, state.brief.plan.version)

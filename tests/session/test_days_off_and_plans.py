@@ -10,7 +10,8 @@ from coach.model.history import DayRecord, Done
 from coach.model.ladders import Ladder, ThrowState
 from coach.model.program import Axis
 from coach.model.quantities import Load
-from coach.session.ladders import gap_of
+from coach.rules.progression import one_back
+from coach.session.ladders import gap_of, rails_of
 from coach.session.table import Stage
 from tests.session.invented import HERE, MONDAY, OUT, asked_lately, bound, brief, prescription
 from tests.session.test_ladders import after, climbing, opening, tops
@@ -135,3 +136,36 @@ def test_a_day_off_for_soreness_does_not_shorten_the_days_off_from_throwing() ->
     day = after_the_exercises(cleared(off, threw(8, ThrowState(3, 2)))).say("no", "no")
     assert day.state.stage is Stage.THROWING
     assert "step 2 of 7" in day.words
+
+
+# ---------------------------------------------------------------- back to the opening dose
+
+
+@pytest.mark.parametrize(("good_run", "sets"), [(0, 2), (1, 3)])
+def test_a_set_taken_away_comes_back_once_two_sessions_earned_it(good_run: int, sets: int) -> None:
+    fewer = opening(OUT.name)._replace(good_run=good_run)
+    fewer = fewer._replace(dose=fewer.dose._replace(sets=2))
+    day = climbing((after("earned", ladders=((OUT.name, fewer),)),))
+    assert day.standings(morning_up=False, held=())[OUT.name].ladder.dose.sets == sets
+
+
+def test_back_at_the_opening_dose_only_what_the_plan_lets_go_up_goes_up() -> None:
+    rest = tuple(d for d in bound().plan.doses if d.exercise != OUT.name)
+    ladder = opening(OUT.name)._replace(good_run=1)
+    history = asked_lately()._replace(records=(after("earned", ladders=((OUT.name, ladder),)),))
+    day = brief(history, doses=(prescription(OUT), *rest))
+    assert day.standings(morning_up=False, held=())[OUT.name].ladder.dose == ladder.dose
+
+
+def test_the_last_thing_taken_comes_back_first() -> None:
+    low_dose = opening(OUT.name).dose._replace(
+        sets=2, load=Load("dumbbell", 1.0, "lb"), range_index=0, range_step="half way"
+    )
+    steps, dose = [], low_dose
+    rails = rails_of(brief(), brief().stations[0])
+    assert rails is not None
+    while (back := one_back(dose, rails)) is not None:
+        steps.append(back[0])
+        dose = back[1]
+    assert steps == ["sets", "load", "range"]
+    assert dose == rails.opening

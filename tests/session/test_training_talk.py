@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
+from datetime import datetime, timedelta
 from typing import Any
 
 import pytest
@@ -290,3 +290,38 @@ def test_a_pinch_in_the_cross_body_stretch_leaves_it_with_a_note() -> None:
     day = day.say("12, pain 0", "pinch in front")
     assert day.rested().now.offers[0].exercise == "table row"
     assert "A pinch in cross-body stretch." in day.record().notes
+
+
+def at_the_holds() -> Talk:
+    """A good day at the first hold of the last exercise."""
+    day = first_set()
+    while day.name != "go for hold 1 in set 1 of wall hold":
+        day = day.say("fine" if day.rested().name.startswith("felt") else "12, pain 0")
+    return day
+
+
+def test_holds_before_a_break_are_not_held_again() -> None:
+    day = at_the_holds().say("go").rested()
+    assert day.name == "go for hold 2 in set 1 of wall hold"
+    back = day.back_after(10).say("0", "no", "1")
+    assert back.name == "go for hold 2 in set 1 of wall hold"
+
+
+def test_a_hold_that_a_break_cut_off_counts_as_done() -> None:
+    day = at_the_holds().say("go").back_after(10).say("0", "no", "1")
+    assert day.name == "go for hold 2 in set 1 of wall hold"
+
+
+def test_an_exercise_ends_when_it_ended_breaks_included() -> None:
+    plain = first_set().say("12, pain 3", "3").record().done[0].ended_at
+    broken = first_set().back_after(4).say("12, pain 3", "3").record().done[0].ended_at
+    apart = datetime.fromisoformat(broken) - datetime.fromisoformat(plain)
+    assert apart >= timedelta(minutes=4)
+
+
+def test_what_was_denied_is_not_quoted_by_a_later_stop() -> None:
+    day = talk(brief(), "pain 1, morning 0, slept 8, no throws, no game, hand was numb last month")
+    assert day.name == "heard right"
+    hold = day.say("no", "yes", "yes").hold()
+    assert hold is not None
+    assert hold.said == ""
