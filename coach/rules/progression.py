@@ -224,18 +224,48 @@ def _gated(dose: Dose, rails: Rails) -> Dose:
 def wants_up(ladder: Ladder, day: DaySummary, rails: Rails) -> tuple[str, Dose] | None:
     """The axis that would go up today and the dose it leads to, or None (ids prog.*).
 
-    In the plan's order, the first that is due and has room under its cap. Nothing on a day with a
-    lay-off, waking pain above usual, a stop or flare, or after anything but a good session.
-    `ladder` has counted the last session already (`count_session`).
+    First what a step down took below the plan's opening; then, in the plan's order, the first that
+    is due and has room under its cap. Nothing on a day with a lay-off, waking pain above usual, a
+    stop or flare, or after anything but a good session. `ladder` has counted the last session
+    already (`count_session`).
     """
     quiet = day.gap == "none" and not day.morning_up and not day.stopped
     if not quiet or day.result not in {"earned", "good"}:
         return None
+    back = one_back(ladder.dose, rails) if ladder.good_run >= SESSIONS_RUNNING else None
+    if back is not None and not (day.pinch and back[0] == "range"):
+        return back
     for axis in rails.prescription.goes_up:
         if _is_due(axis, ladder, day, rails):
             higher = one_up(axis, ladder.dose, rails)
             if higher is not None and _gated(higher, rails) == higher:
                 return axis, higher
+    return None
+
+
+def one_back(dose: Dose, rails: Rails) -> tuple[str, Dose] | None:
+    """One step back toward the opening dose on an axis that stands below it, or None (set here).
+
+    The last taken comes back first: sets, load, versions, range. It is earned like any step up,
+    also where the plan says `only`: there a single step down would otherwise last for good.
+    """
+    opening, prescription, exercise = rails.opening, rails.prescription, rails.exercise
+    if dose.sets < opening.sets:
+        return "sets", dose._replace(sets=dose.sets + 1)
+    heavier = [
+        load
+        for load in (*prescription.lighter, prescription.load)
+        if (load.kind, bool(load.strength)) == (dose.load.kind, bool(dose.load.strength))
+        and dose.load.rank() < load.rank() <= opening.load.rank()
+    ]
+    if heavier:
+        return "load", dose._replace(load=min(heavier, key=Load.rank))
+    if dose.version_level < opening.version_level:
+        higher = _version_up(dose, prescription, exercise)
+        return None if higher is None else ("versions", higher)
+    if dose.range_index < opening.range_index < len(exercise.ranges):
+        index = dose.range_index + 1
+        return "range", dose._replace(range_index=index, range_step=exercise.ranges[index].name)
     return None
 
 
