@@ -110,6 +110,7 @@ class DayPort:
         offer: Offer | None = None,
     ) -> None:
         self.day, self.usual, self.clock, self.offer = day, usual, clock, offer
+        self.throws: dict[str, int] = {}  # by the prompt they were shown at
         self.moments: list[Moment] = []
         self.checks: list[tuple[Seen, int]] = [(check, 0) for check in day.all_day]
         self.mismatches: list[Mismatch] = []
@@ -125,6 +126,8 @@ class DayPort:
         for offer in turn.offers:
             if offer.kind == "set":
                 self.offer = offer
+        if turn.throws and turn.ask is not None:
+            self.throws[turn.ask.name] = sum(part.throws for part in turn.throws)
 
     def ask(self, ask: Ask) -> Reply:
         """What is typed at a prompt."""
@@ -159,7 +162,8 @@ class DayPort:
         self.prompt = name
         typed = self._typed_at(name)
         if typed is None:
-            typed = usual_answer(name, question, self.usual, self.offer)
+            throws = sum(self.throws.values())
+            typed = usual_answer(name, question, self.usual, self.offer, throws)
         if typed is None:
             waits = self.waiting()
             expected = f"then: {waits.prompt}" if waits else "nothing more is asked"

@@ -17,7 +17,9 @@ if TYPE_CHECKING:
     from coach.model.turns import Ask, Offer
 
 _AFTER_A_SET: Final = re.compile(r"(.+) in set ([0-9]+ of .+)")
-_TOP: Final = "top of the range"
+# What a course may type for a count: so many clean reps over the top of the dose on offer.
+_OVER: Final = {"top of the range": 0, "two over the top": 2}
+_ALL_THROWS: Final = "all of them"
 
 
 def asked_names(ask: Ask) -> tuple[str, ...]:
@@ -42,14 +44,21 @@ def loose_names(name: str) -> tuple[str, ...]:
 
 
 def usual_answer(
-    name: str, question: Question, usual: tuple[Typing, ...], offer: Offer | None
+    name: str,
+    question: Question,
+    usual: tuple[Typing, ...],
+    offer: Offer | None,
+    throws: int = 0,
 ) -> str | None:
-    """What the course types at a prompt; None where it says nothing."""
+    """What the course types at a prompt; None where it says nothing.
+
+    `offer` is the dose on offer, `throws` the throws shown so far.
+    """
     said = {typing.prompt: typing.typed for typing in usual}
     all_no = said.pop("screen", "") == "all no"
     for loose in loose_names(name):
         if loose in said:
-            return _dosed(said[loose], offer)
+            return _dosed(said[loose], offer, throws)
     if all_no and is_screen(name, question):
         return "none" if question.kind is Kind.NONE_OR_LIST else "no"
     return None
@@ -62,7 +71,9 @@ def is_screen(name: str, question: Question) -> bool:
     return name.replace(" ", "_") in {group.value for group in Group}
 
 
-def _dosed(typed: str, offer: Offer | None) -> str | None:
-    if typed != _TOP:
+def _dosed(typed: str, offer: Offer | None, throws: int) -> str | None:
+    if typed == _ALL_THROWS:
+        return str(throws)
+    if typed not in _OVER:
         return typed
-    return str(offer.dose.reps_high) if offer is not None else None
+    return str(offer.dose.reps_high + _OVER[typed]) if offer is not None else None

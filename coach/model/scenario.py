@@ -59,3 +59,29 @@ class Scenario(NamedTuple):
     usual: tuple[Typing, ...]
     days: tuple[ScenarioDay, ...]
     place: Place
+
+
+class Stretch(NamedTuple):
+    """Some weeks of a course that differ: week numbers from 1, the weekdays meant (empty: all).
+
+    `trains` are the weekdays trained in these weeks (None: as usual, empty: never).
+    """
+
+    first: int
+    last: int
+    on: tuple[str, ...]
+    trains: tuple[str, ...] | None
+    usual: tuple[Typing, ...]
+    place: Place
+
+
+class Course(NamedTuple):
+    """How an invented athlete answers: what is typed at each prompt, week by week.
+
+    `trains` are weekdays by name. A later stretch wins over an earlier one.
+    """
+
+    name: str
+    usual: tuple[Typing, ...]
+    trains: tuple[str, ...]
+    stretches: tuple[Stretch, ...]

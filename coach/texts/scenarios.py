@@ -1,4 +1,4 @@
-"""A scenario file to a `Scenario`, and a course to what is typed where a day says nothing.
+"""A scenario file to a `Scenario`, and a course file to a `Course`: what is typed week by week.
 
 Law: what a scenario checks is kept as written and judged by the driver alone; a check or an event
 that is not in the closed list is a finding.
@@ -12,7 +12,16 @@ from pathlib import Path
 from typing import Final
 
 from coach.model.findings import Finding
-from coach.model.scenario import Entry, Happening, Scenario, ScenarioDay, Seen, Typing
+from coach.model.scenario import (
+    Course,
+    Entry,
+    Happening,
+    Scenario,
+    ScenarioDay,
+    Seen,
+    Stretch,
+    Typing,
+)
 from coach.texts import facts, shelf, values
 from coach.texts.fields import Fields, only_map
 from coach.texts.margin import Margin, did_you_mean
@@ -46,6 +55,17 @@ HAPPENINGS: Final = (
     "wrong clearance word",
     "clock back",
 )
+WEEKDAYS: Final = (
+    "Monday",
+    "Tuesday",
+    "Wednesday",
+    "Thursday",
+    "Friday",
+    "Saturday",
+    "Sunday",
+)
+TRAINS: Final = ("Monday", "Wednesday", "Friday")  # where a course names no days; set here
+_WEEKS: Final = values.Bounds("", 1, 520)
 _DAYS: Final = re.compile(r"(.+) at ([0-9]{1,2}:[0-9]{2})")
 _EVERY: Final = re.compile(r"(\S+) to (\S+) every ([1-9][0-9]?) days")
 _TIME: Final = re.compile(r"(?:[01][0-9]|2[0-3]):[0-5][0-9]")
@@ -113,19 +133,61 @@ def _usual(fields: Fields, path: Path, plan: Path | None) -> tuple[Typing, ...]:
         what = f'There is no course "{text.value}" in the program or beside the scenario.'
         fields.margin.note("scenario.usual", text.place, what)
         return ()
-    return _course(course, fields.margin)
+    read = _course(course, fields.margin)
+    return read.usual if read else ()
 
 
-def _course(path: Path, margin: Margin) -> tuple[Typing, ...]:
+def read_course(path: Path) -> tuple[Course | None, list[Finding]]:
+    """The course in `path`, or None with the findings."""
+    margin = Margin()
+    course = _course(path, margin)
+    return (None if margin.has_error() else course), margin.sorted_findings()
+
+
+def _course(path: Path, margin: Margin) -> Course | None:
     page = read_page(path, f"courses/{path.name}", margin)
     tree = read_tree(page, margin) if page else None
     if tree is None:
-        return ()
+        return None
     fields = Fields(tree, margin, "The course")
-    fields.text("course", "course: smooth")
+    called = fields.text("course", "course: smooth")
+    trains = _weekdays(fields, "trains")
     found = _typings(fields.listed("usual", "usual:\n  - pain now: 1"), margin)
-    fields.close(("course", "usual"))
-    return found
+    stretches = tuple(
+        stretch
+        for item in fields.listed("weeks")
+        if (stretch := _stretch_of_weeks(item, margin)) is not None
+    )
+    fields.close(("course", "trains", "usual", "weeks"))
+    name = called.value if called else ""
+    return Course(name, found, TRAINS if trains is None else trains, stretches)
+
+
+def _stretch_of_weeks(item: Node, margin: Margin) -> Stretch | None:
+    tree = only_map(item, margin, "A line of the weeks")
+    if tree is None:
+        return None
+    fields = Fields(tree, margin, "The line of the weeks")
+    weeks = fields.text("weeks", "weeks: 4 to 5")
+    span = values.span(weeks, margin, _WEEKS, "The weeks") if weeks else None
+    on, trains = _weekdays(fields, "on"), _weekdays(fields, "trains")
+    found = _typings(fields.listed("usual"), margin)
+    fields.close(("weeks", "on", "trains", "usual"))
+    if span is None:
+        return None
+    return Stretch(int(span[0]), int(span[1]), on or (), trains, found, tree.place)
+
+
+def _weekdays(fields: Fields, key: str) -> tuple[str, ...] | None:
+    """The weekdays after `key`; none for `never`, None where the line is not there."""
+    text = fields.text(key)
+    if text is None or (key == "trains" and text.value == "never"):
+        return None if text is None else ()
+    named = [
+        values.one_of(piece, fields.margin, WEEKDAYS, "A day of the week")
+        for piece in values.pieces(text)
+    ]
+    return tuple(day for day in named if day)
 
 
 def _typings(items: tuple[Node, ...], margin: Margin) -> tuple[Typing, ...]:
