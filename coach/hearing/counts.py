@@ -109,16 +109,30 @@ def _plain(name: str) -> list[str]:
     return name.lower().replace("'", "").replace("-", " ").split()
 
 
-def _chosen(words: Sequence[Word], choices: Sequence[str]) -> list[str]:
-    """The choices named by number or by name, in the order of the list."""
-    texts = [word.text for word in words]
-    out: list[str] = []
-    for number, name in enumerate(choices, 1):
+def _named_whole(texts: list[str], choices: Sequence[str]) -> tuple[list[str], set[int]]:
+    """The choices whose whole name stands in the answer, and the places their words take."""
+    found: list[str] = []
+    taken: set[int] = set()
+    for name in sorted(choices, key=lambda one: -len(_plain(one))):
         plain = _plain(name)
         width = len(plain)
-        whole = any(texts[k : k + width] == plain for k in range(len(texts) - width + 1))
-        if whole or str(number) in texts:
-            out.append(name)
+        for start in range(len(texts) - width + 1):
+            places = set(range(start, start + width))
+            if texts[start : start + width] == plain and not places & taken:
+                found.append(name)
+                taken |= places
+    return found, taken
+
+
+def _chosen(words: Sequence[Word], choices: Sequence[str]) -> list[str]:
+    """The choices named by name or by number, in the order of the list.
+
+    A number inside a name (`2 lb dumbbell`) is no number of the list.
+    """
+    texts = [word.text for word in words]
+    named, taken = _named_whole(texts, choices)
+    free = {text for place, text in enumerate(texts) if place not in taken}
+    out = [name for n, name in enumerate(choices, 1) if name in named or str(n) in free]
     if out:
         return out
     loose = [c for c in choices if texts and set(texts) <= set(_plain(c))]

@@ -21,7 +21,7 @@ DAYS: Final = """
     piled|pile .. homework|runs|points|work|laundry
     homework|work|laundry|dishes .. piled|pile|piling
     leveled|levelled|level up
-    thrown :: out at / off my / off by / off a / for a / together / in the game / well / today / since / a ball / a baseball / yet / much / anything / 3
+    thrown :: out at / off by / for a / together / in the game / well / today / since / a ball / a baseball / yet / much / anything / 3
     got thrown out
     kicked|kick :: off / out / it / butt / ass / my butt / my ass / the habit / a ball / the ball / a goal / some / their / our / in late
     kicked .. butt|ass|ball|field|goal|habit|asses
@@ -110,6 +110,8 @@ DAYS: Final = """
     fell out of .. race|contention|playoffs
     crash landing
     subbed in|out
+    chest plate|guard|freezer|hair
+    just kidding
     fell|falls|falling for
     cold hands warm heart
     broke .. nail

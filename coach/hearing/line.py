@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final
 
-from coach.hearing.counts import read_count, read_effort
+from coach.hearing.counts import read_count, read_effort, read_number
 from coach.hearing.numbers import numbers_in
 from coach.hearing.pain import read_pain
 from coach.hearing.set_feel import read_set_feel
@@ -160,7 +160,7 @@ def _fill_part(line: Line, part: Part, text: str, parts: Sequence[Question]) -> 
     if part.texts & _EFFORT and (q := _find(parts, Kind.EFFORT)):
         return line.fill(q, read_effort(text, part.words, q), part)
     if part.texts & _MINUTES and (q := next((q for q in parts if "minutes" in q.fact), None)):
-        return line.fill(q, read_count(text, part.words, q._replace(high=1440.0)), part)
+        return line.fill(q, read_number(part.words, q), part)
     if part.texts & (_PAIN | _MORNING | _WORST):
         return line.fill(_pain_question(part, parts), read_pain(text, part.words, worst=True), part)
     if part.texts & (_THROWN | _GAMES):

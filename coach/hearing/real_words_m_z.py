@@ -131,68 +131,68 @@ steamroll steamroller steamrollered steamrollers steamrolls steeling steep steep
 steering stenches stepping steps sterling sternums stewed stewing stick sticker stickers stickier
 stickies stickpin stickpins sticks stiffing stifling stile still stilling sting stingier stingily
 stinginess stingy stinker stinkers stinking stint stinting stints stippling stirrers stirring
-stitched stitching stitchs stock stocking stockings stocks stole stomachs stooped stooping stopped
-stopping store stowing straight straining stranding strangers strapping strengthen strengths
-stressing stretches striding striking stringer stringers stringing strings strip stripped
-stripping stroking stropping stub stubbing stubbles stubs stuck studding stuffiness stumble
-stumbler stumblers stumbles stumped stumping stunk stunning stunting stuttered stuttering stutters
-subduing subjugated subjugation sublimated sublimation sublimed sublimes subliming subsumed
-subsumes subsuming sucked suckle suckled suckles suckling sucklings suffocation suffocations
-suicides suits summered summing sump sumps sums sundered sundown sunk sure sureness surenesss
-sutured swab swabbing swabs swagged swaggering swagging swags swam swamping swanking swap swapped
-swapping swaps swarm swash swashed swashing swat swatches swathing swats swattered swatting swear
-swearing swears sweatier sweatss sweep sweeping sweepings sweeps sweet sweets sweller swellings
-swept swerves swerving swift swifts swigging swill swilled swilling swills swinger swingers
-swinging swings swiped swirling switch switched switcher switches switching swiveling swivelling
-swooping swopping swore symmetrical synching syringing tabbing tables tablet tabs tacked tackler
-tackles tackling tagged tagging tags tail tailed tails tainted tainting taints take takes taking
-tale tall tame tampered tams tang tangle tangled tangles tangling tangoing tanked tapped tapping
-taps tared taring tars tattered taunting teak teaks teal teals team teaming teams teary teas
-teasing teat teats tees teetering teethe tell tent tented tenth tents tern testable tethered thank
-thatching thee there thicker thin think thins thirsty thirteens thirteenth thirties thirtys thorn
-thrashing threes thriving throe throes thronged thronging thrumming thudding thumbed thumbing
-thump thumps thundered thunks ticked tickers ticket ticking tickings tickle tickled tickling tided
-tied ties tightens tightest tightnesss tights tiled tills timed timeless timeliness tine ting
-tinge tinged tingeing tinges tinglings tings tinker tinkle tinkled tinkles tinkling tinning
-tinseling tipped tipping tippled tippling tips tire tiredest tirednesss tireless tires tizzy
-toasting toed toggling togs togss toiling toke token tokes told tolerable toll tolled tolling
-tolls tome tomes toms tone tones tongued tongues tonguing tons tonsillitiss toot tooths toothy
-toots topped topping topple topples tops topsides tors tort torte tosss tost totalled tote totes
-tots tour tours towelling tower towers town tows toys trace traced traces tracing track tracked
-tracking tracks trailing trained trainings traipsed traipsing trammed trammeled tramming tramped
-tramping trample tramples trap trapped trapping trash trashed trashing traveled trawling tray
-treasure treating trebling tree trembled trembling trenched trenches trenching trialing trice
-tricepss trices tricked tricking trickle trickled trickles trickling tried trig trilled trim trio
-tripe tripled tripling tripping trips tris troll trolled trolling trolls tromping tron troop
-trooped trooping troops troth trouping truck trucker trucking truckled truckles truckling trumped
-trumping trunk trunking trussing trusting tsar tsars tucked tucker tugged tumbler tumbles tummys
-turn turned turning turnout turns tussling twangs tweak tweaking tweeting twelves twentys twine
-twines twinged twingeing twinging twinkling twister twitches twitching twitted tyre tzar tzars
-umped umping umps unabated unbearably unbeatable unbeaten unbreakable unbuckles unbuckling
-unchanged uncooked uncorked underact undercoat undercuts unfettered unformed unhanded unhinge
-unhinges unhitched unhorsed unlatches unleaded unlettered unlocked unloosed unmatched unopened
-unpinned unplumbed unreadable unrelated unrelentingly unsaid unsalted unscathed unscrews unsealed
-unsettled unsheathed unsigned unsnapping unstated unsteadily unsuitable unsuited untested
-untreated unusable uppercut upstanding upturned urns uttering vain vale valves vars vaunting veeps
-veil veils vent vented vents verves vibrate vibration vibrations vibrator vibrators vibratos vigor
-vigors vine violated violates violating violent violets visiting vitiated vitiates vitiating volt
-voltages volts wade wades wading wage wages wagged wagging waging wags wail wailed wails waist
-waists waitress waked waken wakened wakening wakens wale wales waling walking wall walling walls
-wand wands wane wanes wangling waning wanked wanking wanting wants warbled warbling ward ware
-wares warms warn warp wars wart wary wasp watch watches watching wave waved waves waviness waving
-waxes waxing weaken weakling weaknesses weaknesss weal wean wear wearer weariness wearing wears
-weaseled weaseling weaver wedder wedding weds weeding weeing week weekended weekending weepings
-weeps wees weight weighty well welled welling wells welt weltering welts wended went whacker
-whacking whammy wheedling wheel wheeling wheels wheezed wheezes wheezier whelping whetting
-whiffing while whine whipping whips whist whists whit whiten whiter whites whits whizzing wholly
-whooping whopping wicked wicker wiggling wiggly wight wights wiled willow wills wimp winced winch
-winched winches winching wine wined wing winged winger wingers winging wings wink winked winning
-winnings wipe wiper wipes wired wireless wist witch witched witches witching wive wizzes wobbled
-wobblier woes woks womble wombles women wooded woodmen woody wool woolen woollys wools woolys wore
-worm worn worsting would woulds wounded wounding wove woven wrack wracks wrapping wreak wreaked
-wreath wreathe wreathed wreathes wreathing wreaths wrecker wrecking wrecks wrenches wrenching
-wrest wresting wrests wretched wretches wriest wringers wringing wrinkles wrinkling writ write
-writs yacked yakked yall yammered yams yapped yapping yaps year years yell yellowest yellowing
-yellows yesterdays yipped yipping yips yock yocks yoke yore your yours youth yummy zapper zeds
-zeros zinc zinced zincing zincking zincs zipped zipping zippy zips zone zones
+stitched stitching stitchs stock stocking stockings stocks stomachs stooped stooping stopped
+stopping store stowing straining stranding strangers strapping strengthen strengths stressing
+stretches striding striking stringer stringers stringing strings strip stripped stripping stroking
+stropping stub stubbing stubbles stubs stuck studding stuffiness stumble stumbler stumblers
+stumbles stumped stumping stunk stunning stunting stuttered stuttering stutters subduing
+subjugated subjugation sublimated sublimation sublimed sublimes subliming subsumed subsumes
+subsuming sucked suckle suckled suckles suckling sucklings suffocation suffocations suicides suits
+summered summing sump sumps sums sundered sundown sunk sure sureness surenesss sutured swab
+swabbing swabs swagged swaggering swagging swags swam swamping swanking swap swapped swapping
+swaps swarm swash swashed swashing swat swatches swathing swats swattered swatting swear swearing
+swears sweatier sweatss sweep sweeping sweepings sweeps sweet sweets sweller swellings swept
+swerves swerving swift swifts swigging swill swilled swilling swills swinger swingers swinging
+swings swiped swirling switch switched switcher switches switching swiveling swivelling swooping
+swopping swore symmetrical synching syringing tabbing tables tablet tabs tacked tackler tackles
+tackling tagged tagging tags tail tailed tails tainted tainting taints take takes taking tale tall
+tame tampered tams tang tangle tangled tangles tangling tangoing tanked tapped tapping taps tared
+taring tars tattered taunting teak teaks teal teals team teaming teams teary teas teasing teat
+teats tees teetering teethe tell tent tented tenth tents tern testable tethered thank thatching
+thee there thicker thin think thins thirsty thirteens thirteenth thirties thirtys thorn thrashing
+threes thriving throe throes thronged thronging thrumming thudding thumbed thumbing thump thumps
+thundered thunks ticked tickers ticket ticking tickings tickle tickled tickling tided tied ties
+tightens tightest tightnesss tights tiled tills timed timeless timeliness tine ting tinge tinged
+tingeing tinges tinglings tings tinker tinkle tinkled tinkles tinkling tinning tinseling tipped
+tipping tippled tippling tips tire tiredest tirednesss tireless tires tizzy toasting toed toggling
+togs togss toiling toke token tokes told tolerable toll tolled tolling tolls tome tomes toms tone
+tones tongued tongues tonguing tons tonsillitiss toot tooths toothy toots topped topping topple
+topples tops topsides tors tort torte tosss tost totalled tote totes tots tour tours towelling
+tower towers town tows toys trace traced traces tracing track tracked tracking tracks trailing
+trained trainings traipsed traipsing trammed trammeled tramming tramped tramping trample tramples
+trap trapped trapping trash trashed trashing traveled trawling tray treasure treating trebling
+tree trembled trembling trenched trenches trenching trialing trice tricepss trices tricked
+tricking trickle trickled trickles trickling tried trig trilled trim trio tripe tripled tripling
+tripping trips tris troll trolled trolling trolls tromping tron troop trooped trooping troops
+troth trouping truck trucker trucking truckled truckles truckling trumped trumping trunk trunking
+trussing trusting tsar tsars tucked tucker tugged tumbler tumbles tummys turn turned turning
+turnout turns tussling twangs tweak tweaking tweeting twelves twentys twine twines twinged
+twingeing twinging twinkling twister twitches twitching twitted tyre tzar tzars umped umping umps
+unabated unbearably unbeatable unbeaten unbreakable unbuckles unbuckling unchanged uncooked
+uncorked underact undercoat undercuts unfettered unformed unhanded unhinge unhinges unhitched
+unhorsed unlatches unleaded unlettered unlocked unloosed unmatched unopened unpinned unplumbed
+unreadable unrelated unrelentingly unsaid unsalted unscathed unscrews unsealed unsettled
+unsheathed unsigned unsnapping unstated unsteadily unsuitable unsuited untested untreated unusable
+uppercut upstanding upturned urns uttering vain vale valves vars vaunting veeps veil veils vent
+vented vents verves vibrate vibration vibrations vibrator vibrators vibratos vigor vigors vine
+violated violates violating violent violets visiting vitiated vitiates vitiating volt voltages
+volts wade wades wading wage wages wagged wagging waging wags wail wailed wails waist waists
+waitress waked waken wakened wakening wakens wale wales waling walking wall walling walls wand
+wands wane wanes wangling waning wanked wanking wanting wants warbled warbling ward ware wares
+warms warn warp wars wart wary wasp watch watches watching wave waved waves waviness waving waxes
+waxing weaken weakling weaknesses weaknesss weal wean wear wearer weariness wearing wears weaseled
+weaseling weaver wedder wedding weds weeding weeing week weekended weekending weepings weeps wees
+weight weighty well welled welling wells welt weltering welts wended went whacker whacking whammy
+wheedling wheel wheeling wheels wheezed wheezes wheezier whelping whetting whiffing while whine
+whipping whips whist whists whit whiten whiter whites whits whizzing wholly whooping whopping
+wicked wicker wiggling wiggly wight wights wiled willow wills wimp winced winch winched winches
+winching wine wined wing winged winger wingers winging wings wink winked winning winnings wipe
+wiper wipes wired wireless wist witch witched witches witching wive wizzes wobbled wobblier woes
+woks womble wombles women wooded woodmen woody wool woolen woollys wools woolys wore worm worn
+worsting would woulds wounded wounding wove woven wrack wracks wrapping wreak wreaked wreath
+wreathe wreathed wreathes wreathing wreaths wrecker wrecking wrecks wrenches wrenching wrest
+wresting wrests wretched wretches wriest wringers wringing wrinkles wrinkling writ write writs
+yacked yakked yall yammered yams yapped yapping yaps year years yell yellowest yellowing yellows
+yesterdays yipped yipping yips yock yocks yoke yore your yours youth yummy zapper zeds zeros zinc
+zinced zincing zincking zincs zipped zipping zippy zips zone zones
 """.split()

@@ -361,6 +361,8 @@ def is_hedged(words: Sequence[Word], scopes: Scopes, at: int, taken: frozenset[i
             continue
         if words[place].text == "little" and _text(words, place + 1) in w.LITTLE_THINGS:
             continue
+        if w.WONDERING & {_text(words, place + 1), _text(words, place + 2)}:
+            continue  # "idk why": what is doubted is the cause, not the sign
         if words[place].text in w.HEDGES or _pair(words, place, w.HEDGE_PAIRS):
             return True
     return False

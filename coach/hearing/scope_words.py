@@ -163,6 +163,7 @@ NORMAL_PAIRS: Final = _pairs(
     "be concerned|why is|why does|why do|normal to|okay if"
 )
 
+WONDERING: Final = _set("why what how when where")
 LITTLE_THINGS: Final = _set("finger fingers toe brother sister league guy")
 HEDGES: Final = _set(
     "maybe kinda sorta slight slightly possibly perhaps probably might guess suspect idk "

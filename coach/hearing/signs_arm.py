@@ -26,6 +26,15 @@ ARM_SIGNS: Final = (
         PART .. fall|falls|falling|fell|went|goes|going|put ASLEEP
         PART .. went|goes|go|going|put to sleep
         CANT .. feel .. PART
+        longer|never feel .. PART
+        PART .. made of wood|rubber|stone|concrete|lead|clay|plastic|cotton
+        PART .. like .. stone|concrete|lead|clay|marshmallow|mannequin|prosthetic|dummy
+        hand|arm|fingers .. anesthetized|drugged|frozen|novocained|numbed
+        PART .. no longer feels|feel
+        stopped|stop|quit feeling .. PART
+        feeling .. leaving|left|leaves|draining .. PART
+        tingle
+        CANT fell PART
         CANT feel anything|nothing in|below|down PART
         CANT feel anything|nothing .. press|touch|squeeze|poke|pinch|rub .. PART|it
         poke|prick|pinch|stab|jab .. PART .. nothing
@@ -228,6 +237,16 @@ ARM_SIGNS: Final = (
         CANT .. pour|stir|chop|cut .. with|milk|water|coffee|anything
         CANT .. carry
         CANT budge
+        PART .. wont|doesnt|cant|couldnt|isnt .. stay|staying|keep|hold|holding .. up|out|on|there|it
+        without|with .. other arm|hand .. help|helping|holding|lifting
+        other|good|left|right arm|hand .. help|helping|assist .. lift|raise|it|PART|up
+        PART .. nothing in|left
+        PART .. powerless|puny|feeble|spaghetti|pathetic
+        cant|couldnt .. hang on to
+        cant|couldnt .. hold|lift .. own weight
+        PART .. too|so|really heavy .. lift|raise|hold
+        drop|dropped|dropping everything
+        butterfingers
         not|wasnt|isnt|werent|arent able to .. MOTOR
         not|wasnt|isnt|arent able to .. MOTOR .. PART|THING
         KEEP giving|gives out
@@ -346,6 +365,10 @@ ARM_SIGNS: Final = (
         """
         SWELL
         swollen|swell|swole|swoll|swelled up
+        PART .. swole|swoll|ballooned
+        PART .. tight .. drum|sausage
+        knuckles .. disappeared|gone|see
+        pitting
         PART .. blew|blown|blowing|blows up
         PART .. BE .. balloon|sausage|sausages|softball|grapefruit|tennis|baseball|melon|marshmallow
         PART .. twice|double|size|bigger|larger|fatter|fat|huge|thicker

@@ -22,6 +22,7 @@ BODY_SIGNS: Final = (
         PAIN .. from|into|to|under|beneath|around|near|inside|through CHEST
         PAIN .. CHEST .. jaw
         someone|something|somebody .. on .. CHEST
+        CHEST .. weight|elephant|brick|rock|someone|something .. on|sitting
         CHEST .. TIGHT
         TIGHT .. on|in|across|around CHEST
         tight CHEST
@@ -502,6 +503,7 @@ BODY_SIGNS: Final = (
         "ask",
         """
         WAKE .. me .. up
+        WAKE me
         WAKE .. from|by|with|because|to|cause .. it|PAIN|PART
         WAKE .. PAIN|PART
         PAIN|PART .. WAKE

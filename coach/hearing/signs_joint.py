@@ -160,6 +160,8 @@ JOINT_SIGNS: Final = (
         PART .. BE .. SHAPE
         PART .. HAVE .. SHAPE
         HAVE .. SHAPE .. PART
+        one collarbone|shoulder|side .. higher|lower|flatter|bigger
+        PART .. higher|lower now|than|compared
         SHAPE .. on|over|at|in|near|above|by|off .. PART
         PART .. shaped .. ODD
         shaped .. ODD
@@ -385,6 +387,14 @@ JOINT_SIGNS: Final = (
         got|gets|getting|been|was|were|be .. BLOW|run|hit|bucked|tripped|nailed|dropped|lit|jumped|rocked|mauled
         hit .. pothole|deer|tree|pole|curb|bump|rock
         went flying
+        BLOW .. off|from .. VEHICLE|horse|bike
+        slid .. into .. wall|fence|post|boards|dugout|stands
+        BLOW .. by .. OPPONENT|VEHICLE|MISSILE|wave
+        knocked .. ground|feet|floor|ass|butt
+        took .. MISSILE .. PART
+        got|been thrown .. off|down|to|into
+        hit .. by .. MISSILE
+        got MISSILE .. off|to|in|on .. PART
         BLOW|crashed|ran|fell|bumped|slammed|collided .. into|on|onto me
         head over heels
         car|truck|bus hit .. me

@@ -12,7 +12,7 @@ from typing import Final
 _LISTED: Final = """
 num numb | nubm numb | nmb numb | numm numb | numbe numb | numn numb | nunb numb | numd numb
 numness numbness | nummness numbness | numbnes numbness | numbess numbness | nubness numbness
-tingley tingly | tingeling tingling | tinglin tingling | tingels tingles | tingel tingle
+tingley tingly | tingeling tingling | tinglng tingling | tingelly tingly | tingely tingly | tinglin tingling | tingels tingles | tingel tingle
 tinging tingling | tingleing tingling | tingaling tingling | tinglig tingling | tingly tingly
 neadles needles | nedles needles | needels needles | pinz pins
 poped popped | poppd popped | popt popped | popd popped | poping popping | poppin popping
@@ -24,8 +24,10 @@ purpel purple | purpal purple | purpul purple | purpse purple | vlue blue | bleu
 viens veins | vien vein | vains veins
 chils chills | shivring shivering | shakin shaking | snaped snapped | snapd snapped
 dislokated dislocated | disclocated dislocated | dislacated dislocated | dislocted dislocated
-subluxd subluxed | sockit socket | sockt socket | soket socket
+subluxd subluxed | dislocatd dislocated | dislocatedd dislocated | sockit socket | sockt socket | soket socket
 brusied bruised | brused bruised | brooz bruise | bruse bruise
+strenght strength | strenth strength | stregth strength | deformd deformed | acident accident
+accidnt accident | lft lift | brething breathing | breathig breathing | feverr fever | wekness weakness
 cnt cant | kant cant | canot cannot | cannt cant | carnt cant | cantt cant
 couldent couldnt | coudnt couldnt | cudnt couldnt | couldn couldnt | coulnt couldnt
 dosnt doesnt | doesnot doesnt | dosent doesnt | dnt dont | wnt wont | woudnt wouldnt

@@ -41,7 +41,7 @@ KINDS: Final[dict[str, frozenset[str]]] = {
     ),
     "catch": word_set(
         "catch toss tossed tossing throws throw threw throwing thrown warmup warmups lobs lobbed "
-        "playing tosses flatground"
+        "playing tosses flatground light lightly"
     ),
 }
 RANK: Final = ("game", "bullpen", "practice", "long_toss", "catch", "none")

@@ -42,7 +42,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     # ------------------------------------------------------------------ strength
     "WEAK": "weak weaker",
     "WEAKNESS": "weakness weakened weakening weaker paralysed paralyzed paralysis",
-    "POWER": "strength power strenght grip",
+    "POWER": "strength power grip",
     "DROPPING": "dropping dropped drops drop fumbling fumbled fumble fumbles",
     "THING": "keys key phone cup cups mug mugs glass glasses plate plates pen pens pencil bottle "
     "bottles fork spoon knife stuff things everything anything something bag bags groceries "
@@ -62,7 +62,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "drops dropped falls fell lowers",
     # ------------------------------------------------------------------ swelling, colour, cold
     "SWELL": "swollen swelling swelled swell swells puffy puffed puffiness puffing puff bloated "
-    "ballooned ballooning swole swoll edema oedema enlarged engorged",
+    "ballooned ballooning edema oedema enlarged engorged",
     "COLOUR": "blue bluish purple purplish white whitish pale grey gray greyish grayish dusky "
     "violet mottled blotchy ashy ashen bloodless discolored discoloured discoloration discolouration colorless colourless "
     "maroon dark darker blueish yellowish blanched pallid",
