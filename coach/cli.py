@@ -27,7 +27,7 @@ NO_PLAN = "There is no plan here yet.\nGet the file from your clinician, then ty
 OUR_FAULT = "Coach made a mistake. The fault is ours, not yours."
 NO_MORE_TODAY = "Stop for today: no more exercise."
 SAVED = "All you typed so far is saved."
-TOOLS = ("check", "bind", "replay", "hear", "map", "sheet")  # commands without an athlete in front
+TOOLS = ("check", "bind", "replay", "hear", "compare", "map", "sheet")  # commands without an athlete in front
 
 
 def main(arguments: list[str] | None = None) -> int:
@@ -343,15 +343,22 @@ def replay(options: argparse.Namespace) -> int:
     from coach.drivers import replay as player
     from coach.journal import Trouble
 
-    results = player.replay(existing(options.paths))
-    if not results:
+    paths = existing(options.paths)
+    if not any(player.files_under(path) for path in paths):
         raise Trouble("There is no scenario file there.", 66)
+    if options.reach:
+        from coach.drivers import reach
+
+        results, lines = reach.look(paths)
+    else:
+        results = player.replay(paths)
+        lines = player.report(results)
     if options.junit is not None:
         from coach.drivers.junit import as_junit
         from coach.journal.outgoing import write_whole
 
         write_whole(Path(options.junit), as_junit(results))
-    sys.stdout.write("\n".join(player.report(results)) + "\n")
+    sys.stdout.write("\n".join(lines) + "\n")
     return player.exit_code(results)
 
 
@@ -407,6 +414,7 @@ COMMANDS = {
     "bind": bind,
     "replay": replay,
     "hear": hear,
+    "compare": at_the_desk,
     "map": at_the_desk,
     "sheet": at_the_desk,
 }

@@ -31,8 +31,8 @@ Athlete
   coach try         see a sample day
 Clinician
   coach check PATH  find mistakes
-  coach bind PLAN   make one file
   coach map PATH    the talk on a page
+  coach compare, coach bind: send it
   coach sheet PLAN  a paper hand-out
 Tester
   coach replay PATH play scenario files
@@ -107,6 +107,10 @@ _HELP: Final[dict[str, CommandHelp]] = {
     "bind": CommandHelp(
         "Make one readable file for the athlete from a plan and its program.",
         "coach bind d-o.yaml --out d-o.txt",
+    ),
+    "compare": CommandHelp(
+        "Tell what differs between two plans or two programs, what allows more first.",
+        "coach compare old.yaml new.yaml",
     ),
     "map": CommandHelp(
         "Show the whole conversation of a program on one page, with each line's place.",
@@ -186,6 +190,11 @@ def _bind(command: argparse.ArgumentParser) -> None:
     command.add_argument("--out", metavar="FILE", help="where to write it")
 
 
+def _compare(command: argparse.ArgumentParser) -> None:
+    command.add_argument("old", metavar="OLD", help="the plan or program as it was")
+    command.add_argument("new", metavar="NEW", help="the plan or program as it is now")
+
+
 def _map(command: argparse.ArgumentParser) -> None:
     command.add_argument("path", metavar="PATH", help="a program's folder, or a plan of it")
     command.add_argument("--out", metavar="FILE", help="where to write the page")
@@ -202,6 +211,9 @@ def _sheet(command: argparse.ArgumentParser) -> None:
 def _replay(command: argparse.ArgumentParser) -> None:
     command.add_argument("paths", nargs="+", metavar="PATH", help="scenario files or folders")
     command.add_argument("--junit", metavar="FILE", help="results for a build server")
+    command.add_argument(
+        "--reach", action="store_true", help="what no scenario reaches, line by line"
+    )
 
 
 def _hear(command: argparse.ArgumentParser) -> None:
@@ -232,6 +244,7 @@ _OPTIONS: Final[dict[str, Callable[[argparse.ArgumentParser], None]]] = {
     "bind": _bind,
     "replay": _replay,
     "hear": _hear,
+    "compare": _compare,
     "map": _map,
     "sheet": _sheet,
 }

@@ -10,7 +10,8 @@ import sys
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
-from coach.drivers.exit_codes import BAD_FILE, DONE, MISSING
+from coach.drivers.exit_codes import BAD_FILE, DONE, MISSING, USAGE
+from coach.model.program import Bound, Program
 
 if TYPE_CHECKING:
     import argparse
@@ -46,6 +47,38 @@ def map_of(options: argparse.Namespace) -> int:
     return give(map_page(Pages(program, scripts)), options.out)
 
 
+def compare(options: argparse.Namespace) -> int:
+    """`coach compare OLD NEW`: what differs, what allows more first."""
+    from coach.journal.trouble import Trouble
+    from coach.pages.changes import report
+    from coach.pages.changes_plan import plan_changes
+    from coach.pages.changes_program import program_changes
+
+    old, new = (whole(existing(name)) for name in (options.old, options.new))
+    for one in (old, new):
+        if isinstance(one, list):
+            return refused(one)
+    if isinstance(old, Bound) and isinstance(new, Bound):
+        found = [*plan_changes(old, new), *program_changes(old.program, new.program)]
+    elif isinstance(old, Program) and isinstance(new, Program):
+        found = program_changes(old, new)
+    else:
+        raise Trouble("One is a plan and the other a program. Give two of a kind.", USAGE)
+    sys.stdout.write(report(found))
+    return DONE
+
+
+def whole(path: Path) -> Bound | Program | list[Finding]:
+    """A plan with its program, or a program by its folder; its findings where it has errors."""
+    from coach.texts.doors import bound_from, read_program
+
+    if path.is_dir():
+        program, findings = read_program(path)
+        return findings if program is None else program
+    bound, findings = bound_from(path)
+    return findings if bound is None else bound
+
+
 def existing(name: str) -> Path:
     """The path, which is there; raises `Trouble` where it is not."""
     from coach.journal.trouble import Trouble
@@ -78,6 +111,7 @@ def give(text: str, out: str | None) -> int:
 
 
 DESK: Final[dict[str, Callable[[argparse.Namespace], int]]] = {
+    "compare": compare,
     "sheet": sheet,
     "map": map_of,
 }

@@ -9,7 +9,8 @@ from __future__ import annotations
 from html import escape
 from typing import Final, NamedTuple
 
-from coach.model.program import Exercise, Phase, Program, Test, Version
+from coach.model.program import Exercise, Phase, Program, Version
+from coach.pages.condition_words import test_words
 from coach.pages.map_talk import moment_html, place_html
 from coach.pages.paper import element, listed, whole_page
 from coach.session.moments import MOMENTS
@@ -163,24 +164,12 @@ def _phases(program: Program) -> str:
 def _phase(phase: Phase) -> str:
     parts = [f"<h4>{escape(phase.name)} {place_html(phase.place)}</h4>\n"]
     if phase.opens_when:
-        words = " and ".join(_test_words(test) for test in phase.opens_when)
+        words = " and ".join(test_words(test) for test in phase.opens_when)
         parts.append(element("p", f"Opens when: {words}."))
     if phase.clinician_sees:
         parts.append(element("p", f"The clinician sees: {phase.clinician_sees}"))
     parts.append(element("p", f"In order: {', '.join(phase.exercises)}."))
     return "".join(parts)
-
-
-def _test_words(test: Test) -> str:
-    shown = [f"{value:g}" if isinstance(value, float) else str(value) for value in test.values]
-    if test.op == "between":
-        return f"{test.fact} is {' to '.join(shown)}"
-    joined = " or ".join(shown)
-    return (
-        f"{test.fact} {test.op} {joined}"
-        if test.op.startswith("is")
-        else (f"{test.fact} is {test.op} {joined}")
-    )
 
 
 # ---------------------------------------------------------------- exercises

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import shutil
 from typing import TYPE_CHECKING
 
 import pytest
@@ -40,3 +41,26 @@ def test_what_is_not_there_or_broken_gives_no_page(tmp_path: Path, name: str) ->
 def test_the_sheet_prints_on_letter_paper_when_asked(tmp_path: Path) -> None:
     assert "size:letter" in run(tmp_path, "sheet", D_O, "--paper", "letter").stdout
     assert run(tmp_path, "sheet", D_O, "--paper", "a5").returncode == 2
+
+
+def test_two_plans_are_compared_what_allows_more_first(tmp_path: Path) -> None:
+    same = run(tmp_path, "compare", D_O, D_O)
+    assert (same.returncode, same.stdout) == (0, "Nothing differs.\n")
+    program = shutil.copytree(PROGRAM, tmp_path / "program")
+    plan = program / "plans" / "d-o.yaml"
+    text = plan.read_text().replace("in exercise 2", "in exercise 3").replace("D.O. 1", "D.O. 2")
+    plan.write_text(text)
+    done = run(tmp_path, "compare", D_O, str(plan))
+    assert done.returncode == 0
+    assert "Pain in an exercise: 3 of 10, was 2 of 10. (plans/d-o.yaml, line " in done.stdout
+    assert done.stdout.startswith("Allows more")
+
+
+def test_what_cannot_be_compared_is_refused(tmp_path: Path) -> None:
+    assert run(tmp_path, "compare", D_O).returncode == 2
+    assert run(tmp_path, "compare", D_O, "nothing.yaml").returncode == 66
+    mixed = run(tmp_path, "compare", D_O, PROGRAM)
+    assert mixed.returncode == 2
+    assert "two of a kind" in mixed.stderr
+    (tmp_path / "broken.yaml").write_text("plan: D.O. 1\n")
+    assert run(tmp_path, "compare", D_O, "broken.yaml").returncode == 65
