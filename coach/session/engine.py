@@ -161,10 +161,9 @@ def timer_ended(state: State) -> State:
 def in_time(before: State, after: State, at_s: int) -> State:
     """limits.caps: no new exercise begins once the plan's minutes are over."""
     cap_s = after.brief.plan.limits.minutes * 60
-    begins = after.work is not None and (
-        before.work is None or before.work.place != after.work.place
-    )
-    if not begins or at_s < cap_s or after.stage is not Stage.EXERCISE:
+    if at_s < cap_s or after.stage is not Stage.EXERCISE or after.work is None:
+        return after
+    if before.work is not None and before.work.place == after.work.place:
         return after
     told = (*after.told, Line("say", "Your plan's minutes for today are over."))
     return training.to_close(after._replace(told=told), "end the work")
@@ -302,8 +301,8 @@ def on_from_here(state: State) -> State:
     state = state._replace(line=False)
     if state.end or state.aside:
         return state
-    work = state.work
-    if state.stage is Stage.EXERCISE and work is not None and work.phase == "set":
+    work = state.work if state.stage is Stage.EXERCISE else None
+    if work is not None and work.phase == "set":
         state = state._replace(work=work._replace(phase="report"))
     if state.missing or state.stage in {Stage.ENDING, Stage.TODAY, Stage.THROWING}:
         return state

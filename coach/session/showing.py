@@ -62,7 +62,7 @@ def what_is_said(state: State, ask: Ask | None) -> tuple[tuple[Line, ...], tuple
         return moves_lines(state)
     if state.stage is Stage.WARM_UP and not state.aside:
         return warm_up_lines(state, ask)
-    if state.work is not None and not state.aside:
+    if state.stage is Stage.EXERCISE and state.work is not None and not state.aside:
         return work_lines(state, state.work, ask)
     return spoken(state, ask), ()
 
@@ -226,8 +226,10 @@ def amount(dose: Dose) -> str:
 
 def offers_now(state: State) -> tuple[Offer, ...]:
     """The dose that the present prompt is about, when only the question is repeated."""
+    if state.aside or state.stage is not Stage.EXERCISE:
+        return ()
     work = state.work
-    if work is None or state.aside or work.phase not in {"set", "ready"}:
+    if work is None or work.phase not in {"set", "ready"}:
         return ()
     return (set_offer(state, work),)
 

@@ -147,3 +147,13 @@ def test_a_section_asked_twice_in_a_day_is_kept_once() -> None:
         assert not isinstance(after, Refusal)
         state = calmly(after, "set line in set 1")
     assert state.asked == asked
+
+
+def test_a_screen_asked_again_shows_no_set() -> None:
+    state = calmly(start(brief()), "set line in set 2")
+    after = take(state, Resumed(4000), NOTHING)
+    assert not isinstance(after, Refusal)
+    state = typed(calmly(after, "sets since"), sets_since=0.0)
+    assert state.stage is Stage.SCREEN
+    assert not turn(state).offers
+    assert "work" not in {line.kind for line in turn(state).lines}
