@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from typing import Final
 
+from coach.model.decisions import Decision
 from coach.model.flags import Group, Section
 from coach.model.heard import Kind, Question, Value
 from coach.model.turns import Ask, Line
@@ -184,16 +185,20 @@ def with_fixed(state: State, fact: str, value: Value) -> State:
         taken = checking_in.take_already(taken, "no")
     if not isinstance(value, tuple):
         taken = scripts.know(taken, fact, value) if free else taken
-    return reopened(taken, free=free)
+    new = tuple(d for d in taken.reasons if d not in state.reasons and not free)
+    return reopened(taken, new, free=free)
 
 
-def reopened(state: State, *, free: bool) -> State:
-    """Screen sections that the new value asks for are asked; after a decision the list shrinks."""
+def reopened(state: State, new: tuple[Decision, ...], *, free: bool) -> State:
+    """Screen sections that the new value asks for are asked; after a decision the list shrinks.
+
+    `new` are the decisions that the new value brought; they are told with the change.
+    """
     extra = screening.newly_due(state) if state.stage is not Stage.CHECK_IN else ()
     told = (Line("say", "Changed. The more careful of the two counts from here."),)
     if free:
         told = (Line("say", "Changed."),)
-    state = state._replace(told=told)
+    state = state._replace(told=(*told, *(Line("say", d.why) for d in new)))
     if state.stage is Stage.SCREEN:
         state = state._replace(alone=screening.in_order({*state.alone, *extra}))
         return screening.next_section(state) if state.section in {"list", "over"} else state
@@ -222,6 +227,13 @@ def fewer(state: State) -> State:
         return state
     allowed = compose(state)
     todo = tuple(place for place in state.todo if place in allowed.todo)
+    gone = [p for p in state.todo if p not in todo]
+    if gone:
+        names = ", ".join(state.brief.stations[place].exercise.name for place in gone)
+        new = [d for d in allowed.reasons if d not in state.reasons][-2:]
+        why = tuple(Line("say", d.why) for d in new)
+        told = (*state.told, Line("say", f"Left out today: {names}."), *why)
+        state = state._replace(told=told)
     state = state._replace(todo=todo, reasons=allowed.reasons, level=allowed.level)
     work = state.work
     if work is None:

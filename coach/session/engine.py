@@ -183,6 +183,8 @@ def answer(state: State, event: Typed, heard: Heard, asked: Ask | None) -> State
     if asked is None:
         return typed_over_a_timer(state)
     if heard.action is Action.ACCEPT and heard.values:
+        said = {fact for fact, _value in heard.values}
+        state = state._replace(blank=tuple(fact for fact in state.blank if fact not in said))
         return values_taken(state, heard.values, asked)
     return unclear(state, event, asked)
 

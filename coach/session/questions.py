@@ -39,7 +39,7 @@ QUESTIONS: Final[dict[str, Words]] = {
     "waking pain": Words(Kind.WORST_PAIN, "How much did it hurt when you woke up?", _PAIN),
     "against usual": Words(
         Kind.CHOICE,
-        "Next to your usual morning, is that better, the same or worse?",
+        "Next to your usual morning: was this one better, the same or worse?",
         "Better, same or worse:",
         ("better", "same", "worse"),
     ),
