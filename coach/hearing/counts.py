@@ -41,6 +41,7 @@ _UNITS: Final[dict[str, frozenset[str]]] = {
     "weeks": word_set("week weeks"),
 }
 _ANY_UNIT: Final = frozenset().union(*_UNITS.values())
+_AROUND_A_LIST: Final = word_set("and plus the my a an i ive have got only just both here with")
 _SECTIONS: Final = tuple("123456")
 
 
@@ -158,8 +159,27 @@ def read_choices(words: Sequence[Word], question: Question) -> Read:
         return Read(question.choices, (0,))
     if {"no", "not", "except", "but", "without"} & set(texts):
         return UNCLEAR
-    found = _chosen(words, question.choices)
-    return Read(tuple(found), tuple(range(len(words)))) if found else UNCLEAR
+    found = _listed(texts, question.choices) or tuple(_chosen(words, question.choices))
+    if not found or not _all_said(texts, question.choices):
+        return UNCLEAR
+    return Read(found, tuple(range(len(words))))
+
+
+def _listed(texts: list[str], choices: Sequence[str]) -> tuple[str, ...]:
+    """The choices of an answer that is a bare list of numbers: `1, 3`, `1,3`, `1 and 3`."""
+    parts = [part for text in texts if text != "and" for part in text.replace(".", ",").split(",")]
+    numbers = [part for part in parts if part]
+    allowed = {str(n): name for n, name in enumerate(choices, 1)}
+    if not numbers or not all(number in allowed for number in numbers):
+        return ()
+    return tuple(name for number, name in allowed.items() if number in numbers)
+
+
+def _all_said(texts: list[str], choices: Sequence[str]) -> bool:
+    """Whether every word belongs to a choice, its number, or the small words around a list."""
+    known = {word for name in choices for word in _plain(name)}
+    known |= {str(n) for n in range(1, len(choices) + 1)} | _AROUND_A_LIST
+    return all(part in known for text in texts for part in text.split(",") if part)
 
 
 def read_word(words: Sequence[Word], question: Question) -> Read:
