@@ -112,6 +112,9 @@ DAYS: Final = """
     subbed in|out
     chest plate|guard|freezer|hair
     just kidding
+    fell out of rhythm|sync|groove|routine|practice|favor|shape
+    swell party|time|guy
+    i hit my
     fell|falls|falling for
     cold hands warm heart
     broke .. nail

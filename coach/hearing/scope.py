@@ -236,7 +236,8 @@ def _turns_between(words: Sequence[Word], one: int, other: int) -> bool:
 
 
 def _long_ago(words: Sequence[Word], place: int, pair: tuple[str, str]) -> bool:
-    said = pair[0] in w.PAST or pair in w.PAST_PAIRS or _is_year(pair[0])
+    young = pair[0] == "was" and (pair[1].isdecimal() or pair[1] in w.YOUNG)
+    said = young or pair[0] in w.PAST or pair in w.PAST_PAIRS or _is_year(pair[0])
     return said and not {_text(words, place - 1), _text(words, place - 2)} & w.EVER_SINCE
 
 

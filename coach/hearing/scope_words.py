@@ -112,6 +112,7 @@ PAST_PAIRS: Final = _pairs(
     "in september|in october|in november|in december|as kid|a kid|years earlier|before rehab|"
     "grade school|little league"
 )
+YOUNG: Final = _set("little younger young kid small freshman sophomore junior")
 EVER_SINCE: Final = _set("since for from over past until")
 RESOLVED: Final = _set(
     "gone stopped ended quit resolved disappeared vanished subsided cleared healed settled"

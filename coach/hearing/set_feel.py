@@ -163,6 +163,8 @@ def _named(words: Sequence[Word], choices: Sequence[str]) -> Read | None:
 def _counts_reps(words: Sequence[Word], number: Number) -> bool:
     """Whether a number counts reps, not pain: "the last 3", "10 more", "stopped at 6"."""
     before = {text_at(words, number.first - k) for k in (1, 2)}
+    if text_at(words, number.last + 1) in ("out", "outta"):
+        return False
     after = {text_at(words, number.last + k) for k in (1, 2)}
     return bool(before & _REP_BEFORE or after & _REP_AFTER)
 

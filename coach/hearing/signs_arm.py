@@ -32,6 +32,7 @@ ARM_SIGNS: Final = (
         hand|arm|fingers .. anesthetized|drugged|frozen|novocained|numbed
         PART .. no longer feels|feel
         stopped|stop|quit feeling .. PART
+        feeling .. went|gone|go|goes .. out|from|of .. PART
         feeling .. leaving|left|leaves|draining .. PART
         tingle
         CANT fell PART
@@ -138,6 +139,8 @@ ARM_SIGNS: Final = (
         PART .. feels|felt .. fat|thick|foreign|distant|fuzzy|wooden
         PART .. dead
         dead PART
+        DIGIT & weird|odd|strange|funny|off|asleep|sock|wrapped|thick|heavy
+        hand & weird|odd|strange|asleep|wrapped|thick
         PART .. BE .. thick
         feels .. electric|asleep
         funny bone
@@ -237,6 +240,16 @@ ARM_SIGNS: Final = (
         CANT .. pour|stir|chop|cut .. with|milk|water|coffee|anything
         CANT .. carry
         CANT budge
+        half|less|quarter as strong
+        hand|fingers .. opens|open up
+        hand .. CANT .. close|open
+        PART CANT rise|raise|elevate
+        without help|helping
+        power to|in .. PART .. cut|gone|off|out|lost
+        CANT .. MOTOR .. DAILY
+        CANT .. with my right|left|throwing|bad
+        LIFT|HOLD|support|supporting|holding|help .. PART .. with .. other|good hand|arm
+        PART .. sags|sagged|sinks|slumps|droops|drops|falls .. when|if|out|after
         PART .. wont|doesnt|cant|couldnt|isnt .. stay|staying|keep|hold|holding .. up|out|on|there|it
         without|with .. other arm|hand .. help|helping|holding|lifting
         other|good|left|right arm|hand .. help|helping|assist .. lift|raise|it|PART|up
@@ -338,8 +351,8 @@ ARM_SIGNS: Final = (
         PART .. went|goes|gone|felt|feels|feel|is dead
         dead arm
         PART .. BE .. week
-        dropped .. THING
-        DROPPING .. THING
+        dropped .. THING .. today|again|earlier|morning|tonight|yesterday
+        fumbled|fumbling|fumble .. THING
         PART .. heavy|shaky|trembling|shaking
         heavy PART
         PART .. not|isnt .. strong|right|same
@@ -352,6 +365,14 @@ ARM_SIGNS: Final = (
         side .. heavier|heavy
         grip .. off|weird|bad|worse|less
         PART CANT
+        HANDS & cant|couldnt|wont
+        shoulder & cant|couldnt|wont
+        PART & half|nothing|useless|weird|suddenly
+        PART .. without .. help|helping
+        CANT .. without .. help|helping
+        like .. PART
+        arm|hand & anymore|wrong|useless
+        side .. twice|heavier|weaker
         PART .. wont
         CANT .. PART
         weird|off .. grip|strength

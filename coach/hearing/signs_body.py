@@ -243,6 +243,7 @@ BODY_SIGNS: Final = (
         FEVERISH .. temp|temperature|fever|degrees|thermometer|f|c
         CANT .. stop shaking|shivering
         ^ FEVER_F $
+        FEVER_F and .. shaking|sweating|chills|achy|sick
         FEVER_F this|last|today|now|since|yesterday|tonight|fever
         freezing|cold|shaking .. boiling|burning|sweating|hot|roasting
         hot|boiling|burning|sweating .. freezing|shivering
@@ -504,6 +505,9 @@ BODY_SIGNS: Final = (
         """
         WAKE .. me .. up
         WAKE me
+        PAIN & sleep|night|nights|awake|wake
+        PART & awake|woke|waking|wakes
+        PART .. screams|screaming|screamed
         WAKE .. from|by|with|because|to|cause .. it|PAIN|PART
         WAKE .. PAIN|PART
         PAIN|PART .. WAKE

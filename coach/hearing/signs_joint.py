@@ -79,7 +79,9 @@ JOINT_SIGNS: Final = (
         it|thing|shoulder .. BE unhinged|dislodged
         ball .. out of|off .. socket|joint
         SOCKETED .. moving|moves|floating|rolling|sliding|gliding around|about|in|out
-        partially|halfway|half|partly .. out
+        partially|partway|halfway|half|partly|almost .. out
+        COME partway|halfway|partially
+        out .. partway|halfway
         in and out
         came .. apart
         arm .. left .. body|socket|shoulder
@@ -140,6 +142,8 @@ JOINT_SIGNS: Final = (
         SOCKETED .. BE .. not|isnt|off|wrong .. right|place
         SOCKETED .. tracking|grinding|grinds|grind|grating
         SOCKETED .. not|isnt|wasnt .. right
+        shoulder|joint & out|forward|apart|moved|moves|moving|sliding|opened
+        joint .. open|opened|opens|opening
         clicks|clicking|clicked .. SOCKETED
         SOCKETED .. clicks|clicking|clicked|cracks|cracking|pops|popping
         it|shoulder|something slipped|slips|shifted|shifts|moved|slid
@@ -162,6 +166,7 @@ JOINT_SIGNS: Final = (
         HAVE .. SHAPE .. PART
         one collarbone|shoulder|side .. higher|lower|flatter|bigger
         PART .. higher|lower now|than|compared
+        SHAPE .. sticking|sticks|poking|pokes .. up|out
         SHAPE .. on|over|at|in|near|above|by|off .. PART
         PART .. shaped .. ODD
         shaped .. ODD
@@ -222,6 +227,7 @@ JOINT_SIGNS: Final = (
         PART .. LOOK .. CHANGED
         fracture|broken|broke .. something
         hollow
+        shoulder|collarbone & hangs|hang|hanging|sticks|higher|lower|uneven|raised
         """,
     ),
     (
@@ -305,6 +311,8 @@ JOINT_SIGNS: Final = (
         POP .. PART
         it POP
         one|a|small|little|tiny|few|couple|some|slight|another pop|snap|crack|click .. in|but|no|little|when|once|then|sore
+        something .. off .. bone
+        came|tore|ripped|pulled off .. bone
         popping|popped|snapping|cracking sound|noise|noises|feeling|sensation
         shoulder|it .. was popping|snapping
         """,
@@ -316,6 +324,8 @@ JOINT_SIGNS: Final = (
         """
         ELBOW .. popped|pop|pops|snap|snapped|tore|ripped|cracked|crack|rip|tear|popping
         popped|pop|snap|snapped|tear|tore|rip|crack|ripped .. ELBOW
+        twang|ping .. ELBOW
+        felt|heard .. ELBOW .. go|give|let
         inside|inner|medial .. ELBOW .. PAIN|killing|sharp|BREAK|popped|pop
         PAIN|sharp .. inside|inner|medial .. ELBOW
         ELBOW .. PAIN .. inside|inner|medial
@@ -341,7 +351,8 @@ JOINT_SIGNS: Final = (
         ELBOW .. click|clicked|clicking|clicks|clunk|clunked|crunch
         click|clicking|clicked|clunk .. ELBOW
         inside|inner .. ELBOW
-        ELBOW .. PAIN|sore|tender|hurts
+        ELBOW .. go|goes|went|gave|give|let|twinge|twinged|zing|twang|catch|catches
+        ELBOW .. PAIN .. throw|throwing|pitch|pitching|release|curve|curveball
         """,
     ),
     (
@@ -387,6 +398,12 @@ JOINT_SIGNS: Final = (
         got|gets|getting|been|was|were|be .. BLOW|run|hit|bucked|tripped|nailed|dropped|lit|jumped|rocked|mauled
         hit .. pothole|deer|tree|pole|curb|bump|rock
         went flying
+        pushed|shoved|kicked|dragged|knocked down|off|over .. stairs|steps|VEHICLE|ground|floor
+        bit it
+        fender bender
+        stacked|binned|bailed|biffed it
+        bailed .. on|off VEHICLE
+        crashed|slammed|smashed|collided|plowed|barreled into|with
         BLOW .. off|from .. VEHICLE|horse|bike
         slid .. into .. wall|fence|post|boards|dugout|stands
         BLOW .. by .. OPPONENT|VEHICLE|MISSILE|wave
@@ -491,6 +508,8 @@ JOINT_SIGNS: Final = (
         PART .. BLOW
         landed
         collide
+        i|got|was|im .. into|off|down|onto|over .. stairs|steps|wall|fence|ground|pavement|concrete|floor|ladder|roof|tree|curb|car|truck|bike|dirt|ice
+        i|got|was .. hurt|hit|struck|clipped|nailed|whacked
         wreck|wrecked
         slipped on
         """,

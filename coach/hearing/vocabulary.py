@@ -49,6 +49,11 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "jar jars bowl remote laptop book books backpack rucksack kettle paddle oar sword foil bow club discus shotput pole mallet toothbrush brush "
     "milk jug coffee wallet controller dishes dish pan pot stick racket racquet bat javelin paper "
     "papers sandwich toast lid lids tray cutlery helmet glove mitt chopsticks spatula hairbrush hairdryer gallon",
+    "DAILY": "door doors wheel faucet tap zipper zip hair bra shelf shirt jacket coat hoodie sweater "
+    "laundry blanket blankets covers chair fridge drawer window lawnmower mower leash seatbelt visor "
+    "dishwasher trash pillow towel baby toddler suitcase luggage crate box boxes grocery gate locker "
+    "cabinet cupboard trunk shampoo toothpaste deodorant curtain curtains handle knob latch card "
+    "button buttons lightswitch switch mouse keyboard pedal lever stairs railing bar",
     "HELD": "ball balls it",
     "LIFT": "lift lifting raise raising hoist elevate",
     "HOLD": "hold grip squeeze grab grasp carry pinch clench clutch hang",
@@ -216,7 +221,7 @@ GRAMMAR: Final[dict[str, str]] = {
     "AGAIN": "again keeps keep kept every all two three constantly always repeatedly "
     "multiple several twice nightly most both",
     "NEW": "new suddenly sudden",
-    "OPPONENT": "guy player defender goalie keeper catcher shortstop teammate opponent runner "
+    "OPPONENT": "guy player defender goalie keeper catcher shortstop setter libero linebacker midfielder referee ref umpire ump coach teammate opponent runner "
     "baseman fielder batter lineman kid dude girl someone somebody person prop forward driver "
     "he she outfielder infielder blocker striker winger pitcher lad bloke baserunner",
     "FILLER": "really so very super pretty just like totally completely fully all a an the some "
