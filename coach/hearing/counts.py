@@ -128,11 +128,16 @@ def _named_whole(texts: list[str], choices: Sequence[str]) -> tuple[list[str], s
 def _chosen(words: Sequence[Word], choices: Sequence[str]) -> list[str]:
     """The choices named by name or by number, in the order of the list.
 
-    A number inside a name (`2 lb dumbbell`) is no number of the list.
+    A number inside a name (`2 lb dumbbell`) or with a unit is no number of the list.
     """
     texts = [word.text for word in words]
     named, taken = _named_whole(texts, choices)
-    free = {text for place, text in enumerate(texts) if place not in taken}
+    after = [*texts[1:], ""]
+    free = {
+        text
+        for place, text in enumerate(texts)
+        if place not in taken and after[place] not in _ANY_UNIT
+    }
     out = [name for n, name in enumerate(choices, 1) if name in named or str(n) in free]
     if out:
         return out
