@@ -12,11 +12,12 @@ from typing import TYPE_CHECKING, Final, NamedTuple
 
 from coach.journal.chain import Row
 from coach.journal.days import day_record, hold_from
-from coach.journal.diary import BEGIN, DAY, EVENT, FILE_NAME, HOLD, LIFT, PLAN, WRONG
+from coach.journal.diary import BEGIN, DAY, EVENT, FILE_NAME, HOLD, LIFT, NO_DIARY, PLAN, WRONG
+from coach.journal.incoming import head_of, text_of
 from coach.journal.trouble import MISSING, NOT_A_DIARY, Trouble
-from coach.journal.whole import Whole, read_whole
+from coach.journal.whole import Whole, checked, read_whole
 from coach.reports.facts import Event, Lifted, Recorded, Sat
-from coach.reports.whole_record import Kept
+from coach.reports.whole_record import MOST_BYTES, Kept, NotADiaryError, readable_lines, says_diary
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -35,10 +36,21 @@ class Given(NamedTuple):
     rows: tuple[Row, ...]
 
 
-def given(path: Path) -> Given:
-    """The diary at `path` (a file, or a folder with one). Raises `Trouble`."""
-    whole = read_whole(path / FILE_NAME if path.is_dir() else path)
-    return from_rows(whole)
+def diary_given(path: Path) -> Given:
+    """A diary by its folder, its file, or a file made by `coach export --as jsonl`.
+
+    Raises `Trouble`: 66 where there is none, 65 for another kind of file or a newer format.
+    """
+    file = path / FILE_NAME if path.is_dir() else path
+    if not file.exists():
+        raise Trouble(NO_DIARY, MISSING)
+    if not says_diary(head_of(file)):
+        return from_rows(read_whole(file))
+    try:
+        found = readable_lines(text_of(file, MOST_BYTES))
+    except NotADiaryError as refused:
+        raise Trouble(str(refused), NOT_A_DIARY) from None
+    return from_rows(checked([one if isinstance(one, int) else row_back(one) for one in found]))
 
 
 def from_rows(whole: Whole) -> Given:
@@ -99,7 +111,12 @@ def kept_rows(rows: tuple[Row, ...]) -> tuple[Kept, ...]:
 
 def rows_back(kept: tuple[Kept, ...]) -> list[Row]:
     """An export's rows as the diary keeps them; a checksum that is none stays unfit."""
-    return [Row(*one[:-1], _checksum(one.checksum)) for one in kept]
+    return [row_back(one) for one in kept]
+
+
+def row_back(kept: Kept) -> Row:
+    """One such row."""
+    return Row(*kept[:-1], _checksum(kept.checksum))
 
 
 def _checksum(digits: str) -> bytes:

@@ -112,6 +112,24 @@ def from_lines(text: str) -> tuple[Kept, ...]:
     return tuple(rows)
 
 
+def readable_lines(text: str) -> tuple[Kept | int, ...]:
+    """The rows as far as they can be read; the number alone of one that cannot.
+
+    Raises `NotADiaryError` where the first line is none of a diary's, or of a newer format.
+    """
+    head, *lines = text.split("\n")
+    count = _head_count(head)
+    rows: list[Kept | int] = []
+    for number, line in enumerate(lines, 1):
+        if not line.strip():
+            continue
+        try:
+            rows.append(_row(line, number))
+        except NotADiaryError:
+            rows.append(number)
+    return (*rows, *range(len(rows) + 1, count + 1))
+
+
 def says_diary(start: str) -> bool:
     """Whether a file's first letters are those of an exported diary."""
     return start.lstrip().startswith(f'{{"{NAME}":')

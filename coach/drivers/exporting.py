@@ -1,0 +1,88 @@
+"""`coach export` and `coach use --diary`: a diary out in open formats, and whole back in.
+
+Law: exports are written for their owner alone; a diary is taken in once, whole, where there is none.
+Nothing leaves the computer by itself.
+"""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+from typing import TYPE_CHECKING, Final
+
+from coach.drivers.exit_codes import DONE, USAGE
+from coach.drivers.reading import kept_rows, rows_back
+from coach.journal.folder import make_folder
+from coach.journal.incoming import head_of, text_of
+from coach.journal.outgoing import write_whole
+from coach.journal.trouble import NOT_A_DIARY, Trouble
+from coach.journal.whole import take_in
+from coach.reports.calendar_file import as_calendar
+from coach.reports.csv_tables import csv_tables
+from coach.reports.facts import day_of, gather
+from coach.reports.fhir import as_fhir
+from coach.reports.whole_record import MOST_BYTES, NotADiaryError, as_lines, from_lines, says_diary
+
+if TYPE_CHECKING:
+    from datetime import date
+
+    from coach.drivers.reading import Given
+    from coach.reports.facts import Facts
+
+KINDS: Final = ("jsonl", "csv", "fhir", "ics")
+CSV_FOLDER: Final = "Tables are several files, so name a folder: coach export --as csv --out FOLDER"
+
+
+def export(given: Given, kind: str, out: str | None, today: date, *, names: bool = False) -> int:
+    """Write a diary as `kind`, to `out` or standard output; the exit code. Raises `Trouble`."""
+    if kind == "csv":
+        return tables(given, out, today)
+    text = as_kind(given, kind, today, names=names)
+    if out is None:
+        sys.stdout.write(text)
+        return DONE
+    write_whole(Path(out), text)
+    sys.stdout.write(f"Written: {Path(out).name}\n")
+    return DONE
+
+
+def as_kind(given: Given, kind: str, today: date, *, names: bool) -> str:
+    """One file's text."""
+    if kind == "jsonl":
+        return as_lines(kept_rows(given.rows))
+    facts = all_facts(given, today)
+    return as_fhir(facts, names=names) if kind == "fhir" else as_calendar(facts, today)
+
+
+def all_facts(given: Given, today: date) -> Facts:
+    """The whole diary's facts, to `today` or its own last day."""
+    days = sorted(day_of(sat)[:10] for sat in given.recorded.sessions) or [today.isoformat()]
+    return gather(given.bound, given.recorded, days[0], max(days[-1], today.isoformat()))
+
+
+def tables(given: Given, out: str | None, today: date) -> int:
+    """One file a table, in a folder that is made where it is not there."""
+    if out is None:
+        raise Trouble(CSV_FOLDER, USAGE)
+    folder = Path(out)
+    if folder.exists() and not folder.is_dir():
+        raise Trouble(CSV_FOLDER, USAGE)
+    if not folder.exists():
+        make_folder(folder)
+    for name, text in csv_tables(all_facts(given, today)).items():
+        write_whole(folder / name, text)
+        sys.stdout.write(f"Written: {name}\n")
+    return DONE
+
+
+def take_in_file(path: Path, folder: Path) -> int:
+    """Take an exported diary in; the exit code. Raises `Trouble`."""
+    if not says_diary(head_of(path)):
+        raise Trouble("The file is no exported diary, so nothing was taken in.", NOT_A_DIARY)
+    try:
+        kept = from_lines(text_of(path, MOST_BYTES))
+    except NotADiaryError as refused:
+        raise Trouble(f"{refused} Nothing was taken in.", NOT_A_DIARY) from None
+    count = take_in(folder, rows_back(kept))
+    sys.stdout.write(f"The diary is here, all {count} records. Type coach to go on.\n")
+    return DONE
