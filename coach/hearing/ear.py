@@ -30,13 +30,13 @@ from coach.hearing.slots import UNCLEAR, Read
 from coach.hearing.throwing import read_throwing
 from coach.hearing.words import words_of
 from coach.hearing.yes_no import read_safety, read_yes_no
+from coach.model.flags import Group
 from coach.model.heard import Action, Heard, Kind, Question, Span
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
 
     from coach.hearing.words import Word
-    from coach.model.flags import Group
 
 LONGEST: Final = 20_000  # characters listened to; what is beyond is asked again (set here)
 
@@ -84,7 +84,7 @@ def hear(question: Question, text: str, lexicon: Lexicon = BUILT_IN) -> Heard:
     sign = sign or _asked_sign(question, heard, lexicon)
     if sign is not None and question.kind == Kind.YES_NO and heard.action == Action.ASK_AGAIN:
         heard = _yes_by_sign(question, heard, sign, lexicon)
-    if sign is not None:
+    if sign is not None and not _is_load(question, heard, sign):
         return _with_sign(heard, sign)
     return _with_command(question, heard, words)
 
@@ -124,6 +124,18 @@ def _asked_sign(question: Question, heard: Heard, lexicon: Lexicon) -> Sign | No
     if sign is None:
         return None
     return sign._replace(clear=not heard.hedged, spans=heard.spans)
+
+
+# weak words of these groups, in an answer on how a set felt, tell of its load
+_LOAD_GROUPS: Final = frozenset((Group.WEAK_DROP, Group.LOST_MOTION, Group.SWELLING_COLOUR_COLD))
+_LOAD_FEELS: Final = frozenset(("too_heavy", "too_easy", "fine", "wrong_muscle"))
+
+
+def _is_load(question: Question, heard: Heard, sign: Sign) -> bool:
+    """Whether a weak mention in a set's answer is about the load: "couldnt hold it at the end"."""
+    feel = dict(heard.values).get(question.fact)
+    on_load = question.kind == Kind.SET_FEEL and feel in _LOAD_FEELS
+    return on_load and sign.weak and sign.group in _LOAD_GROUPS
 
 
 def _yes_by_sign(question: Question, heard: Heard, sign: Sign, lexicon: Lexicon) -> Heard:

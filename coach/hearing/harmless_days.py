@@ -70,7 +70,7 @@ DAYS: Final = """
     rolling .. out .. foam|roller|lats|back
     ankle .. rolled|sprained|twisted|roll|taped
     rolled|sprained|twisted .. ankle
-    ball|grip|foot|band|bar|handle|towel|shoe|shoes|cleats|cleat|strap|tape|sleeve|headband|racket|racquet|mat|dumbbell|kettlebell|weight|bat|brace|feet|footing|brush|pen .. slipped|slipping|slips|slides|slid|slip|slick|shifted|moved|slide
+    ball|grip|foot|band|bar|handle|towel|shoe|shoes|cleats|cleat|strap|tape|sleeve|headband|racket|racquet|mat|dumbbell|kettlebell|weight|bat|brace|feet|footing|brush|pen .. slipped|slipping|slips|slides|slid|sliding|rolling|slip|slick|shifted|moved|slide
     sweaty|wet|slick grip|hands|hand|palm|palms
     moved|moving|move|moves :: up to / up a / up in / up from / to / on / in the / house / houses / apartments / furniture / practice / back to / back in / down to / down in / couch / slots / spots / well / better / good / great / boxes / freely / around well / forward / the game / day / weight / well today
     giving|gave|give :: it / my all / 110 / 100 / up a / up 2 / up 3 / up two / up one / up hits / up runs / up the / up some / up no / up four / up coffee / up soda / up 4 / up 1 / up 0 / up a few / up zero / my / him / her / them

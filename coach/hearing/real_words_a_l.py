@@ -67,17 +67,17 @@ chocked chocking chocks chomping chopping chowing chroming chucked chucking chuc
 chummier chumminess chumming chump chunk chunks chunky cinch cinched cinches cinching cindered
 clack clacked clacking clacks clam clambered clammed clammier clamminess clanging clank clanked
 clanking clanks clapboard clapped clapping clash clashed clashing clasped clasping classier
-classiness classing clattering clatters clavicles cleaner cleansed cleared cleaved clenched
-clenching clerking clever climb climbing clinched clinching clinging clink clinked clinking clinks
-clip clipboard clipper clipping clippings clips clipt cloaking clobbers clock clocked clocking
-clocks clod clomped clopped clopping closeness clothesline clotheslines cloudless clove clovers
-cloves clubbing cluck clucked clucking clucks clue clump clumped clumping clumps clumsiest
-clumsily clumsinesss clung clunker clunkier clustered clustering clusters clutched clutching
-clutter cluttered cluttering clutters coaching coal coalition coalitions coast coasting coats coax
-cobble cobbles cobbling cock cocked cocking cocks codeines codes coding coed coiling coke cokes
-coking cola colds collages collapse collared collated collates collation collations collides
-collie collude colluded colludes collusion collusions colon colons coloreds coloureds cols colt
-colts comas combing combs come comer comers comet comets comings cone cones confection confections
+classiness classing clattering clatters clavicles cleaned cleared cleaved clenched clenching
+clerking clever climb climbing clinched clinching clinging clink clinked clinking clinks clip
+clipboard clipper clipping clippings clips clipt cloaking clobbers clock clocked clocking clocks
+clod clomped clopped clopping closeness clothesline clotheslines cloudless clove clovers cloves
+clubbing cluck clucked clucking clucks clue clump clumped clumping clumps clumsiest clumsily
+clumsinesss clung clunker clunkier clustered clustering clusters clutched clutching clutter
+cluttered cluttering clutters coaching coal coalition coalitions coast coasting coats coax cobble
+cobbles cobbling cock cocked cocking cocks codeines codes coding coed coiling coke cokes coking
+cola colds collages collapse collared collated collates collation collations collides collie
+collude colluded colludes collusion collusions colon colons coloreds coloureds cols colt colts
+comas combing combs come comer comers comet comets comings cone cones confection confections
 confided conscripted consonant constable constancy constants constraint constrict constrictor
 constricts constructed consultant cont contains contestant contiguous continues continuum
 continuums contracted cooing cooked coolly coordinated coot copes coping copped copping cops cord
@@ -145,10 +145,10 @@ futures futz fuze fuzzed fuzzes fuzziness fuzzing fuzzs gabbing gabbled gabbling
 gagged gagging gags gain gainful gains gale gall galling galls gambled gambling gamed gamer games
 gamey gamy gang ganged gangling gape gaping gaps garbed garble garbles garbling garbs gargled gash
 gashing gasps gass gassing gated gates gave gaze gear gearing gears gees gelt gems gene gent gents
-gesturing gets giggling giggly gills ginger gingers ginning give glade gland gleaned glide glided
-glides gliding glinting glitches glitching glittered glittering glitters gloated globe globes
-gloved glowed glowers glue glues glut gluten glutens gluts gnashing goat gobble gobbles gobbling
-gobs gods goings gold goner gong gonk goodie goody gooey goofy goop goops goos goose gore gores
+gesturing gets giggling giggly gills ginger gingers ginning give glade gland glide glided glides
+gliding glinting glitches glitching glittered glittering glitters gloated globe globes gloved
+glowed glowers glue glues glut gluten glutens gluts gnashing goat gobble gobbles gobbling gobs
+gods goings gold goner gong gonk goodie goody gooey goofy goop goops goos goose gore gores
 goriness goring gouts grab grace graced graces gracing grackle grackles grad grads grafting grain
 gram grams granting graphing grappled grappling grasp grasping grass grassing grate gravy grays
 greasing greed greening greens greet greeting grep grepping grew greys grid grieving grilled

@@ -34,7 +34,7 @@ _HEAVY: Final = word_set(
 _EASY: Final = word_set("easy light easier lighter simple breeze nothing cake cinch boring")
 _OK: Final = word_set(
     "ok okay good great fine solid smooth perfect normal alright clean nice strong comfortable "
-    "right decent fantastic awesome excellent grand sweet clear manageable cool sound spot well "
+    "right decent fantastic awesome excellent grand sweet clear manageable cool sound spot well controlled "
     "burn burned burning worked felt_it fatigue fatigued pump pumped smoked"
 )
 _PAIN: Final = word_set(
@@ -66,7 +66,7 @@ _LOADS: Final = Table(
     [(line.strip(), 0) for line in """
     too|way|super|so|really|pretty|very heavy|hard|tough|difficult|much
     ^ heavy|hard|tough|brutal|difficult|heavier|challenging $
-    couldnt|cant|didnt|barely|hardly|unable .. finish|complete|do|get|make|made|control|manage|all|last|reps|finished
+    couldnt|cant|didnt|barely|hardly|unable .. finish|complete|do|hold|get|make|made|control|manage|all|last|reps|finished
     less weight
     lighter weight|band|dumbbell
     go|need|want lighter
@@ -87,7 +87,7 @@ _LOADS: Final = Table(
     could .. NUM .. more|of
     need|want|ready|give|gimme|bump|time .. more|heavier
     like nothing
-    barely|hardly worked
+    barely|hardly worked|noticed
     barely|hardly|didnt|dont|couldnt .. feel|felt|notice .. it|anything|thing
     not|no|aint|isnt .. enough|challenge|heavy|hard|resistance|tough|challenging
     more weight

@@ -68,6 +68,7 @@ class Sign(NamedTuple):
     clear: bool
     reading: Reading
     spans: tuple[Span, ...]
+    weak: bool = False  # heard only in words that need a question, however plainly said
 
 
 def _core(words: Sequence[Word], match: Match) -> tuple[int, ...]:
@@ -162,7 +163,7 @@ def _sign(
     )
     why = entry.group.value
     spans = tuple(Span(words[place].start, words[place].end, why) for place in match.at)
-    return Sign(entry.group, entry.flag, clear, reading, spans)
+    return Sign(entry.group, entry.flag, clear, reading, spans, weak=not entry.clear)
 
 
 def _urgency(entry: Entry, match: Match) -> tuple[bool, int, int, int]:

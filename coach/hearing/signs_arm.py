@@ -353,15 +353,12 @@ ARM_SIGNS: Final = (
         PART .. BE .. week
         dropped .. THING .. today|again|earlier|morning|tonight|yesterday
         fumbled|fumbling|fumble .. THING
-        PART .. heavy|shaky|trembling|shaking
-        heavy PART
         PART .. not|isnt .. strong|right|same
         strength .. down|off|less
         weak .. usual
         CANT .. throw .. hard|anymore|all|ball
         PART .. jelly|spaghetti|noodle
         PART .. shot
-        PART .. feels|felt .. heavier|heavy
         side .. heavier|heavy
         grip .. off|weird|bad|worse|less
         PART CANT
@@ -374,7 +371,7 @@ ARM_SIGNS: Final = (
         arm|hand & anymore|wrong|useless
         side .. twice|heavier|weaker
         PART .. wont
-        CANT .. PART
+        cant|couldnt|wont|unable .. PART
         weird|off .. grip|strength
         lost .. velo|velocity|speed
         """,
@@ -491,7 +488,6 @@ ARM_SIGNS: Final = (
         "ask",
         """
         BRUISE
-        PART .. heavy
         BE COLOUR
         veins
         purple|bluish|dusky|purplish|discolored|discoloured|mottled|discoloration|discolouration

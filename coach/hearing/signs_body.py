@@ -358,7 +358,6 @@ BODY_SIGNS: Final = (
         WOUND
         hot .. cold
         chest cough
-        shaking
         NAUSEA
         PART .. RED
         RED PART

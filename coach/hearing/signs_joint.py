@@ -40,7 +40,7 @@ JOINT_SIGNS: Final = (
         something SLIP|moved|shifted
         SOCKETED .. SLIP
         SLIP .. in|of|out .. SEAT
-        SLIP .. SOCKETED
+        SLIP .. shoulder|joint|socket
         PUT .. it|SOCKETED back .. in|place|out
         had|have|needed|got to .. PUT .. back
         PUT back in|into|place
@@ -126,7 +126,7 @@ JOINT_SIGNS: Final = (
         it|feels|feel|too LOOSE
         LOOSE .. in|lately|socket
         UNSTABLE
-        SOCKETED .. BE .. out
+        shoulder|joint .. BE .. out
         SOCKETED .. SLIP
         hangs|hanging by thread
         going to .. COME out
@@ -142,7 +142,7 @@ JOINT_SIGNS: Final = (
         SOCKETED .. BE .. not|isnt|off|wrong .. right|place
         SOCKETED .. tracking|grinding|grinds|grind|grating
         SOCKETED .. not|isnt|wasnt .. right
-        shoulder|joint & out|forward|apart|moved|moves|moving|sliding|opened
+        shoulder|joint & out|forward|apart|sliding|opened
         joint .. open|opened|opens|opening
         clicks|clicking|clicked .. SOCKETED
         SOCKETED .. clicks|clicking|clicked|cracks|cracking|pops|popping

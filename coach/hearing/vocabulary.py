@@ -127,7 +127,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "kneed elbowed struck clipped drilled plunked pegged nailed beaned clobbered cracked "
     "knocked tackled tackle elbowed kneed slugged undercut headbutted stomped bumrushed mugged jostled trucked trampled pancaked flattened blindsided crushed checked "
     "bulldozed hammered leveled levelled steamrolled decked plowed rammed ran thrown yanked "
-    "wrenched bodied smacked pummeled sacked cleaned cleated crunched dumped thumped barged "
+    "wrenched bodied smacked pummeled sacked cleated crunched dumped thumped barged "
     "clotheslined shoved undercut body-slammed jumped piled",
     "LAND": "landed landing land",
     "VEHICLE": "bike bicycle scooter skateboard board car truck van bus moped motorbike motorcycle "
