@@ -27,7 +27,8 @@ NO_PLAN = "There is no plan here yet.\nGet the file from your clinician, then ty
 OUR_FAULT = "Coach made a mistake. The fault is ours, not yours."
 NO_MORE_TODAY = "Stop for today: no more exercise."
 SAVED = "All you typed so far is saved."
-TOOLS = ("check", "bind", "replay", "hear", "compare", "map", "sheet")  # commands without an athlete in front
+# Commands without an athlete in front.
+TOOLS = ("check", "bind", "replay", "hear", "compare", "map", "sheet", "forecast")
 
 
 def main(arguments: list[str] | None = None) -> int:
@@ -402,6 +403,13 @@ def at_the_desk(options: argparse.Namespace) -> int:
     return desk.run(options)
 
 
+def forecast(options: argparse.Namespace) -> int:
+    """`coach forecast PLAN`: its weeks, were somebody to answer as a course says."""
+    from coach.drivers import forecast_command
+
+    return forecast_command.run(options)
+
+
 # ---------------------------------------------------------------- reading the command
 
 
@@ -416,7 +424,9 @@ COMMANDS = {
     "hear": hear,
     "compare": at_the_desk,
     "map": at_the_desk,
+    "new": at_the_desk,
     "sheet": at_the_desk,
+    "forecast": forecast,
 }
 
 

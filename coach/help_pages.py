@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable
 
 MOST_DAYS: Final = 10_000
+MOST_WEEKS: Final = 52
 
 OVERVIEW: Final = """\
 Coach talks you through the home plan
@@ -30,10 +31,10 @@ Athlete
   coach diary       what was done
   coach try         see a sample day
 Clinician
-  coach check PATH  find mistakes
+  coach new, coach check: write, mend
   coach map PATH    the talk on a page
   coach compare, coach bind: send it
-  coach sheet PLAN  a paper hand-out
+  coach sheet, coach forecast PLAN
 Tester
   coach replay PATH play scenario files
   coach hear TEXT   how it is heard
@@ -116,9 +117,17 @@ _HELP: Final[dict[str, CommandHelp]] = {
         "Show the whole conversation of a program on one page, with each line's place.",
         "coach map my-program/ --out map.html",
     ),
+    "new": CommandHelp(
+        "Be asked for a program, plan, exercise or scenario; the file is written when it is right.",
+        "coach new plan my-program/",
+    ),
     "sheet": CommandHelp(
         "Make the athlete's paper hand-out, in large print.",
         "coach sheet d-o.yaml --out d-o.html",
+    ),
+    "forecast": CommandHelp(
+        "Show the weeks of a plan, were somebody to answer as a course says. It is no promise.",
+        "coach forecast d-o.yaml --course flare",
     ),
     "replay": CommandHelp(
         "Play scenario files and show where they differ from what happens.",
@@ -200,12 +209,41 @@ def _map(command: argparse.ArgumentParser) -> None:
     command.add_argument("--out", metavar="FILE", help="where to write the page")
 
 
+def _new(command: argparse.ArgumentParser) -> None:
+    kinds = ("program", "plan", "exercise", "scenario")
+    command.add_argument("kind", metavar="KIND", choices=kinds, help=", ".join(kinds))
+    command.add_argument(
+        "folder", metavar="FOLDER", help="the program's folder; for a scenario, where it goes"
+    )
+
+
 def _sheet(command: argparse.ArgumentParser) -> None:
     command.add_argument("plan", metavar="PLAN", help="the athlete's plan")
     command.add_argument("--out", metavar="FILE", help="where to write the page")
     command.add_argument(
         "--paper", choices=("a4", "letter"), default="a4", help="a4 (if not said) or letter"
     )
+
+
+def _forecast(command: argparse.ArgumentParser) -> None:
+    command.add_argument("plan", metavar="PLAN", help="the athlete's plan")
+    command.add_argument(
+        "--course",
+        metavar="NAME",
+        default="smooth",
+        help="smooth (if not said), sore, flare, missed, short-sleep, or a file",
+    )
+    command.add_argument("--weeks", type=_weeks, default=12, metavar="N", help="weeks (12)")
+    command.add_argument("--json", action="store_true", help="as JSON")
+    command.add_argument("--out", metavar="FILE", help="a page to print")
+    _plain(command)
+
+
+def _weeks(word: str) -> int:
+    number = int(word) if word.isascii() and word.isdigit() else 0
+    if not 1 <= number <= MOST_WEEKS:
+        raise argparse.ArgumentTypeError(f"a whole number from 1 to {MOST_WEEKS}")
+    return number
 
 
 def _replay(command: argparse.ArgumentParser) -> None:
@@ -246,5 +284,7 @@ _OPTIONS: Final[dict[str, Callable[[argparse.ArgumentParser], None]]] = {
     "hear": _hear,
     "compare": _compare,
     "map": _map,
+    "new": _new,
     "sheet": _sheet,
+    "forecast": _forecast,
 }

@@ -12,7 +12,10 @@ from tests.cli.running import D_O, days_ago, run, with_closed_plan, with_plan
 if TYPE_CHECKING:
     from pathlib import Path
 
-COMMANDS = ("use", "clear", "diary", "try", "check", "bind", "replay", "hear", "compare", "map", "sheet")
+COMMANDS = (
+    *("use", "clear", "diary", "try", "check", "bind", "replay", "hear", "compare", "map"),
+    *("sheet", "forecast"),
+)
 
 
 @pytest.mark.parametrize("words", [["--help"], ["-h"], ["help"], ["help", "unknown"]])
