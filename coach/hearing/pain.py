@@ -128,7 +128,11 @@ def _about_now(words: Sequence[Word], found: list[Number]) -> list[Number] | Non
 
 
 def _old(texts: set[str]) -> bool:
-    return bool(texts & _EARLIER) and not texts & {"now", "currently", "today", "rn"}
+    return (
+        bool(texts & _EARLIER)
+        and "since" not in texts
+        and not texts & {"now", "currently", "today", "rn"}
+    )
 
 
 def _moved(words: Sequence[Word], found: list[Number]) -> list[Number]:

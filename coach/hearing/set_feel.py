@@ -34,7 +34,7 @@ _HEAVY: Final = word_set(
 _EASY: Final = word_set("easy light easier lighter simple breeze nothing cake cinch boring")
 _OK: Final = word_set(
     "ok okay good great fine solid smooth perfect normal alright clean nice strong comfortable "
-    "right decent fantastic awesome excellent grand sweet clear manageable cool sound spot well controlled "
+    "right decent fantastic awesome excellent grand sweet clear manageable cool sound spot well controlled steady "
     "burn burned burning worked felt_it fatigue fatigued pump pumped smoked"
 )
 _PAIN: Final = word_set(
@@ -91,6 +91,7 @@ _LOADS: Final = Table(
     barely|hardly|didnt|dont|couldnt .. feel|felt|notice .. it|anything|thing
     not|no|aint|isnt .. enough|challenge|heavy|hard|resistance|tough|challenging
     more weight
+    go|move|step|bump up .. in|weight|band|lb
     piece of cake
     walk in .. park
     breeze|cake|cinch|boring

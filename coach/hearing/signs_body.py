@@ -439,8 +439,9 @@ BODY_SIGNS: Final = (
         WAKE .. me up .. night|nights|PAIN
         wakes|waking|wake me
         WAKE .. AGAIN .. PAIN|PART|night|nights
-        WAKE .. up .. MANY .. times|nights
         PAIN .. WAKE .. me
+        WAKE .. MANY .. times|nights .. PAIN|PART
+        PAIN|PART .. WAKE .. MANY .. times|nights
         PART .. WAKE .. me
         MANY NIGHTS .. PAIN|PART|row|sleep|awake|now
         nights .. row
@@ -465,7 +466,6 @@ BODY_SIGNS: Final = (
         up .. all|half|most .. night .. PAIN|PART|hurting|throbbing|aching|ache
         MANY .. hour|hours|nights .. woke|wake|waking|awake .. PAIN|hurting|PART
         woke|wake|waking|wakes .. MANY|AGAIN hour|hours|night|nights
-        woke|wake|waking .. MANY times
         cried|crying .. night|sleep|PAIN
         PAIN .. since .. night|hours .. stop|straight|without
         PAIN .. every|all minute|hour|second|day
@@ -504,6 +504,8 @@ BODY_SIGNS: Final = (
         """
         WAKE .. me .. up
         WAKE me
+        WAKE .. up .. MANY .. times|nights
+        woke|wake|waking .. MANY times
         PAIN & sleep|night|nights|awake|wake
         PART & awake|woke|waking|wakes
         PART .. screams|screaming|screamed

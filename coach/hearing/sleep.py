@@ -189,6 +189,9 @@ def _amount(
         return None
     if after in _MINUTES and (after != "m" or number.value > 24):  # noqa: PLR2004
         return number.value / 60, number.last + 1
+    minutes = numbers.get(number.last + 1)
+    if minutes is not None and not words[minutes.first].pause and minutes.value in (15, 30, 45):
+        return number.value + minutes.value / 60, minutes.last
     if after not in _HOURS:
         if after in _OTHER and not words[number.last + 1].pause:
             return None

@@ -216,6 +216,8 @@ def _is_off(words: Sequence[Word]) -> tuple[int, ...]:
             return (place, place + 1)
         if (words[place].text, text_at(words, place + 1)) in _OFF_PAIRS:
             return (place, place + 1)
+        if (words[place].text, text_at(words, place + 1)) in (("arm", "care"), ("bands", "only")):
+            return (place, place + 1)
         if (words[place].text, text_at(words, place + 2)) in _OFF_PAIRS:
             return (place, place + 2)
     texts = [w.text for w in words]
@@ -237,6 +239,8 @@ def read_throwing(text: str, words: Sequence[Word]) -> Read:
     feet = _distance(words, numbers, text)
     found = _kinds_in(words, feet)
     off = _is_off(words)
+    if not found and feet and not off:
+        found = [("catch", 0)]
     if not found or (off and {k for k, _ in found} <= {"catch"} and not feet):
         return Read("none", off) if off else UNCLEAR
     names = {kind for kind, _ in found}

@@ -19,7 +19,7 @@ if TYPE_CHECKING:
 
 _YES: Final = word_set(
     "yes yeah yep yup yas sure affirmative definitely absolutely totally certainly indeed si oui "
-    "yessir yeps y yuppers aye correct agree agreed yessss ofc"
+    "yessir yeps y yuppers aye correct agree agreed huh mhm mmhmm yessss ofc"
 )
 _NO: Final = word_set(
     "no nope nah negative nay never n noo nooo none nothing nuh disagree naw neither"
@@ -44,7 +44,7 @@ _UNKNOWN: Final = frozenset(
      ("yes", "and"), ("part", "of"), ("some", "of"), ("most", "of"), ("half", "of"))
 )  # fmt: skip
 _GO: Final = word_set("ready go yes lets ok okay good set")
-_LATER: Final = word_set("sec second minute min wait yet hold moment hang")
+_LATER: Final = word_set("sec second seconds minute min wait yet hold moment hang resting rest")
 _THUMBS: Final = (
     ("\U0001f44d", "yes"),
     ("\U0001f44c", "yes"),
