@@ -18,9 +18,7 @@ if TYPE_CHECKING:
 
     from coach.journal import Journal
     from coach.model.program import Bound
-    from coach.reports.diary_list import Entry
 
-MOST_LISTED = 10_000  # sessions that `coach diary` reads at most
 GREETING = "Coach is opening your plan."
 SAMPLE = "Coach is opening a sample plan.\nNothing is kept."
 NO_PLAN = "There is no plan here yet.\nGet the file from your clinician, then type: coach use FILE"
@@ -28,7 +26,7 @@ OUR_FAULT = "Coach made a mistake. The fault is ours, not yours."
 NO_MORE_TODAY = "Stop for today: no more exercise."
 SAVED = "All you typed so far is saved."
 # Commands without an athlete in front.
-TOOLS = ("check", "bind", "replay", "hear", "compare", "map", "sheet", "forecast")
+TOOLS = ("check", "bind", "replay", "hear", "compare", "map", "sheet", "forecast", "visit")
 
 
 def main(arguments: list[str] | None = None) -> int:
@@ -181,7 +179,9 @@ def plan_in_place(journal: Journal) -> Bound:
 
 
 def use(options: argparse.Namespace) -> int:
-    """`coach use FILE`: check a plan and put it in place."""
+    """`coach use FILE`: check a plan and put it in place; `--diary` takes a diary in."""
+    if options.diary is not None:
+        return from_the_diary(options)
     from coach.drivers.line_voice import LineVoice
     from coach.drivers.placing import place_plan
 
@@ -264,32 +264,11 @@ def now() -> datetime:
     return datetime.now().astimezone()
 
 
-def diary(options: argparse.Namespace) -> int:
-    """`coach diary`: what was done, newest first."""
-    from datetime import timedelta
+def from_the_diary(options: argparse.Namespace) -> int:
+    """`coach diary`, `coach visit`, `coach export`, `coach forget`."""
+    from coach.drivers import records
 
-    from coach.drivers.line_voice import LineVoice
-    from coach.reports.diary_list import diary_lines
-
-    first_day = (now().date() - timedelta(days=options.days - 1)).isoformat()
-    for line in diary_lines(recorded_since(first_day)):
-        LineVoice().say(line)
-    return 0
-
-
-def recorded_since(first_day: str) -> list[Entry]:
-    """The sessions from `first_day` on; none when there is no diary yet."""
-    from coach.journal.trouble import MISSING, Trouble
-    from coach.reports.diary_list import Entry
-
-    try:
-        with own_journal(write=False) as journal:
-            sittings = journal.sessions(MOST_LISTED, since=first_day)
-    except Trouble as trouble:
-        if trouble.code != MISSING:
-            raise
-        return []
-    return [Entry(sitting.opened_at, sitting.record, sitting.hold) for sitting in sittings]
+    return records.run(options)
 
 
 # ---------------------------------------------------------------- the clinician and the tester
@@ -416,7 +395,10 @@ def forecast(options: argparse.Namespace) -> int:
 COMMANDS = {
     "use": use,
     "clear": clear,
-    "diary": diary,
+    "diary": from_the_diary,
+    "visit": from_the_diary,
+    "export": from_the_diary,
+    "forget": from_the_diary,
     "try": try_it,
     "check": check,
     "bind": bind,

@@ -29,16 +29,16 @@ Athlete
   coach use FILE    put a plan in place
   coach clear       open a closed plan
   coach diary       what was done
+  coach export, coach forget: your own
   coach try         see a sample day
 Clinician
+  coach visit       a diary on a page
   coach new, coach check: write, mend
-  coach map PATH    the talk on a page
+  coach map, coach sheet: on paper
+  coach forecast PLAN weeks ahead
   coach compare, coach bind: send it
-  coach sheet, coach forecast PLAN
 Tester
-  coach replay PATH play scenario files
-  coach hear TEXT   how it is heard
-
+  coach replay, coach hear: try it out
 At any question you can type help.
 --plain    lines only, nothing redrawn
 --version  what it is for and is not
@@ -94,8 +94,22 @@ _HELP: Final[dict[str, CommandHelp]] = {
         "coach clear",
     ),
     "diary": CommandHelp(
-        "Show what was done, newest first.",
-        "coach diary --days 7",
+        "Show what was done: the newest day, the last 7 days, the weeks.",
+        "coach diary --weeks 8",
+    ),
+    "visit": CommandHelp(
+        "Show a diary as a clinician needs it: what needs you, then what happened. With --out a "
+        "page and its twin as text are written; with several diaries a folder of them.",
+        "coach visit --out visit.html",
+    ),
+    "export": CommandHelp(
+        "Write your diary out: jsonl is all of it, csv is tables, fhir is a health record, ics is "
+        "the coming days.",
+        "coach export --as jsonl --out d.jsonl",
+    ),
+    "forget": CommandHelp(
+        "Show what is kept here, offer a copy, then delete all of it.",
+        "coach forget",
     ),
     "try": CommandHelp(
         "Try a session of an invented athlete. Nothing is kept.",
@@ -173,15 +187,46 @@ def _plain(command: argparse.ArgumentParser) -> None:
 
 
 def _use(command: argparse.ArgumentParser) -> None:
-    command.add_argument("file", metavar="FILE", help="the plan, or the file made by coach bind")
+    given = command.add_mutually_exclusive_group(required=True)
+    given.add_argument(
+        "file", metavar="FILE", nargs="?", help="the plan, or the file made by coach bind"
+    )
+    given.add_argument("--diary", metavar="FILE", help="a diary made by coach export --as jsonl")
     _plain(command)
 
 
 def _diary(command: argparse.ArgumentParser) -> None:
-    command.add_argument(
-        "--days", type=_count, default=28, metavar="N", help="the last N days (28)"
+    stretch = command.add_mutually_exclusive_group()
+    stretch.add_argument("--day", metavar="D", help="one day, such as 2026-11-09")
+    stretch.add_argument(
+        "--weeks", type=_diary_weeks, default=4, metavar="N", help="the last N weeks (4)"
     )
+    command.add_argument("--json", action="store_true", help="as JSON")
     _plain(command)
+
+
+def _visit(command: argparse.ArgumentParser) -> None:
+    command.add_argument(
+        "diaries", nargs="*", metavar="DIARY", help="diaries received; without one, your own"
+    )
+    command.add_argument("--since", metavar="DATE", help="from this day on; else all of it")
+    command.add_argument("--out", metavar="FILE", help="where to write it; several: a folder")
+    command.add_argument("--sample", action="store_true", help="an invented diary of ten weeks")
+
+
+def _export(command: argparse.ArgumentParser) -> None:
+    command.add_argument(
+        "--as",
+        dest="kind",
+        required=True,
+        choices=("jsonl", "csv", "fhir", "ics"),
+        metavar="KIND",
+        help="jsonl, csv, fhir or ics",
+    )
+    command.add_argument("--out", metavar="FILE", help="where to write it; csv: a folder")
+    command.add_argument(
+        "--with-initials", action="store_true", help="fhir only: initials, month of birth"
+    )
 
 
 def _try(command: argparse.ArgumentParser) -> None:
@@ -266,6 +311,10 @@ def _hear(command: argparse.ArgumentParser) -> None:
     )
 
 
+def _diary_weeks(word: str) -> int:
+    return _up_to(word, MOST_DIARY_WEEKS)
+
+
 def _count(word: str) -> int:
     number = int(word) if word.isascii() and word.isdigit() else 0
     if not 1 <= number <= MOST_DAYS:
@@ -277,6 +326,9 @@ _OPTIONS: Final[dict[str, Callable[[argparse.ArgumentParser], None]]] = {
     "use": _use,
     "clear": _plain,
     "diary": _diary,
+    "visit": _visit,
+    "export": _export,
+    "forget": _plain,
     "try": _try,
     "check": _check,
     "bind": _bind,

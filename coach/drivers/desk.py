@@ -79,6 +79,13 @@ def whole(path: Path) -> Bound | Program | list[Finding]:
     return findings if bound is None else bound
 
 
+def new(options: argparse.Namespace) -> int:
+    """`coach new KIND FOLDER`: a talk that ends in a file which passes the check."""
+    from coach.drivers.new_text import new as talk
+
+    return talk(options)
+
+
 def existing(name: str) -> Path:
     """The path, which is there; raises `Trouble` where it is not."""
     from coach.journal.trouble import Trouble
@@ -112,6 +119,7 @@ def give(text: str, out: str | None) -> int:
 
 DESK: Final[dict[str, Callable[[argparse.Namespace], int]]] = {
     "compare": compare,
+    "new": new,
     "sheet": sheet,
     "map": map_of,
 }

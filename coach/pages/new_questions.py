@@ -1,0 +1,238 @@
+"""What `coach new` asks, in the trade's words, for each kind of file.
+
+Law: it asks for every number, name and date and offers none of its own as an answer; what it shows
+after "as" is a form, not a dose. The order is the order of the file.
+"""
+
+from __future__ import annotations
+
+from coach.model.program import Exercise, Program
+from coach.pages.new_lines import Asked, Questions
+from coach.texts import facts
+from coach.texts.clearances import TABLES
+from coach.texts.values import years_between
+
+ADULT_AT_YEARS = 18
+NUMBERS = "Every number below is the clinician's. Remarks stand on lines of their own."
+
+
+def exercise_questions() -> Questions:
+    """An exercise: what it is, how it is done, what to watch for, its range."""
+    yield Asked("Name of the exercise, in small letters", "exercise: {}")
+    kinds = ", ".join(facts.FAMILIES)
+    locked = ", ".join(facts.LOCKED_FAMILIES)
+    yield Asked(
+        f"Family. Open: {kinds}. Locked until a plan opens it: {locked}",
+        "family: {}",
+        remark="A locked family is done only where the plan opens it, by name, date and person.",
+    )
+    yield Asked("One side or both sides", "works: {}")
+    yield Asked("Counted in reps or holds", "counted in: {}")
+    (load,) = yield Asked("Load: dumbbell, band, ball or none", "load: {}")
+    wanted = "" if load == "none" else f" (at least: {load})"
+    gear = yield Asked(
+        f"What it needs, with commas; Enter for nothing{wanted}",
+        "equipment: {}",
+        optional=load == "none",
+    )
+    for thing in [piece.strip() for piece in ",".join(gear).split(",") if piece.strip()]:
+        words = f"What may stand in for the {thing}, in one sentence; Enter for nothing"
+        yield Asked(words, f"stand-in for {thing}: {{}}", optional=True)
+    yield Asked(
+        "Position, one sentence a line; Enter when done",
+        "  - {}",
+        ("set-up:",),
+        many=True,
+    )
+    yield Asked(
+        "Cues, what moves where, one a line; Enter when done",
+        "  - {}",
+        ("cues:",),
+        "One cue is said a set, in this order. No side and no number here: both are the plan's.",
+        many=True,
+    )
+    yield from _faults()
+    yield Asked(
+        "Range, shortest first, as: to the lower ribs: Stop when ... Enter when done, or for none",
+        "  - {}",
+        ("range:",),
+        optional=True,
+        many=True,
+    )
+
+
+def _faults() -> Questions:
+    words = "A fault to watch for, as a short name; Enter when done"
+    while True:
+        name = yield Asked(words, "  - name: {}", ("watch for:",), optional=True)
+        if not name:
+            return
+        where = ("watch for:",)
+        yield Asked("  What the athlete would say it feels like", "    felt as: {}", where)
+        yield Asked("  What puts it right", "    put right: {}", where)
+        yield Asked(
+            f"  If it stays three sets running: {', '.join(facts.IF_IT_STAYS)}; Enter for nothing",
+            "    if it stays: {}",
+            where,
+            optional=True,
+        )
+
+
+def program_questions(warm_up: str) -> Questions:
+    """A program around its first exercise, which is its warm-up."""
+    yield Asked("Name of the program and its number, as: steady arm 1", "program: {}")
+    yield Asked("For whom and what, in one line", "about: {}")
+    yield Asked("Who writes it", "written by: {}")
+    yield Asked(
+        "At most how many questions, as: before the first set at most N, after a set at most N",
+        "questions: {}",
+    )
+    yield Asked(
+        "Warm-up exercises (the one just written)",
+        "warm-up: {}",
+        remark="Outer limits for every plan go under the key walls. See: coach guide clinician",
+    )
+    where = ("phases:",)
+    yield Asked("Name of the first phase", "  - phase: {}", where)
+    yield Asked(f"Its exercises in order, with commas, as: {warm_up}", "    exercises: {}", where)
+    while True:
+        name = yield Asked(
+            "Name of the next phase; Enter when done", "  - phase: {}", where, optional=True
+        )
+        if not name:
+            return
+        yield Asked(
+            "  What you must see before it opens, in one sentence", "    clinician sees: {}", where
+        )
+        yield Asked("  Its exercises in order, with commas", "    exercises: {}", where)
+
+
+def scenario_questions() -> Questions:
+    """A scenario of one day: what is typed at one prompt, and what must follow."""
+    yield Asked("What it shows, in one line", "scenario: {}")
+    yield Asked("The plan, as a path from here", "plan: {}")
+    yield Asked(
+        "The course of usual answers, by its name (or the name of one in the program)",
+        "usual: {}",
+        remark="A course holds what is typed at every prompt that the day does not name.",
+    )
+    yield Asked("Day and time, as: 2026-11-09 at 18:30", "  - day: {}", ("days:",))
+    talk = ("days:", "    talk:")
+    yield Asked(
+        "What is typed, as: pain now: 4. One a line, in the order of the talk; Enter when done",
+        "      - {}",
+        talk,
+        "A prompt goes by its name; after a set as: pain in set 1 of EXERCISE.",
+        many=True,
+        optional=True,
+    )
+    yield Asked(
+        "What must hold then, as: never offers: NAME, or decided by: RULE. Enter when done",
+        "      - {}",
+        talk,
+        many=True,
+    )
+
+
+# ---------------------------------------------------------------- plan
+
+
+def plan_questions(program: Program) -> Questions:
+    """A plan for one athlete, line by line, with a dose for each exercise."""
+    yield Asked("Initials and number of the plan, as: L.V. 1", "plan: {}", remark=NUMBERS)
+    yield Asked("The program it is for", "program: {}")
+    (athlete,) = yield Asked("Birth month and sport, as: born 2008-04, javelin", "athlete: {}")
+    (runs,) = yield Asked("First day and review, as: 2026-11-09, review by 2026-12-21", "runs: {}")
+    if _under_age(athlete, runs):
+        yield Asked("Guardian, as: J.K., present at every session, 555 0171", "guardian: {}")
+    yield Asked("Side that is worked on: left or right", "side: {}")
+    yield Asked("Surgery: none, or the day and what was done", "surgery: {}")
+    phases = ", ".join(phase.name for phase in program.phases)
+    yield Asked(f"Phase ({phases}), as: NAME, opened 2026-11-06 by M. Aalto", "phase: {}")
+    yield from _calls()
+    yield Asked(
+        "How a stop may be lifted: by word, in person, new plan, with commas",
+        "clearance: {}",
+        remark="Ten one-time words are made by coach bind; none is written here.",
+    )
+    yield Asked(
+        "Pain, each 0 to 10, as: usual N, to start N, in exercise N, gentle N, in throwing 0",
+        "pain: {}",
+        remark="Over these numbers a set, an exercise or a day ends.",
+    )
+    yield Asked("Limits, as: exercises N, minutes N, sessions a week N", "limits: {}")
+    yield Asked("What is at home, with commas, as: light band, 2 kg dumbbell, towel", "at home: {}")
+    yield Asked(
+        f"Locked families to open ({', '.join(facts.LOCKED_FAMILIES)}), "
+        "as: overhead 2026-12-01 by M. Aalto; Enter for none",
+        "opened: {}",
+        optional=True,
+    )
+    yield Asked(
+        f"Throwing: not cleared, or as: cleared DATE by WHO, TABLE, from step N, at most step N, "
+        f"apart N days. Tables: {', '.join(TABLES)}",
+        "throwing: {}",
+    )
+    unused = yield Asked(
+        "Exercises not used in this plan, with commas; Enter for none. There are: "
+        + ", ".join(exercise.name for exercise in program.exercises),
+        "not used: {}",
+        optional=True,
+    )
+    left_out = {piece.strip() for piece in ",".join(unused).split(",")}
+    for exercise in program.exercises:
+        if exercise.name not in left_out:
+            yield from dose_questions(exercise)
+
+
+def _under_age(athlete: str, runs: str) -> bool:
+    born = athlete.partition(",")[0].removeprefix("born ").strip()
+    return years_between(born, runs[:10]) < ADULT_AT_YEARS
+
+
+def _calls() -> Questions:
+    where = ("call:",)
+    yield Asked("Emergency number and who answers, as: 112, ambulance", "  emergency: {}", where)
+    yield Asked("Crisis line, as: 555 0199, day and night", "  crisis line: {}", where)
+    yield Asked("Urgent care, same form; Enter for none", "  urgent: {}", where, optional=True)
+    yield Asked("You, as: 555 0134, M. Aalto, weekdays 8 to 17", "  clinician: {}", where)
+
+
+def dose_questions(exercise: Exercise) -> Questions:
+    """One line for each axis the exercise has, no more and no fewer."""
+    where = ("doses:", f"  {exercise.name}:")
+    moving = "LOW to HIGH, up by N, at most N"
+    yield Asked(f"{exercise.name}: sets, as: N only", "    sets: {}", where)
+    yield Asked(
+        f"{exercise.name}: {exercise.counted_in} a set, as: N only, or: {moving}",
+        "    reps: {}",
+        where,
+    )
+    if exercise.counted_in == "holds":
+        yield Asked(f"{exercise.name}: each hold, as: N s only", "    hold: {}", where)
+    if exercise.load != "none":
+        form = (
+            "light band only"
+            if exercise.load == "band"
+            else "N kg only, or: N kg, up by N kg, at most N kg"
+        )
+        yield Asked(f"{exercise.name}: load, as: {form}", "    load: {}", where)
+    if exercise.ranges:
+        steps = ", ".join(step.name for step in exercise.ranges)
+        words = f"{exercise.name}: range ({steps}), as: NAME only, or: NAME, up after N days, "
+        yield Asked(f"{words}at most NAME", "    range: {}", where)
+    if exercise.versions:
+        names = ", ".join(version.name for version in exercise.versions)
+        words = f"{exercise.name}: versions allowed, the first to begin with ({names})"
+        yield Asked(words, "    versions: {}", where)
+    words = f"{exercise.name}: where several lines go up, in what order; Enter if none or one does"
+    yield Asked(words, "    goes up: {}", where, optional=True)
+    yield Asked(f"{exercise.name}: rest between sets, as: N s", "    rest: {}", where)
+    yield Asked(
+        f"{exercise.name}: days from one time to the next, as: N days", "    apart: {}", where
+    )
+    for thing in exercise.equipment:
+        words = (
+            f"{exercise.name}: without the {thing}: stand-in, or another exercise; Enter: left out"
+        )
+        yield Asked(words, f"    without {thing}: {{}}", where, optional=True)

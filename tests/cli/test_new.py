@@ -1,0 +1,157 @@
+"""A clinician's first program, plan, exercise and scenario, written by being asked."""
+
+from __future__ import annotations
+
+import shutil
+from typing import TYPE_CHECKING
+
+import pytest
+
+from coach.texts.doors import check_paths
+from tests.cli.running import PLANS, run
+
+if TYPE_CHECKING:
+    from pathlib import Path
+
+SWINGS = [
+    *("easy arm swings", "mobility", "one side", "reps", "none", ""),
+    *("Lean on a table with the other hand.", "Let the arm hang down, loose.", ""),
+    *("Sway from foot to foot and let the arm follow.", ""),
+    *("muscles swing", "My arm muscles do the swinging.", "Rock from foot to foot.", "", ""),
+    "",
+]
+ROW = [
+    *("band row", "shoulder blade", "one side", "reps", "band", "band"),
+    "",
+    *("Close the band in a door at belt height.", "Step back until it pulls.", ""),
+    *("Send the elbow past the shirt seam.", ""),
+    *("shrug", "My shoulder climbs.", "Check first: neck long, then pull.", "shorter range", ""),
+    *("to your side: Stop when the elbow is at your side.",),
+    *("past your side: Stop when the elbow is a hand past your side.", ""),
+]
+PROGRAM = [
+    *("quiet arm 1", "an invented program", "N.N., invented"),
+    "before the first set at most 40, after a set at most 6",
+    *("easy arm swings", "settle", "easy arm swings", ""),
+]
+PLAN = [
+    *("A.B. 1", "quiet arm 1", "born 2009-04, javelin", "2026-11-09, review by 2026-12-21"),
+    *("J.K., present at every session, 555 0171", "left", "none"),
+    *("settle, opened 2026-11-06 by M. Aalto", "112, ambulance", "555 0199, day and night", ""),
+    *("555 0134, M. Aalto, weekdays 8 to 17", "by word, in person"),
+    *("usual 1, to start 3, in exercise 2, gentle 4, in throwing 0",),
+    *("exercises 4, minutes 30, sessions a week 4", "light band, towel", "", "not cleared", ""),
+    *("2 only", "8 to 12, up by 1, at most 15", "light band only"),  # band row
+    *("to your side, up after 56 days, at most past your side", "reps, range"),
+    *("60 s", "2 days", ""),
+    *("1 only", "20 only", "", "30 s", "1 days"),  # easy arm swings
+]
+
+
+def typed(lines: list[str]) -> str:
+    return "\n".join(lines) + "\n"
+
+
+@pytest.fixture(name="program")
+def made_program(tmp_path: Path) -> Path:
+    """A program made by talk alone, with a second exercise in its phase."""
+    done = run(tmp_path, "new", "program", "quiet", typed=typed([*SWINGS, *PROGRAM]))
+    assert done.returncode == 0, done.stdout + done.stderr
+    folder = tmp_path / "quiet"
+    assert check_paths([folder]) == []
+    done = run(tmp_path, "new", "exercise", "quiet", typed=typed(ROW))
+    assert done.returncode == 0, done.stdout + done.stderr
+    assert [one.id for one in check_paths([folder])] == ["exercise.unused"]
+    text = (folder / "program.yaml").read_text()
+    (folder / "program.yaml").write_text(
+        text.replace("    exercises: easy arm swings", "    exercises: easy arm swings, band row")
+    )
+    return folder
+
+
+def test_a_program_a_plan_and_a_scenario_come_out_quiet(tmp_path: Path, program: Path) -> None:
+    done = run(tmp_path, "new", "plan", "quiet", typed=typed(PLAN))
+    assert done.returncode == 0, done.stdout + done.stderr
+    assert check_paths([program]) == []
+    plan = (program / "plans" / "a-b.yaml").read_text()
+    assert plan.startswith("# A plan for one athlete.")
+    assert "    load: light band only\n" in plan
+    day = [
+        *("sore at the start", "quiet/plans/a-b.yaml", "smooth", "2026-11-09 at 18:30"),
+        *("pain now: 4", "", "never offers: band row", ""),
+    ]
+    done = run(tmp_path, "new", "scenario", ".", typed=typed(day))
+    assert done.returncode == 0, done.stdout + done.stderr
+    assert check_paths([tmp_path / "sore-at-the-start.yaml"]) == []
+    played = run(tmp_path, "replay", "sore-at-the-start.yaml")
+    assert played.returncode == 0, played.stdout
+
+
+def test_a_wrong_answer_is_asked_again_with_the_reason(tmp_path: Path, program: Path) -> None:
+    answers = list(PLAN)
+    answers[5:5] = ["both", "right arm"]  # for the side
+    done = run(tmp_path, "new", "plan", "quiet", typed=typed(answers))
+    assert done.returncode == 0, done.stdout
+    assert done.stdout.count("Side that is worked on") == 3
+    assert "side: left\n" in (program / "plans" / "a-b.yaml").read_text()
+
+
+def test_a_warning_is_told_and_the_file_is_written(tmp_path: Path, program: Path) -> None:
+    answers = [line.replace("after 56 days", "after 28 days") for line in PLAN]
+    done = run(tmp_path, "new", "plan", "quiet", typed=typed(answers))
+    assert done.returncode == 0
+    assert "It passes. Worth a look:" in done.stdout
+    assert (program / "plans" / "a-b.yaml").is_file()
+
+
+def test_a_colon_in_a_sentence_is_put_in_quotes(program: Path) -> None:
+    text = (program / "exercises" / "band-row.yaml").read_text()
+    assert 'put right: "Check first: neck long, then pull."' in text
+
+
+def test_an_end_in_the_middle_writes_nothing(tmp_path: Path, program: Path) -> None:
+    before = sorted(program.rglob("*"))
+    done = run(tmp_path, "new", "plan", "quiet", typed=typed(PLAN[:9]))
+    assert done.returncode == 11
+    assert "Nothing was written." in done.stdout
+    assert sorted(program.rglob("*")) == before
+
+
+def test_nothing_is_written_over(tmp_path: Path, program: Path) -> None:
+    text = (program / "exercises" / "band-row.yaml").read_text()
+    shutil.copy(program / "exercises" / "band-row.yaml", program / "exercises" / "slow-pull.yaml")
+    (program / "exercises" / "band-row.yaml").write_text(text.replace("band row", "other row"))
+    (program / "exercises" / "slow-pull.yaml").unlink()
+    fixed = (program / "program.yaml").read_text().replace("band row", "other row")
+    (program / "program.yaml").write_text(fixed)
+    done = run(tmp_path, "new", "exercise", "quiet", typed=typed(ROW))
+    assert done.returncode == 2
+    assert "Nothing was written over" in done.stderr
+    assert "other row" in (program / "exercises" / "band-row.yaml").read_text()
+    assert run(tmp_path, "new", "program", "quiet").returncode == 2
+
+
+@pytest.mark.parametrize(
+    ("words", "code"),
+    [
+        (("new",), 2),
+        (("new", "letter", "."), 2),
+        (("new", "plan", "nowhere"), 65),
+        (("new", "scenario", "nowhere"), 66),
+        (("new", "exercise", str(PLANS)), 65),
+    ],
+)
+def test_bad_calls_are_refused_calmly(tmp_path: Path, words: tuple[str, ...], code: int) -> None:
+    done = run(tmp_path, *words)
+    assert done.returncode == code
+    assert "Traceback" not in done.stderr
+
+
+def test_letters_that_hide_do_not_reach_a_file(tmp_path: Path, program: Path) -> None:
+    answers = list(ROW)
+    answers[0] = "band\x1b[2J row"
+    answers.insert(1, "long row")
+    done = run(tmp_path, "new", "exercise", "quiet", typed=typed(answers))
+    assert done.returncode == 0, done.stdout
+    assert "\x1b" not in done.stdout
+    assert (program / "exercises" / "long-row.yaml").is_file()
