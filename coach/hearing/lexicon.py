@@ -9,7 +9,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final, NamedTuple
 
 from coach.hearing.harmless import CAUSES, HABITS, HARMLESS
-from coach.hearing.patterns import Table, table
+from coach.hearing.patterns import Phrases, Table, phrases, table
 from coach.hearing.signs_arm import ARM_SIGNS
 from coach.hearing.signs_body import BODY_SIGNS
 from coach.hearing.signs_joint import JOINT_SIGNS
@@ -44,7 +44,7 @@ class Lexicon(NamedTuple):
     families: Mapping[str, frozenset[str]]
     entries: tuple[Entry, ...]
     signs: Table
-    harmless: Table
+    harmless: Phrases
     causes: Table
     habits: Table
     refused: tuple[Refusal, ...] = ()
@@ -57,7 +57,7 @@ def _built_in() -> Lexicon:
         lines += [(line.strip(), len(entries)) for line in patterns.splitlines() if line.strip()]
         entries.append(Entry(group, flag, strength == "stop"))
     return Lexicon(
-        FAMILIES, tuple(entries), Table(lines), table(HARMLESS), table(CAUSES), table(HABITS)
+        FAMILIES, tuple(entries), Table(lines), phrases(HARMLESS), table(CAUSES), table(HABITS)
     )
 
 

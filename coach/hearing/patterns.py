@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING, Final, NamedTuple
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Iterator, Mapping, Sequence
+    from collections.abc import Set as AbstractSet
 
     from coach.hearing.words import Word
 
@@ -125,7 +126,7 @@ class Table:
         self.lines = tuple(lines)
         self._index: dict[str, tuple[Pattern, ...]] | None = None
 
-    def index(self) -> Mapping[str, tuple[Pattern, ...]]:
+    def index(self, _present: AbstractSet[str]) -> Mapping[str, Sequence[Pattern]]:
         """The patterns by each key of their rarest step."""
         if self._index is None:
             by_key: dict[str, list[Pattern]] = {}
@@ -140,6 +141,45 @@ class Table:
     def with_lines(self, lines: Iterable[tuple[str, int]]) -> Table:
         """A table of these and more patterns."""
         return Table((*self.lines, *lines))
+
+
+class Phrases:
+    """Many phrases, of which only those whose first word is there are read; for large tables."""
+
+    __slots__ = ("_by_head", "_read", "lines")
+
+    def __init__(self, lines: Iterable[tuple[str, int]]) -> None:
+        self.lines = tuple(lines)
+        self._read: dict[int, tuple[Pattern, ...]] = {}
+        self._by_head: dict[str, list[int]] = {}
+        for place, (line, _) in enumerate(self.lines):
+            for head in line.partition("::")[0].split(","):
+                for key in head.split(maxsplit=1)[0].split("|"):
+                    self._by_head.setdefault(key, []).append(place)
+
+    def index(self, present: AbstractSet[str]) -> Mapping[str, Sequence[Pattern]]:
+        """The phrases that may fit, by each key of their rarest step."""
+        places = {place for key in present for place in self._by_head.get(key, ())}
+        out: dict[str, list[Pattern]] = {}
+        for place in sorted(places):
+            for pattern in self._patterns(place):
+                for key in pattern.steps[pattern.anchor].keys:
+                    if key in present:
+                        out.setdefault(key, []).append(pattern)
+        return out
+
+    def _patterns(self, place: int) -> tuple[Pattern, ...]:
+        found = self._read.get(place)
+        if found is None:
+            line, owner = self.lines[place]
+            found = tuple(p for text in written_out(line) for p in parsed(text, owner))
+            self._read[place] = found
+        return found
+
+
+def phrases(text: str) -> Phrases:
+    """The phrases written one a line."""
+    return Phrases((line.strip(), 0) for line in text.splitlines() if line.strip())
 
 
 def table(text: str, owner: int = 0) -> Table:
@@ -220,10 +260,12 @@ def _nearby(words: Sequence[Word]) -> list[set[str]]:
     return [set().union(*blocks[max(0, b - 1) : b + 2]) for b in range(len(blocks))]
 
 
-def matches(words: Sequence[Word], patterns: Table, *, close: bool = False) -> list[Match]:
+def matches(
+    words: Sequence[Word], patterns: Table | Phrases, *, close: bool = False
+) -> list[Match]:
     """Every fit of every pattern; `close` ends a phrase at any pause."""
-    index = patterns.index()
     nearby = _nearby(words)
+    index = patterns.index(set().union(*nearby))
     out: dict[tuple[str, tuple[int, ...]], Match] = {}
     for place, word in enumerate(words):
         present = nearby[place // BLOCK]
