@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING, Any, Final, NamedTuple
 import coach.drivers.resuming
 import coach.rules
 from coach.drivers import replay, stand_ins
+from coach.drivers.argued import reasons_for, told
 from coach.drivers.replay import Mismatch, Result
 from coach.drivers.rules_known import file_of, rulings, source_of, sources
 from coach.model.decisions import Decision, Refusal
@@ -274,17 +275,20 @@ def reached_by(paths: list[Path]) -> tuple[list[Result], Reach]:
 def look(paths: list[Path]) -> tuple[list[Result], list[str]]:
     """Results for a build server (what is missing counts as failed), and the words for a tester."""
     results, reach = reached_by(paths)
-    lines = replay.report(results)
-    return [*results, *as_results(reach)], [*lines, *report(reach)]
+    reasons = reasons_for([file for path in paths for file in replay.files_under(path)])
+    lines = [*replay.report(results), *report(reach, reasons)]
+    return [*results, *as_results(reach, reasons)], lines
 
 
-def report(reach: Reach) -> list[str]:
-    """What is missing, line by line, then the count."""
-    lines = [f"{one.file}:{one.line}: {one.what}: not reached" for one in reach.missing()]
-    return [*lines, reach.counts()]
+def report(reach: Reach, reasons: dict[str, str]) -> list[str]:
+    """What is missing, line by line, then what is argued beside the program, then the count."""
+    missing = reach.missing()
+    open_ = [f"{m.file}:{m.line}: {m.what}: not reached" for m in missing if m.what not in reasons]
+    argued = told(reasons, [one.what for one in missing], "rule |line |when |stop ")
+    return [*open_, *argued, reach.counts()]
 
 
-def as_results(reach: Reach) -> list[Result]:
+def as_results(reach: Reach, reasons: dict[str, str]) -> list[Result]:
     """Each thing missing as a failed test, for a build server."""
     return [
         Result(
@@ -294,4 +298,5 @@ def as_results(reach: Reach) -> list[Result]:
             (Mismatch("any day", "any", Place(one.file, one.line), "reached", "not reached"),),
         )
         for one in reach.missing()
+        if one.what not in reasons
     ]

@@ -63,11 +63,11 @@ def test_a_stop_and_the_rule_behind_it_are_seen(tmp_path: Path) -> None:
 
 def test_what_is_missing_is_named_by_file_and_line(tmp_path: Path) -> None:
     found = reached(tmp_path, "    all day:\n      - never shows: STOP\n")
-    text = "\n".join(reach.report(found))
+    text = "\n".join(reach.report(found, {}))
     script = (PLAN.parent.parent / "scripts" / "check-in.yaml").read_text("utf-8").splitlines()
     line = next(n for n, words in enumerate(script, 1) if "ask also: ache place" in words)
     assert f"scripts/check-in.yaml:{line}: line ask also: ache place: not reached" in text
-    assert as_junit(reach.as_results(found)).count("<failure") == len(found.missing())
+    assert as_junit(reach.as_results(found, {})).count("<failure") == len(found.missing())
 
 
 def test_everything_is_put_back_afterwards(tmp_path: Path) -> None:
@@ -78,7 +78,7 @@ def test_everything_is_put_back_afterwards(tmp_path: Path) -> None:
 
 def test_the_same_scenarios_give_the_same_words(tmp_path: Path) -> None:
     day = "    all day:\n      - never shows: STOP\n"
-    first, second = (reach.report(reached(tmp_path, day)) for _ in range(2))
+    first, second = (reach.report(reached(tmp_path, day), {}) for _ in range(2))
     assert first == second
 
 
@@ -90,3 +90,13 @@ def test_rules_that_a_stage_calls_are_known(rule: str) -> None:
 @pytest.mark.parametrize("rule", ["prog.dapre", "phase.proposal"])
 def test_rules_that_no_stage_calls_are_left_out(rule: str) -> None:
     assert rule not in {one.rule for one in rulings()}
+
+
+def test_what_is_argued_beside_the_program_is_told_and_no_failure(tmp_path: Path) -> None:
+    found = reached(tmp_path, "    all day:\n      - never shows: STOP\n")
+    reasons = {"rule pick.row": "none is picked here", "rule pain.in_set": "was once not reached"}
+    lines = reach.report(found, reasons)
+    assert "Argued: rule pick.row: none is picked here" in lines
+    assert "No longer so, take it out: rule pain.in_set" in lines
+    assert not any(line.endswith("rule pick.row: not reached") for line in lines)
+    assert not any("pick.row" in one.name for one in reach.as_results(found, reasons))
