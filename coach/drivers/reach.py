@@ -14,7 +14,6 @@ from typing import TYPE_CHECKING, Any, Final, NamedTuple
 import coach.drivers.resuming
 import coach.rules
 from coach.drivers import replay, stand_ins
-from coach.drivers.argued import reasons_for, told
 from coach.drivers.replay import Mismatch, Result
 from coach.drivers.rules_known import file_of, rulings, source_of, sources
 from coach.model.decisions import Decision, Refusal
@@ -24,6 +23,7 @@ from coach.rules.red_flags import FLAGS
 from coach.session import engine, scripts, stopping, throwing
 from coach.session.state import State
 from coach.session.table import Stage
+from coach.texts.argued import reasons_for, told
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
