@@ -40,8 +40,6 @@ if TYPE_CHECKING:
 
 LONGEST: Final = 20_000  # characters listened to; what is beyond is asked again (set here)
 
-_Reader = "Callable[[str, Sequence[Word], Question], Read]"
-
 _READERS: Final[dict[Kind, Callable[[str, Sequence[Word], Question], Read]]] = {
     Kind.PAIN_NOW: lambda text, words, _: read_pain(text, words, worst=False),
     Kind.WORST_PAIN: lambda text, words, _: read_pain(text, words, worst=True),
@@ -171,8 +169,3 @@ def _with_command(question: Question, heard: Heard, words: Sequence[Word]) -> He
         return heard
     spans = (Span(words[0].start, words[-1].end, command.value),)
     return Heard(Action.ACCEPT, spans=spans, command=command)
-
-
-def group_name(group: Group | None) -> str | None:
-    """The group's name as reported, or None."""
-    return group.value if group else None

@@ -19,91 +19,90 @@ arcing arcs area ares aria arks army armys aroma arts aseptic ashed ashes ashing
 aspiring aspirins asymmetric asymmetrically attached attaining aunts awaked awaken awakening
 awakes awaking aware awoken babbling babe babys backbite backed backfire backsides backslid
 backslide backslider backslides bade bagged bagging bags bail bailed bailing bails bake bakes
-baking balanced bald balds bale baled bales balk balks balling balloonist balloons balloted
-balloting ballsy balm balms band banded banding bands bane banes bangs bani bank banked banned
-bans barb barbed barbing bard bare bared bareness barfs barge barges barging baring bark barked
-barker barking barn barns barred barring bars batch batches batching bate bating battened battered
-bawl bawls beaching beading beak beaked beaker beaks beaming beaning bear bearable bearing bears
-beatings bedder beddings beds beef beefs been beep beeping beeps beer beers beet beets begged begs
-belay bell belle bellow bells bellys belt belting belts benching bending bent bents berating
-berthing besting bets bettering betting beveled bevelled bibs bicepss bicker bidding bight bights
-bilge bilges bill billow bills billy binged bingeing binging binning biped birching bisection
-bitch bitched bitches bitching bitten blabbing blackens blackest blacking blackouts blades blame
-blanches bland blandest blank blanked blanker blankest blanketed blanking blankness blare blasting
-blaze bleached bleaching bleak bleakness bleated bleating bleed bleedings bleep bleeping blenched
-blenches blenching blend blending blessing blew blight blighting blimp blinding blindside
-blindsides blinkers blinking blip blips block blocked blocking blocks blondness bloodies bloodiest
-blooding bloodlessly blotch blotched blotchs blotted blotters blowers blubbered blued bluefish
-bluer blues blundered blunting blur blurred blurring blurs blurting blush blushed blushing
-blustered blustering blusters blvd boasting boat boated boating bobble bobbles bobbling bode boded
-bodes bodies bogied boilings bold bolder bole boles boll bolls bolt bolted bolts bond bonds boned
-bonehead boner boners boney bong bonged bongs bonus bony boodle boor boors boosting boot booth
-bootless booze boozed boozes boozing boozy bopped bopping bops bore bores born borne boss botching
-bottled boulders bouncing bound bounded bounding bounds bowel bower bowers bowling boxed boxen
-boxer boxers boxs brace braced braces bracing brackets braiding brained braining braise braised
-braises braising brake branched branches branching branding brash brawling bray breach breached
-breaches breaching breachs breading breadth breadths breaking breastbones breasted breasting
-breather breathers breathes breathier breathings breathy bred breeding breedings breezing bricking
-bridge brightened brightening brightness bringing brisking britches broached broaching broiling
-broker brooding brooked brooking browsing bruiser bruisers brunch brunched brunches brunching
-brunt brushed brushing bubbling bucked bucketing bucking buckler bucklers budding budge budges
-budging buff buffed buffing bugged bugging bugle bugles bugling bulged bulgy bulking bull
-bulldogged bulldoze bulldozer bulldozers bulldozes bulled bulling bullpens bulls bully bulrushes
-bumble bumbled bumbles bumbling bummed bumming bumper bumping bums bunched bunching bundling bung
-bunged bunging bungling bunk buns bunt burbling burgling burgs buried burn burner burnous burnouts
-burp burped burping burps burred burring burrs burs bursts burying bushed bust bustling buts butte
-buttered buttering butting buttress butts buzzer buzzers buzzs byes cabinets cache cached caches
-caching cackle cackled cackling cage caged cake caked cakes caking calif califs calk calks call
-calling calls calm calms calved cambered camel cameo camp camped cams candle cane caned canonising
-canonizing cantered canting cants cape caped capped capping caps capsuled capsules captains
-captured carbonate carbonates cardboards cards care cared caressing carjacking caroling carp cars
-cart carved carves case cased cash cashed cashing catalysed catalysis catalyzed catcher catchers
-catchier catchings catchs catchy catering caulking cave caves cawed cell cellulite cellulites cent
-centering cents certain cessation chaining chair chalking chammy champed champing chapping
-chartered charters chat chattered chatterer cheat cheated cheating check checker checking cheeked
-cheeking cheeks cheeky cheep cheeping cheer cheering cheesing chess chests chick chicks child
-childs chile chiles chili chilis chilli chillis chin chinking chins chipped chipping chips chock
-chocked chocking chocks chomping chopping chowing chroming chucked chucking chuckles chuckling
-chummier chumminess chumming chump chunk chunks chunky cinch cinched cinches cinching cindered
-clack clacked clacking clacks clam clambered clammed clammier clamminess clanging clank clanked
-clanking clanks clapboard clapped clapping clash clashed clashing clasped clasping classier
-classiness classing clattering clatters clavicles cleaned cleared cleaved clenched clenching
-clerking clever climb climbing clinched clinching clinging clink clinked clinking clinks clip
-clipboard clipper clipping clippings clips clipt cloaking clobbers clock clocked clocking clocks
-clod clomped clopped clopping closeness clothesline clotheslines cloudless clove clovers cloves
-clubbing cluck clucked clucking clucks clue clump clumped clumping clumps clumsiest clumsily
-clumsinesss clung clunker clunkier clustered clustering clusters clutched clutching clutter
-cluttered cluttering clutters coaching coal coalition coalitions coast coasting coats coax cobble
-cobbles cobbling cock cocked cocking cocks codeines codes coding coed coiling coke cokes coking
-cola colds collages collapse collared collated collates collation collations collides collie
-collude colluded colludes collusion collusions colon colons coloreds coloureds cols colt colts
-comas combing combs come comer comers comet comets comings cone cones confection confections
-confided conscripted consonant constable constancy constants constraint constrict constrictor
-constricts constructed consultant cont contains contestant contiguous continues continuum
-continuums contracted cooing cooked coolly coordinated coot copes coping copped copping cops cord
-core cores coring corn corning cortisones cost cotes cottons couching coughing could countered
-counting coven covens cover covert coverts coves covets coveys cower cowers cowing cozen crabbing
-crabs cracker crackings crackled crackles crackling crackly cradling crafting crammed cramming
-cramped cramping crane crank cranked cranking cranks crape crapping crashes crashs crass crated
-crater cratered crates crave craved crawl crawls cray craze creaking creasing create created
-creating creek creeping crest cresting cribbing cribs crick cricked cricking cricks crimping
-crimsons cringing crinkles crinkling crippling crisping croaked croaking crock crocked crocks
-crooking crooned crooning crop cropped cropping crops crossing crouched crouching crowding
-crowning cruise cruised cruises cruising crumbier crumbing crumbled crumbling crummier crumpled
-cruncher crunches crunchier crunchs crunchy crusading crush crushes crusted crusting crutch
-crutches cuffed cuffing cuffs cull culled cultured cumming cums cupboards curate curd curst curt
-curtail curtails curtained curtsies cuts cutting dabbling dale dame dammed damming damped dams
-dandle dangling dank danker dare darken darks darn dart dartboard date daunting deadening deafened
-deafening deafness dealt dear dearness dears debauched debt debts decision decisions deepened
-deeps defected defection defections deferred defining deforming deformitys deft deli delis dell
-dells delta deltas denied denoted dens deny deodorants deported depressing dept derailing
-desensitise desensitised desensitises desensitize desensitizes detaches detailed detained
-detaining detected detracted devilled diarrheas diarrhoeas dibbling dicker dill dills dine ding
-dinged dinger dingers dinghies dinginess dinging dings dink dinkies dinky dinkys dinning dint
-dints dipped dipper dipping dips dirk dirtiness discharged discharges disclosed discolor
-discolorations discolors discolour discolourations discolours discomfit discomforted discomforts
-disconcerted disconnect disconnectedly disconnects discontented discovered disgorged dishonored
-dishonoured dishwashers dishwater dislocations dislodge dislodges dissection dissociate
+baking balanced bale baled ball balling balloonist balloons balloted balloting balls balm balms
+band banded banding bands bane banes bangs bani bank banked banned bans barb barbed barbing bard
+bare bared bareness barfs barge barges barging baring bark barked barker barking barn barns barred
+barring bars batch batches batching bate bating battened battered beaching beading beak beaked
+beaker beaks beaming beaning bear bearable bearing bears beatings bedder beddings beds beef beefs
+been beep beeping beeps beer beers beet beets begged begs belay bell belle bellow bells bellys
+belt belting belts benching bending bent bents berating berthing besting bets bettering betting
+beveled bevelled bibs bicepss bicker bidding bight bights bilge bilges billow bills billy binged
+bingeing binging binning biped birching bisection bitch bitched bitches bitching bitten blabbing
+blackens blackest blacking blackouts blades blame blanches bland blandest blank blanked blanker
+blankest blanketed blanking blankness blare blasting blaze bleached bleaching bleak bleakness
+bleated bleating bleed bleedings bleep bleeping blenched blenches blenching blend blending
+blessing blew blight blighting blimp blinding blindside blindsides blinkers blinking blip blips
+block blocked blocking blocks blondness bloodies bloodiest blooding bloodlessly blotch blotched
+blotchs blotted blotters blowers blubbered blued bluefish bluer blues blundered blunting blur
+blurred blurring blurs blurting blush blushed blushing blustered blustering blusters blvd boasting
+boat boated boating bobble bobbles bobbling bode boded bodes bodies bogied boilings bold bolder
+bole boles boll bolls bolt bolted bolts bond bonds boned bonehead boner boners boney bong bonged
+bongs bonus bony boodle boor boors boosting boot booth bootless booze boozed boozes boozing boozy
+bopped bopping bops bore bores born borne boss botching bottled boulders bouncing bound bounded
+bounding bounds bowel bower bowers bowling boxed boxen boxer boxers boxs brace braced braces
+bracing brackets braiding brained braining braise braised braises braising brake branched branches
+branching branding brash brawling bray breach breached breaches breaching breachs breading breadth
+breadths breaking breastbones breasted breasting breather breathers breathes breathier breathings
+breathy bred breeding breedings breezing bricking bridge brightened brightening brightness
+bringing brisking britches broached broaching broiling broker brooding brooked brooking browsing
+bruiser bruisers brunch brunched brunches brunching brunt brushed brushing bubbling bucked
+bucketing bucking buckler bucklers budding budge budges budging buff buffed buffing bugged bugging
+bugle bugles bugling bulged bulgy bulking bull bulldogged bulldoze bulldozer bulldozers bulldozes
+bulled bulling bullpens bully bulrushes bumble bumbled bumbles bumbling bummed bumming bumper
+bumping bums bunched bunching bundling bung bunged bunging bungling bunk buns bunt burbling
+burgling burgs buried burn burner burnous burnouts burp burped burping burps burred burring burrs
+burs bursts burying bushed bust bustling buts butte buttered buttering butting buttress butts
+buzzer buzzers buzzs byes cabinets cache cached caches caching cackle cackled cackling cage caged
+cake caked cakes caking calif califs calk calks call calling calls calm calms calved cambered
+camel cameo camp camped cams candle cane caned canonising canonizing cantered canting cants cape
+caped capped capping caps capsuled capsules captains captured carbonate carbonates cardboards
+cards care cared caressing carjacking caroling carp cars cart carved carves case cased cash cashed
+cashing catalysed catalysis catalyzed catcher catchers catchier catchings catchs catchy catering
+caulking cave caves cawed cell cellulite cellulites cent centering cents certain cessation
+chaining chair chalking chammy champed champing chapping chartered charters chat chattered
+chatterer cheat cheated cheating check checker checking cheeked cheeking cheeks cheeky cheep
+cheeping cheer cheering cheesing chess chests chick chicks child childs chile chiles chili chilis
+chilli chillis chin chinking chins chipped chipping chips chock chocked chocking chocks chomping
+chopping chowing chroming chucked chucking chuckles chuckling chummier chumminess chumming chump
+chunk chunks chunky cinch cinched cinches cinching cindered clack clacked clacking clacks clam
+clambered clammed clammier clamminess clanging clank clanked clanking clanks clapboard clapped
+clapping clash clashed clashing clasped clasping classier classiness classing clattering clatters
+clavicles cleaned cleared cleaved clenched clenching clerking clever climb climbing clinched
+clinching clinging clink clinked clinking clinks clip clipboard clipper clipping clippings clips
+clipt cloaking clobbers clock clocked clocking clocks clod clomped clopped clopping closeness
+clothesline clotheslines cloudless clove clovers cloves clubbing cluck clucked clucking clucks
+clue clump clumped clumping clumps clumsiest clumsily clumsinesss clung clunker clunkier clustered
+clustering clusters clutched clutching clutter cluttered cluttering clutters coaching coal
+coalition coalitions coast coasting coats coax cobble cobbles cobbling cock cocked cocking cocks
+codeines codes coding coed coiling coke cokes coking cola colds collages collapse collared
+collated collates collation collations collides collie collude colluded colludes collusion
+collusions colon colons coloreds coloureds cols colt colts comas combing combs come comer comers
+comet comets comings cone cones confection confections confided conscripted consonant constable
+constancy constants constraint constrict constrictor constricts constructed consultant cont
+contains contestant contiguous continues continuum continuums contracted cooing cooked coolly
+coordinated coot copes coping copped copping cops cord core cores coring corn corning cortisones
+cost cotes cottons couching coughing could countered counting coven covens cover covert coverts
+coves covets coveys cower cowers cowing cozen crabbing crabs cracker crackings crackled crackles
+crackling crackly cradling crafting crammed cramming cramped cramping crane crank cranked cranking
+cranks crape crapping crashes crashs crass crated crater cratered crates crave craved crawl crawls
+cray craze creaking creasing create created creating creek creeping crest cresting cribbing cribs
+crick cricked cricking cricks crimping crimsons cringing crinkles crinkling crippling crisping
+croaked croaking crock crocked crocks crooking crooned crooning crop cropped cropping crops
+crossing crouched crouching crowding crowning cruise cruised cruises cruising crumbier crumbing
+crumbled crumbling crummier crumpled cruncher crunches crunchier crunchs crunchy crusading crush
+crushes crusted crusting crutch crutches cuffed cuffing cuffs cull culled cultured cumming cums
+cupboards curate curd curst curt curtail curtails curtained curtsies cuts cutting dabbling dale
+dame dammed damming damped dams dandle dangling dank danker dare darken darks darn dart dartboard
+date daunting deadening deafened deafening deafness dealt dear dearness dears debauched debt debts
+decision decisions deepened deeps defected defection defections deferred defining deforming
+deformitys deft deli delis dell dells delta deltas denied denoted dens deny deodorants deported
+depressing dept derailing desensitise desensitised desensitises desensitize desensitizes detaches
+detailed detained detaining detected detracted devilled diarrheas diarrhoeas dibbling dicker dill
+dills dine ding dinged dinger dingers dinghies dinginess dinging dings dink dinkies dinky dinkys
+dinning dint dints dipped dipper dipping dips dirk dirtiness discharged discharges disclosed
+discolor discolorations discolors discolour discolourations discolours discomfit discomforted
+discomforts disconcerted disconnect disconnectedly disconnects discontented discovered disgorged
+dishonored dishonoured dishwashers dishwater dislocations dislodge dislodges dissection dissociate
 dissociated dissociates dissociating dissociation ditch ditched ditches ditching dive divining
 divots dizziest dizzinesss dock docked docket docking docks doer doers does doing doll dolled
 dolling dolls dolt dolts domes doming done donor donors dont doodle doom dooms dopey dork dose

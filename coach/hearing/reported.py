@@ -85,7 +85,6 @@ def _number(value: object) -> object:
 
 def marked(text: str, heard: Heard) -> str:
     """`text` with the deciding words between « and »."""
-    ends: dict[int, str] = {}
     inside = [False] * (len(text) + 1)
     for span in heard.spans:
         for place in range(max(span.start, 0), min(span.end, len(text))):
@@ -100,7 +99,7 @@ def marked(text: str, heard: Heard) -> str:
         out.append(letter)
     if text and inside[len(text) - 1]:
         out.append("\u00bb")
-    return "".join(out) + "".join(ends.values())
+    return "".join(out)
 
 
 _ACTION_WORDS: Final = {

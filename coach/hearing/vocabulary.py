@@ -54,7 +54,6 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "dishwasher trash pillow towel baby toddler suitcase luggage crate box boxes grocery gate locker "
     "cabinet cupboard trunk shampoo toothpaste deodorant curtain curtains handle knob latch card "
     "button buttons lightswitch switch mouse keyboard pedal lever stairs railing bar",
-    "HELD": "ball balls it",
     "LIFT": "lift lifting raise raising hoist elevate",
     "HOLD": "hold grip squeeze grab grasp carry pinch clench clutch hang",
     "PUSH": "push pull press shove unscrew twist pour open turn",
