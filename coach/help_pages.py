@@ -17,7 +17,7 @@ from coach.model.heard import Kind
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-MOST_DAYS: Final = 10_000
+MOST_DIARY_WEEKS: Final = 1_500
 MOST_WEEKS: Final = 52
 
 OVERVIEW: Final = """\
@@ -285,9 +285,17 @@ def _forecast(command: argparse.ArgumentParser) -> None:
 
 
 def _weeks(word: str) -> int:
+    return _up_to(word, MOST_WEEKS)
+
+
+def _diary_weeks(word: str) -> int:
+    return _up_to(word, MOST_DIARY_WEEKS)
+
+
+def _up_to(word: str, most: int) -> int:
     number = int(word) if word.isascii() and word.isdigit() else 0
-    if not 1 <= number <= MOST_WEEKS:
-        raise argparse.ArgumentTypeError(f"a whole number from 1 to {MOST_WEEKS}")
+    if not 1 <= number <= most:
+        raise argparse.ArgumentTypeError(f"a whole number from 1 to {most}")
     return number
 
 
@@ -309,17 +317,6 @@ def _hear(command: argparse.ArgumentParser) -> None:
         default=Kind.OWN_WORDS.value,
         help=f"the kind of question: {', '.join(kinds)}",
     )
-
-
-def _diary_weeks(word: str) -> int:
-    return _up_to(word, MOST_DIARY_WEEKS)
-
-
-def _count(word: str) -> int:
-    number = int(word) if word.isascii() and word.isdigit() else 0
-    if not 1 <= number <= MOST_DAYS:
-        raise argparse.ArgumentTypeError(f"a whole number from 1 to {MOST_DAYS}")
-    return number
 
 
 _OPTIONS: Final[dict[str, Callable[[argparse.ArgumentParser], None]]] = {

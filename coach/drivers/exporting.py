@@ -12,11 +12,12 @@ from typing import TYPE_CHECKING, Final
 
 from coach.drivers.exit_codes import DONE, USAGE
 from coach.drivers.reading import kept_rows, rows_back
+from coach.journal.diary import FILE_NAME
 from coach.journal.folder import make_folder
 from coach.journal.incoming import head_of, text_of
 from coach.journal.outgoing import write_whole
-from coach.journal.trouble import NOT_A_DIARY, Trouble
-from coach.journal.whole import take_in
+from coach.journal.trouble import CANNOT_READ_OR_WRITE, DAMAGED, NOT_A_DIARY, Trouble
+from coach.journal.whole import read_whole, take_in
 from coach.reports.calendar_file import as_calendar
 from coach.reports.csv_tables import csv_tables
 from coach.reports.facts import day_of, gather
@@ -29,29 +30,33 @@ if TYPE_CHECKING:
     from coach.drivers.reading import Given
     from coach.reports.facts import Facts
 
-KINDS: Final = ("jsonl", "csv", "fhir", "ics")
 CSV_FOLDER: Final = "Tables are several files, so name a folder: coach export --as csv --out FOLDER"
 
 
+def export_record(folder: Path, out: str | None) -> int:
+    """Write the full record as JSON lines; the exit code. Raises `Trouble`."""
+    whole = read_whole(folder / FILE_NAME)
+    if whole.damage:
+        raise Trouble(f"{DAMAGED} Cannot be read: {', '.join(whole.damage)}.", CANNOT_READ_OR_WRITE)
+    return give(as_lines(kept_rows(whole.rows)), out)
+
+
 def export(given: Given, kind: str, out: str | None, today: date, *, names: bool = False) -> int:
-    """Write a diary as `kind`, to `out` or standard output; the exit code. Raises `Trouble`."""
+    """Write a diary as csv, fhir or ics, to `out` or standard output; the exit code."""
     if kind == "csv":
         return tables(given, out, today)
-    text = as_kind(given, kind, today, names=names)
+    facts = all_facts(given, today)
+    return give(as_fhir(facts, names=names) if kind == "fhir" else as_calendar(facts, today), out)
+
+
+def give(text: str, out: str | None) -> int:
+    """A text to a file of its owner's alone, or as it is to standard output."""
     if out is None:
         sys.stdout.write(text)
         return DONE
     write_whole(Path(out), text)
     sys.stdout.write(f"Written: {Path(out).name}\n")
     return DONE
-
-
-def as_kind(given: Given, kind: str, today: date, *, names: bool) -> str:
-    """One file's text."""
-    if kind == "jsonl":
-        return as_lines(kept_rows(given.rows))
-    facts = all_facts(given, today)
-    return as_fhir(facts, names=names) if kind == "fhir" else as_calendar(facts, today)
 
 
 def all_facts(given: Given, today: date) -> Facts:

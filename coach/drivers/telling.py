@@ -12,8 +12,9 @@ from datetime import date, timedelta
 from pathlib import Path
 from typing import TYPE_CHECKING, Final, NamedTuple
 
-from coach.drivers.exit_codes import DONE, USAGE
+from coach.drivers.exit_codes import BAD_FILE, DONE, USAGE
 from coach.drivers.reading import Given, diary_given, from_rows
+from coach.journal.folder import make_folder
 from coach.journal.outgoing import write_whole
 from coach.journal.trouble import MISSING, Trouble
 from coach.reports.as_html import as_html
@@ -28,6 +29,7 @@ from coach.reports.diary import (
     diary_lines,
 )
 from coach.reports.facts import day_of, gather
+from coach.reports.overview import Visitor, in_order, overview_page, page_name
 from coach.reports.visit import visit_page
 
 if TYPE_CHECKING:
@@ -143,12 +145,17 @@ def show_visit(
 
 def page_of(given: Given, since: str | None, today: date, *, invented: bool = False) -> Page:
     """The page from `since` (an ISO day; else the whole diary) to `today`."""
+    return visit_page(facts_from(given, since, today), invented=invented)
+
+
+def facts_from(given: Given, since: str | None, today: date) -> Facts:
+    """The facts of those days. Raises `Trouble` (2) for a day that is none or still to come."""
     days = sorted(day_of(sat)[:10] for sat in given.recorded.sessions)
     first = day_said(since).isoformat() if since else (days[0] if days else today.isoformat())
-    if first > today.isoformat():
+    if since and first > today.isoformat():
         raise Trouble("That day is still to come, so there is nothing to show.", USAGE)
-    facts = gather(given.bound, given.recorded, first, today.isoformat())
-    return visit_page(facts, invented=invented)
+    last = max([today.isoformat(), first])
+    return gather(given.bound, given.recorded, first, last)
 
 
 def written(page: Page, path: Path) -> list[Path]:
@@ -160,6 +167,45 @@ def written(page: Page, path: Path) -> list[Path]:
     write_whole(path, as_html(page))
     write_whole(twin, as_text(page))
     return [path, twin]
+
+
+def show_visits(paths: list[Path], since: str | None, out: str | None, today: date) -> int:
+    """Diaries received: one overview, who needs somebody first, and a page each.
+
+    `out` names a folder, made where it is not there; without it all is text on standard output.
+    The exit code is 0, or 65 where one of them could not be read.
+    """
+    visitors: list[Visitor] = []
+    unread: list[tuple[str, str]] = []
+    for path in paths:
+        try:
+            facts = facts_from(diary_given(path), since, today)
+        except Trouble as trouble:
+            unread.append((path.name, trouble.words))
+            continue
+        visitors.append(Visitor(facts, path.name))
+    named = [
+        one._replace(page_file=page_name(place, one.facts))
+        for place, one in enumerate(in_order(visitors), 1)
+    ]
+    if out is None:
+        pages = [overview_page(visitors, unread), *(visit_page(one.facts) for one in named)]
+        sys.stdout.write("\n\n".join(as_text(page) for page in pages))
+    else:
+        write_set(named, unread, Path(out))
+    return BAD_FILE if unread else DONE
+
+
+def write_set(named: list[Visitor], unread: list[tuple[str, str]], folder: Path) -> None:
+    """The overview and every page with its text twin."""
+    if folder.exists() and not folder.is_dir():
+        raise Trouble("Several diaries make several pages, so name a folder.", USAGE)
+    make_folder(folder)
+    paths = written(overview_page(named, unread), folder / "overview.html")
+    for one in named:
+        paths += written(visit_page(one.facts), folder / one.page_file)
+    for path in paths:
+        sys.stdout.write(f"Written: {path.name}\n")
 
 
 def invented_given(sample: Callable[[], Bound]) -> tuple[Given, date]:

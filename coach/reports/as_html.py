@@ -10,7 +10,7 @@ from html import escape
 from typing import Final, assert_never
 
 from coach.reports.as_svg import as_svg
-from coach.reports.page import Block, Page, Para, Picture, Section, Table
+from coach.reports.page import Block, Link, Page, Para, Picture, Section, Table
 
 STYLE: Final = """<style>
 :root{color-scheme:light}
@@ -85,6 +85,8 @@ def block_html(block: Block, name: str) -> str:
         case Para():
             kind = "" if block.kind == "plain" else f' class="{block.kind}"'
             return f"<p{kind}>{escape(block.text)}</p>\n"
+        case Link():
+            return f'<p><a href="{escape(block.file)}">{escape(block.text)}</a></p>\n'
         case Table():
             return table_html(block)
         case Picture():

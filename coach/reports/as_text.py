@@ -9,7 +9,7 @@ import textwrap
 from itertools import zip_longest
 from typing import Final, assert_never
 
-from coach.reports.page import Block, Page, Para, Picture, Table
+from coach.reports.page import Block, Link, Page, Para, Picture, Table
 
 WIDTH: Final = 79
 MOST_WHOLE: Final = 12  # a first cell up to this long, such as a day, is not broken
@@ -34,6 +34,8 @@ def block_lines(block: Block, width: int) -> list[str]:
         case Para():
             mark = "* " if block.kind == "need" else ""
             return textwrap.wrap(mark + block.text, width, subsequent_indent="  " if mark else "")
+        case Link():
+            return textwrap.wrap(f"{block.text}: {block.file}", width)
         case Table():
             return table_lines(block, width)
         case Picture():

@@ -17,6 +17,13 @@ class Para(NamedTuple):
     kind: str = "plain"
 
 
+class Link(NamedTuple):
+    """A way to another page of the same set: words, and a plain file name beside this one."""
+
+    text: str
+    file: str
+
+
 class Table(NamedTuple):
     """A table: caption, heads with units, rows of as many cells; a row's first cell names it."""
 
@@ -63,7 +70,7 @@ class Picture(NamedTuple):
     marks: tuple[tuple[int, str], ...] = ()
 
 
-Block = Para | Table | Picture
+Block = Para | Link | Table | Picture
 
 
 class Section(NamedTuple):

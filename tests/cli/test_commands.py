@@ -14,7 +14,7 @@ if TYPE_CHECKING:
 
 COMMANDS = (
     *("use", "clear", "diary", "try", "check", "bind", "replay", "hear", "compare", "map"),
-    *("sheet", "forecast"),
+    *("sheet", "forecast", "visit", "export", "forget"),
 )
 
 
@@ -92,7 +92,7 @@ def test_a_closed_plan_is_opened_in_person_and_the_diary_shows_the_stop(tmp_path
     with_closed_plan(tmp_path)
     done = run(tmp_path, "clear", typed=f"in person\n{days_ago(1)[:10]}\nM. Aalto\n")
     assert done.returncode == 0, done.stdout + done.stderr
-    listed = run(tmp_path, "diary", "--days", "7")
+    listed = run(tmp_path, "diary", "--weeks", "1")
     assert 'code S08. You typed: "tingles"' in listed.stdout
 
 
@@ -107,7 +107,7 @@ def test_any_bytes_typed_to_clear_are_only_a_wrong_word_that_is_waited_for(tmp_p
 
 def test_hostile_letters_in_the_diary_reach_no_screen(tmp_path: Path) -> None:
     with_closed_plan(tmp_path, "\x1b]0;x\x07 \x9b31m \u202eabc pain [/5] [rest] \udc80")
-    shown = run(tmp_path, "diary", "--days", "7").stdout
+    shown = run(tmp_path, "diary", "--weeks", "1").stdout
     assert "pain [/5] [rest]" in shown
     assert not {"\x1b", "\x07", "\x9b", "\u202e"} & set(shown)
 

@@ -57,7 +57,7 @@ def test_1_check_finds_an_error(tmp_path: Path) -> None:
         (["diray"], "coach diary"),
         (["chekc"], "coach check"),
         (["--plian"], "coach"),
-        (["diary", "--days", "0"], "whole number"),
+        (["diary", "--weeks", "0"], "whole number"),
         (["use"], "FILE"),
         (["try", "--quik"], "--quik"),
         (["hear", "a", "--asked", "mood"], "mood"),

@@ -132,7 +132,7 @@ def test_every_room_has_a_place_in_the_table() -> None:
         ("coach.model.bad", "import coach.rules.pain"),
         ("coach.session.bad", "from coach.journal import Journal"),
         ("coach.session.bad", "from coach import journal"),
-        ("coach.texts.bad", "from coach.reports.diary_list import Entry"),
+        ("coach.texts.bad", "from coach.reports.diary import Told"),
         ("coach.journal.bad", "def late():\n    from coach.drivers import drive"),
         ("coach.session.bad", "from coach import cli"),
         ("coach.session.bad", "from . import engine"),
