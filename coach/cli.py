@@ -26,7 +26,10 @@ OUR_FAULT = "Coach made a mistake. The fault is ours, not yours."
 NO_MORE_TODAY = "Stop for today: no more exercise."
 SAVED = "All you typed so far is saved."
 # Commands without an athlete in front.
-TOOLS = ("check", "bind", "replay", "hear", "compare", "map", "sheet", "forecast", "visit")
+TOOLS = (
+    *("check", "bind", "replay", "hear", "compare", "guide", "map", "new", "sheet"),
+    *("forecast", "visit"),
+)
 
 
 def main(arguments: list[str] | None = None) -> int:
@@ -405,6 +408,7 @@ COMMANDS = {
     "replay": replay,
     "hear": hear,
     "compare": at_the_desk,
+    "guide": at_the_desk,
     "map": at_the_desk,
     "new": at_the_desk,
     "sheet": at_the_desk,

@@ -39,7 +39,7 @@ Clinician
   coach compare, coach bind: send it
 Tester
   coach replay, coach hear: try it out
-At any question you can type help.
+How to begin: coach guide TOPIC
 --plain    lines only, nothing redrawn
 --version  what it is for and is not
 Each one: coach COMMAND --help
@@ -126,6 +126,10 @@ _HELP: Final[dict[str, CommandHelp]] = {
     "compare": CommandHelp(
         "Tell what differs between two plans or two programs, what allows more first.",
         "coach compare old.yaml new.yaml",
+    ),
+    "guide": CommandHelp(
+        "Read a guide: athlete, clinician, tester, reference, or findings with the id of one.",
+        "coach guide clinician",
     ),
     "map": CommandHelp(
         "Show the whole conversation of a program on one page, with each line's place.",
@@ -249,6 +253,12 @@ def _compare(command: argparse.ArgumentParser) -> None:
     command.add_argument("new", metavar="NEW", help="the plan or program as it is now")
 
 
+def _guide(command: argparse.ArgumentParser) -> None:
+    topics = ("athlete", "clinician", "tester", "reference", "findings")
+    command.add_argument("topic", metavar="TOPIC", choices=topics, help=", ".join(topics))
+    command.add_argument("name", metavar="ID", nargs="?", help="one finding, such as ask.order")
+
+
 def _map(command: argparse.ArgumentParser) -> None:
     command.add_argument("path", metavar="PATH", help="a program's folder, or a plan of it")
     command.add_argument("--out", metavar="FILE", help="where to write the page")
@@ -332,6 +342,7 @@ _OPTIONS: Final[dict[str, Callable[[argparse.ArgumentParser], None]]] = {
     "replay": _replay,
     "hear": _hear,
     "compare": _compare,
+    "guide": _guide,
     "map": _map,
     "new": _new,
     "sheet": _sheet,

@@ -86,6 +86,24 @@ def new(options: argparse.Namespace) -> int:
     return talk(options)
 
 
+def guide(options: argparse.Namespace) -> int:
+    """`coach guide TOPIC`: how to begin, and the reference."""
+    from coach.journal.trouble import Trouble
+    from coach.texts import guides
+    from coach.texts.margin import did_you_mean
+
+    if options.name is None:
+        return give(guides.guide(options.topic), None)
+    page = guides.finding_page(options.name) if options.topic == "findings" else ""
+    if not page:
+        from coach.texts.catalogue import CHECKS
+        from coach.texts.rendered import visible
+
+        near = did_you_mean(options.name, CHECKS)
+        raise Trouble(f'There is no finding "{visible(options.name)}".{near}', USAGE)
+    return give(f"{page.rstrip()}\n", None)
+
+
 def existing(name: str) -> Path:
     """The path, which is there; raises `Trouble` where it is not."""
     from coach.journal.trouble import Trouble
@@ -119,6 +137,7 @@ def give(text: str, out: str | None) -> int:
 
 DESK: Final[dict[str, Callable[[argparse.Namespace], int]]] = {
     "compare": compare,
+    "guide": guide,
     "new": new,
     "sheet": sheet,
     "map": map_of,

@@ -64,3 +64,21 @@ def test_what_cannot_be_compared_is_refused(tmp_path: Path) -> None:
     assert "two of a kind" in mixed.stderr
     (tmp_path / "broken.yaml").write_text("plan: D.O. 1\n")
     assert run(tmp_path, "compare", D_O, "broken.yaml").returncode == 65
+
+
+@pytest.mark.parametrize("topic", ["athlete", "clinician", "tester", "reference", "findings"])
+def test_a_guide_is_printed_without_its_marks(tmp_path: Path, topic: str) -> None:
+    done = run(tmp_path, "guide", topic)
+    assert done.returncode == 0
+    assert done.stdout.startswith("# ")
+    assert "<!--" not in done.stdout
+
+
+def test_one_finding_has_its_page_and_an_unknown_one_a_near_name(tmp_path: Path) -> None:
+    assert run(tmp_path, "guide", "findings", "ask.order").stdout.startswith("## ask.order\n")
+    done = run(tmp_path, "guide", "findings", "ask.ordr")
+    assert done.returncode == 2
+    assert "ask.order" in done.stderr
+    assert run(tmp_path, "guide").returncode == 2
+    assert run(tmp_path, "guide", "weather").returncode == 2
+    assert run(tmp_path, "guide", "athlete", "ask.order").returncode == 2
