@@ -244,7 +244,12 @@ def fewer(state: State) -> State:
         state = training.exercise_done(state, exercise.Result("left"))._replace(told=told)
         return training.next_exercise(state._replace(missing=()))
     sets = max(min(work.dose.sets, dose_today(state, work.place).sets), work.set_number)
-    return state._replace(work=work._replace(dose=work.dose._replace(sets=sets)))
+    work = work._replace(dose=work.dose._replace(sets=sets))
+    if work.phase in {"rest", "recheck"} and work.set_number >= sets:  # its last set is behind
+        done = exercise.Result(exercise.how_it_went(work))
+        state = training.exercise_done(state._replace(work=work), done)
+        return training.next_exercise(state._replace(missing=()))
+    return state._replace(work=work)
 
 
 def fixed_pain_in_set(state: State, value: str | float | tuple[str, ...]) -> State:

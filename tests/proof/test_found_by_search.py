@@ -157,3 +157,19 @@ def test_a_screen_asked_again_shows_no_set() -> None:
     assert state.stage is Stage.SCREEN
     assert not turn(state).offers
     assert "work" not in {line.kind for line in turn(state).lines}
+
+
+def test_a_short_night_put_right_after_the_second_set_leaves_no_third() -> None:
+    state = calmly(start(brief()), "set line in set 2")
+    state = typed(state, reps_in_set=12.0, pain_in_set=0.0)
+    if (ask := ask_of(state)) is not None and ask.name.startswith("felt"):
+        state = typed(state, felt_in_set="fine")
+    assert state.work is not None
+    assert (state.work.phase, state.work.dose.sets) == ("rest", 3)
+    state = on(state, Heard(Action.ACCEPT, command=Command.FIX))
+    state = typed(typed(state, which_to_fix="sleep last night"), sleep_last_night=5.0)
+    while state.aside or state.stage is Stage.SCREEN:
+        ask = ask_of(state)
+        assert ask is not None
+        state = typed(state, **{ask.question.fact: CALM.get(ask.question.fact, "no")})
+    assert state.work is None or state.work.place != 0
