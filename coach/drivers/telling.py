@@ -118,13 +118,14 @@ def speak(lines: list[Told]) -> None:
     from coach.drivers.line_voice import LineVoice
 
     voice = LineVoice()
+    has_heads = any(line.kind == "head" for line in lines)
     for number, line in enumerate(lines):
         if line.kind == "head" and number:
             sys.stdout.write("\n")
         if line.kind == "row":
             sys.stdout.write(f"  {cleaned(line.text)}".rstrip() + "\n")
         else:
-            voice.say(line.text if line.kind == "head" else f"  {line.text}")
+            voice.say(line.text if line.kind == "head" or not has_heads else f"  {line.text}")
 
 
 # ---------------------------------------------------------------- the clinician
