@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from coach.hearing import hear
+from coach.hearing import hear, is_foreign
 from coach.model.decisions import Refusal
 from coach.model.flags import Group
 from coach.model.heard import Action, Command, Heard, Kind, Question, Value
@@ -353,7 +353,12 @@ def unclear(state: State, event: Typed, asked: Ask) -> State:
             worse = state.stage is Stage.ENDING
             return stop(state, UNSURE) if worse else too_unclear(state)
     if not state.unclear:
-        return state._replace(unclear=1, repeat=True, told=commands.not_heard(asked))
+        head: tuple[Line, ...] = ()
+        if not state.foreign and is_foreign(event.text):
+            head = (Line("say", "I know plain English only. Use the words or numbers shown."),)
+            state = state._replace(foreign=True)
+        heard_not = (*head, *commands.not_heard(asked))
+        return state._replace(unclear=1, repeat=True, told=heard_not)
     return safer_branch(state, asked, event.fact)
 
 

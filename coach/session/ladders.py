@@ -66,8 +66,8 @@ def last_day(records: tuple[DayRecord, ...]) -> DayRecord | None:
 
 def gap_of(brief: Brief) -> Decision:
     """layoff.gap: what the days since the last exercise mean today; a day without one is missed."""
-    trained = [r for r in brief.history.records if any(done.sets for done in r.done)]
-    return gap_since(brief, trained[0].day if trained else brief.today.isoformat())
+    trained = (r.day for r in brief.history.records if any(done.sets for done in r.done))
+    return gap_since(brief, next(trained, brief.today.isoformat()))
 
 
 def gap_since(brief: Brief, day: str) -> Decision:
@@ -117,13 +117,15 @@ def before_today(brief: Brief, name: str, rails: Rails) -> Ladder:
     return Ladder(rails.opening)
 
 
-def summary_of(brief: Brief, last: DayRecord, name: str, *, morning_up: bool) -> DaySummary:
-    """What the last day says of one exercise."""
+def summary_of(
+    brief: Brief, last: DayRecord, name: str, gap: str, *, morning_up: bool
+) -> DaySummary:
+    """What the last day says of one exercise; `gap` is layoff.gap's outcome today."""
     done = [one for one in last.done if one.exercise == name]
     return DaySummary(
         today=brief.today,
         result=result_of(done),
-        gap=gap_of(brief).outcome,
+        gap=gap,
         morning_up=morning_up,
         stopped=last.ended == "stopped",
         hard=last.effort is not None and last.effort >= HARD_EFFORT,
@@ -143,8 +145,10 @@ def standings(brief: Brief, *, morning_up: bool, held: tuple[str, ...]) -> tuple
     on_rails = [(s, rails) for s in brief.stations if (rails := rails_of(brief, s)) is not None]
     if last is None or last.day >= brief.today.isoformat():
         return tuple(as_it_was(brief, station, rails) for station, rails in on_rails)
+    gap = gap_of(brief).outcome
     days = [
-        summary_of(brief, last, s.exercise.name, morning_up=morning_up) for s, _rails in on_rails
+        summary_of(brief, last, s.exercise.name, gap, morning_up=morning_up)
+        for s, _rails in on_rails
     ]
     old = [before_today(brief, s.exercise.name, rails) for s, rails in on_rails]
     wants = tuple(

@@ -62,7 +62,8 @@ class State(NamedTuple):
     unclear safety answers of the day (to 3), `aside` a short talk laid over the stage, `sign` the
     group and flag it is about, `quoted` that typed words
     raised it, `reread` that a pain of 8 or more was read back and denied, `fixing`
-    the fact being put right, `repeat` that only the question is shown again.
+    the fact being put right, `foreign` that another language was noticed once, `repeat` that only the question
+    is shown again.
     Throwing: `sore` one bit for each moment, `thrown` the step, what decided, days of rest, and
     where the steps stand after it.
     Why: `reasons` are the day's decisions, `because` what the last set decided.
@@ -88,6 +89,7 @@ class State(NamedTuple):
     reread: bool = False
     fixing: str = ""
     since: tuple[str, ...] = ()
+    foreign: bool = False
     repeat: bool = False
     blank: tuple[str, ...] = ()
     truth: int = 0

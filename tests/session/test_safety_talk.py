@@ -197,3 +197,10 @@ def test_the_week_is_full_at_the_plans_cap() -> None:
     assert talk(brief(full, limits=cap), MORNING, "no", "none").name == "done"
     roomy = cap._replace(sessions_a_week=5)
     assert talk(brief(full, limits=roomy), MORNING, "no", "none").name == "pain in warm-up"
+
+
+def test_another_language_is_noticed_plainly_and_once() -> None:
+    day = talk(brief(), "slept 8, morning 0, no throws, no game", "me duele mucho el hombro hoy")
+    assert "plain English only" in day.words
+    again = day.say("1", "todo bien gracias no tengo nada de eso")
+    assert "plain English only" not in again.words
