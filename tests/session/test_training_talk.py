@@ -8,14 +8,16 @@ from typing import Any
 import pytest
 
 from coach.model.history import Done, History
-from coach.model.program import Bound, Fault
+from coach.model.program import Bound, Fault, Opened
 from coach.model.quantities import Load
 from coach.model.turns import Typed
 from coach.session.brief import brief_for
 from coach.session.table import Stage
 from tests.session.invented import (
+    HERE,
     MONDAY,
     OUT,
+    PENDULUM,
     ROW,
     asked_lately,
     axis,
@@ -325,3 +327,15 @@ def test_what_was_denied_is_not_quoted_by_a_later_stop() -> None:
     hold = day.say("no", "yes", "yes").hold()
     assert hold is not None
     assert hold.said == ""
+
+
+@pytest.mark.parametrize("day", ["", "2026-11-10", "2026-11-09"])
+def test_something_locked_is_not_even_a_warm_up(day: str) -> None:
+    program = bound().program
+    locked = PENDULUM._replace(family="overhead")
+    program = program._replace(exercises=(locked, *program.exercises[1:]))
+    opened = (Opened("overhead", day, "M. Aalto", HERE),) if day else ()
+    whole = Bound(program, bound().plan._replace(opened=opened), "0" * 64)
+    talked = talk(brief_for(whole, asked_lately(), MONDAY), *TO_THE_FIRST_SET[:3])
+    shown = {offer.exercise for turn in talked.turns for offer in turn.offers}
+    assert (locked.name in shown) is (day == "2026-11-09")
