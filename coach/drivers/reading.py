@@ -15,7 +15,7 @@ from coach.journal.days import day_record, hold_from
 from coach.journal.diary import BEGIN, DAY, EVENT, FILE_NAME, HOLD, LIFT, NO_DIARY, PLAN, WRONG
 from coach.journal.incoming import head_of, text_of
 from coach.journal.trouble import MISSING, NOT_A_DIARY, Trouble
-from coach.journal.whole import Whole, checked, read_whole
+from coach.journal.whole import Whole, checked, read_since, read_whole
 from coach.reports.facts import Event, Lifted, Recorded, Sat
 from coach.reports.whole_record import MOST_BYTES, Kept, NotADiaryError, readable_lines, says_diary
 
@@ -51,6 +51,11 @@ def diary_given(path: Path) -> Given:
     except NotADiaryError as refused:
         raise Trouble(str(refused), NOT_A_DIARY) from None
     return from_rows(checked([one if isinstance(one, int) else row_back(one) for one in found]))
+
+
+def recent_given(folder: Path, since: str) -> Given:
+    """This user's diary from an ISO day on, with all its plans and stops. Raises `Trouble`."""
+    return from_rows(read_since(folder / FILE_NAME, since))
 
 
 def from_rows(whole: Whole) -> Given:

@@ -13,7 +13,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Final, NamedTuple
 
 from coach.drivers.exit_codes import BAD_FILE, DONE, USAGE
-from coach.drivers.reading import Given, diary_given, from_rows
+from coach.drivers.reading import Given, diary_given, from_rows, recent_given
 from coach.journal.folder import make_folder
 from coach.journal.outgoing import write_whole
 from coach.journal.trouble import MISSING, Trouble
@@ -88,7 +88,7 @@ def show_diary(folder: Path, wanted: Wanted, today: date) -> int:
 def facts_or_none(folder: Path, since: date, until: date) -> Facts | None:
     """The facts of this user's diary; None where there is no diary or no plan in it yet."""
     try:
-        given = diary_given(folder)
+        given = recent_given(folder, since.isoformat())
     except Trouble as trouble:
         if trouble.code != MISSING:
             raise

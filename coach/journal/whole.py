@@ -6,16 +6,18 @@ into an empty place or not at all. Deleting leaves nothing behind but says if it
 
 from __future__ import annotations
 
+import contextlib
 import os
 import sqlite3
 from typing import TYPE_CHECKING, Final, NamedTuple
 
-from coach.journal.chain import FIRST_LINK, Chain, Row, link
+from coach.journal.chain import FIRST_LINK, Chain, Row, link, trouble
 from coach.journal.diary import FILE_NAME, NO_DIARY, Journal
 from coach.journal.folder import LOCK_NAME, Lock, make_folder, owner_only, settle
-from coach.journal.trouble import MISSING, NOT_A_DIARY, Trouble, from_os, from_sqlite
+from coach.journal.trouble import MISSING, NOT_A_DIARY, Trouble, from_os
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
     from pathlib import Path
 
 _SELECT: Final = "select number, session, sort, name, about, at, body, shown, checksum from record "
@@ -37,6 +39,40 @@ def read_whole(path: Path) -> Whole:
     66 where there is none; 65 for another program's file or a newer diary. A damaged one is read as
     far as it goes.
     """
+    with _opened(path) as chain:
+        return rows_in(chain.connection)
+
+
+def read_since(path: Path, day: str) -> Whole:
+    """The rows of the sessions begun on or after an ISO day, and all plans, stops and openings.
+
+    Each row is held against the one before it; where one does not fit, the whole diary is read
+    instead, so that the damage is named. Raises `Trouble` as `read_whole` does.
+    """
+    with _opened(path) as chain:
+        try:
+            first = _first_row_since(chain, day)
+            sorts = [row for sort in _STANDING for row in chain.find(_OLDER, (sort, first))]
+            rows = chain.find("where r.number >= ? order by r.number", (first,))
+        except (Trouble, sqlite3.Error):
+            return rows_in(chain.connection)
+    return Whole((*sorted(sorts), *rows), ())
+
+
+_STANDING: Final = ("plan", "hold", "lift", "wrong word")
+_OLDER: Final = "where r.sort = ? and r.number < ? order by r.number"
+_NONE: Final = 2**62
+
+
+def _first_row_since(chain: Chain, day: str) -> int:
+    found = chain.connection.execute(
+        "select min(number) from record where sort = 'begin' and substr(at, 1, 10) >= ?", (day,)
+    ).fetchone()
+    return found[0] or _NONE
+
+
+@contextlib.contextmanager
+def _opened(path: Path) -> Iterator[Chain]:
     if not path.is_file():
         raise Trouble(NO_DIARY, MISSING)
     with owner_only():
@@ -45,12 +81,13 @@ def read_whole(path: Path) -> Whole:
                 _untouched(path), uri=True, timeout=2, isolation_level=None
             )
         except sqlite3.Error as error:
-            raise from_sqlite(getattr(error, "sqlite_errorcode", 0) or 0) from None
+            raise trouble(error) from None
         try:
-            Chain(connection).prepare(write=False)
-            return rows_in(connection)
+            chain = Chain(connection)
+            chain.prepare(write=False)
+            yield chain
         except sqlite3.Error as error:
-            raise from_sqlite(getattr(error, "sqlite_errorcode", 0) or 0) from None
+            raise trouble(error) from None
         finally:
             connection.close()
 
@@ -149,7 +186,7 @@ def _write_new(folder: Path, rows: list[Row]) -> None:
         chain.prepare(write=True)
         chain.add(rows)
     except sqlite3.Error as error:
-        raise from_sqlite(getattr(error, "sqlite_errorcode", 0) or 0) from None
+        raise trouble(error) from None
     finally:
         connection.close()
     _delete([folder / f"{FILE_NAME}-wal", folder / f"{FILE_NAME}-shm"])

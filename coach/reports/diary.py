@@ -8,7 +8,17 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final, NamedTuple
 
-from coach.reports.facts import WEEK_DAYS, Day, Facts, average, done_of, exercises, highest, weeks
+from coach.reports.facts import (
+    WEEK_DAYS,
+    Day,
+    Facts,
+    average,
+    done_of,
+    exercises,
+    highest,
+    open_hold,
+    weeks,
+)
 from coach.reports.visit_work import RESULT
 from coach.reports.words import (
     clock_time,
@@ -61,14 +71,23 @@ def diary_lines(facts: Facts, *, plain: bool, strokes: Strokes = ASCII) -> list[
     """The newest day with an entry, the last 7 days, and the weeks where there are more."""
     days = [day for day in facts.days if day.sessions]
     if not days:
-        return [Told("say", NOTHING)]
-    lines = [*day_lines(facts, days[-1]), Told("head", "The last 7 days")]
+        return [*closed_said(facts), Told("say", NOTHING)]
+    lines = [*closed_said(facts), *day_lines(facts, days[-1]), Told("head", "The last 7 days")]
     week = facts.days[-WEEK_DAYS:]
     lines += week_said(week) if plain else week_drawn(week, strokes)
     if len(facts.days) > WEEK_DAYS:
         lines += [Told("head", "By 7 days, oldest first"), *weeks_said(facts)]
         lines += [Told("head", "Your exercises, first day and last"), *doses_said(facts)]
     return lines
+
+
+def closed_said(facts: Facts) -> list[Told]:
+    """That the plan is closed, where it is."""
+    still = open_hold(facts.recorded)
+    if still is None:
+        return []
+    words = f"Your plan is closed since {day_words(still.day)}, code {own(still.code)}."
+    return [Told("say", words)]
 
 
 # ---------------------------------------------------------------- a day
@@ -249,6 +268,8 @@ def week_line(week: tuple[Day, ...]) -> str:
     throws = [day.throws for day in week if day.throws is not None]
     said = [counted(sum(day.trained for day in week), "day") + " with exercise"]
     said += [f"mean pain on waking {number(waking, 1)} of {SCALE}"] if waking is not None else []
+    resting = average([day.rest for day in week if day.rest is not None])
+    said += [f"at rest {number(resting, 1)} of {SCALE}"] if resting is not None else []
     said += [f"most pain {number(worst)} of {SCALE}"] if worst is not None else []
     said += [f"mean sleep {number(slept, 1)} h"] if slept is not None else []
     said += [counted(sum(throws), "throw")] if throws else []

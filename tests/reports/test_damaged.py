@@ -13,7 +13,7 @@ from coach.drivers.reading import diary_given, kept_rows, recorded_of
 from coach.journal import Journal, Trouble
 from coach.journal.chain import APPLICATION
 from coach.journal.diary import FILE_NAME
-from coach.journal.whole import read_whole
+from coach.journal.whole import read_since, read_whole
 from coach.reports.whole_record import as_lines
 from tests.journal import sample
 from tests.reports import made_up
@@ -90,6 +90,29 @@ def test_a_diary_in_use_is_read_with_what_is_not_yet_moved_over(tmp_path: Path) 
     with Journal.open(tmp_path) as journal:
         sample.sit(journal, 0)
         assert any(row.sort == "day" for row in read_whole(tmp_path / FILE_NAME).rows)
+
+
+def test_reading_from_a_day_on_gives_its_sessions_and_all_plans_and_stops(tmp_path: Path) -> None:
+    with Journal.open(tmp_path) as journal:
+        journal.keep_plan("{}", "digest", "plan.yaml", sample.instant(0))
+        session = journal.begin(sample.HEADER, sample.instant(0), ())
+        journal.append(session, "typed", {}, (), sample.instant(0), hold=sample.stop(0))
+        journal.lift(1, "in person", "M. Aalto", sample.instant(1), "2026-11-10")
+        for number in range(2, 6):
+            sample.sit(journal, number)
+    path = tmp_path / FILE_NAME
+    whole, since = read_whole(path), read_since(path, "2026-11-13")
+    kept = [row for row in whole.rows if row.sort in {"plan", "hold", "lift"}]
+    later = [row for row in whole.rows if row.session and row.at[:10] >= "2026-11-13"]
+    assert list(since.rows) == [*kept, *later]
+    assert read_since(path, "2030-01-01").rows == tuple(kept)
+    assert read_since(path, "2020-01-01") == whole
+
+
+def test_damage_in_what_is_read_is_named_from_a_day_on_too(tmp_path: Path) -> None:
+    path = filled(tmp_path)
+    broken_row(path, 6)
+    assert read_since(path, "2026-11-10").damage == ("line 6, 2026-11-10",)
 
 
 def test_another_programs_file_and_a_newer_diary_are_refused(tmp_path: Path) -> None:

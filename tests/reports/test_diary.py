@@ -21,7 +21,7 @@ from coach.reports.diary import (
     exercise_said,
     pain_row,
 )
-from coach.reports.facts import Day, Facts, Sat
+from coach.reports.facts import Day, Facts, Lifted, Sat
 from tests.reports import made_up
 
 ROW_SAID = "Reach-across row: 3 sets, 8 to 12 reps, 5 lb dumbbell"
@@ -97,6 +97,14 @@ def test_fewer_sets_and_a_correction_are_told_without_blame() -> None:
     )
 
 
+def test_a_closed_plan_is_told_before_anything_else_as_long_as_it_is_closed() -> None:
+    stopped = made_up.sat(0, made_up.stop(0), ended="stopped")
+    lift = Lifted(1, "in person", "M. Aalto", made_up.day(1), made_up.opened(1))
+    assert lines(made_up.facts(stopped))[0] == "Your plan is closed since Mon 2 Nov 2026, code S08."
+    assert lines(made_up.facts(stopped, since=3))[0].startswith("Your plan is closed")
+    assert "closed since" not in "\n".join(lines(made_up.facts(stopped, lifts=(lift,))))
+
+
 # ---------------------------------------------------------------- pictures
 
 
@@ -158,7 +166,7 @@ def test_plain_mode_has_every_number_of_the_pictures_as_a_sentence() -> None:
 def test_weeks_are_told_by_their_first_day() -> None:
     facts = made_up.facts(made_up.sat(0, waking_pain=1.0), made_up.sat(2, waking_pain=2.0), last=13)
     assert (
-        "From Mon 2 Nov: 2 days with exercise; mean pain on waking 1.5 of 10; most pain 2 of 10; "
+        "From Mon 2 Nov: 2 days with exercise; mean pain on waking 1.5 of 10; at rest 1 of 10; most pain 2 of 10; "
         "mean sleep 8 h."
     ) in lines(facts)
     assert "From Mon 9 Nov: 0 days with exercise." in lines(facts)
