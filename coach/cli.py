@@ -345,6 +345,27 @@ def replay(options: argparse.Namespace) -> int:
     return player.exit_code(results)
 
 
+def record(options: argparse.Namespace) -> int:
+    """`coach record`: the diary's sessions as a scenario, private words left out."""
+    from pathlib import Path
+
+    from coach.drivers import recording
+    from coach.journal.outgoing import write_whole
+    from coach.texts.shelf import shipped_dialogs
+
+    named = existing([options.plan])[0] if options.plan is not None else None
+    with own_journal(write=False) as journal:
+        plan, bound = recording.plan_file(journal, named, shipped_dialogs())
+        name = "a kept session" if options.out is None else Path(options.out).stem
+        kept = recording.kept(journal, bound, plan.as_posix(), name)
+    if options.out is None:
+        sys.stdout.write(kept.text)
+        return 0
+    write_whole(Path(options.out), kept.text)
+    sys.stdout.write("Written. Own words and free text were left out.\n")
+    return 0
+
+
 def hear(options: argparse.Namespace) -> int:
     """`coach hear`: how an answer is understood; without a text, JSON lines on standard input."""
     if options.text is None:
@@ -405,6 +426,7 @@ COMMANDS = {
     "try": try_it,
     "check": check,
     "bind": bind,
+    "record": record,
     "replay": replay,
     "hear": hear,
     "compare": at_the_desk,

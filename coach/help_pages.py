@@ -37,8 +37,8 @@ Clinician
   coach map, coach sheet: on paper
   coach forecast PLAN weeks ahead
   coach compare, coach bind: send it
-Tester
-  coach replay, coach hear: try it out
+Tester: coach replay, coach hear
+  coach record      keep days to try
 How to begin: coach guide TOPIC
 --plain    lines only, nothing redrawn
 --version  what it is for and is not
@@ -150,6 +150,10 @@ _HELP: Final[dict[str, CommandHelp]] = {
     "replay": CommandHelp(
         "Play scenario files and show where they differ from what happens.",
         "coach replay days --junit out.xml",
+    ),
+    "record": CommandHelp(
+        "Keep the sessions of your diary as a scenario file. Your own words are left out.",
+        "coach record --out my-days.yaml",
     ),
     "hear": CommandHelp(
         "Show how an answer is understood. Without a text, read JSON lines from standard input.",
@@ -317,6 +321,13 @@ def _replay(command: argparse.ArgumentParser) -> None:
     )
 
 
+def _record(command: argparse.ArgumentParser) -> None:
+    command.add_argument("--out", metavar="FILE", help="where to write it")
+    command.add_argument(
+        "--plan", metavar="FILE", help="the file of the plan, if not a shipped one"
+    )
+
+
 def _hear(command: argparse.ArgumentParser) -> None:
     command.add_argument("text", nargs="?", metavar="TEXT", help="one answer")
     kinds = [kind.value for kind in Kind if kind not in (Kind.LINE, Kind.WORD)]
@@ -339,6 +350,7 @@ _OPTIONS: Final[dict[str, Callable[[argparse.ArgumentParser], None]]] = {
     "try": _try,
     "check": _check,
     "bind": _bind,
+    "record": _record,
     "replay": _replay,
     "hear": _hear,
     "compare": _compare,
