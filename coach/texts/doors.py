@@ -218,7 +218,7 @@ def _check_folder(folder: Path) -> list[Finding]:
     found: list[Finding] = []
     inside = sorted(p for p in folder.iterdir() if not p.name.startswith("."))
     for path in inside:
-        if path.is_dir() or path.suffix == ".yaml":
+        if path.suffix == ".yaml" or (path.is_dir() and _holds_texts(path)):
             found.extend(_check_one(path))
     if not found and not any(p.is_dir() or p.suffix == ".yaml" for p in inside):
         place = Place(str(folder), 1)
@@ -238,6 +238,11 @@ def _check_program_folder(folder: Path) -> list[Finding]:
     for course in sorted((folder / "courses").glob("*.yaml")):
         found.extend(scenarios.check_course(course))
     return found
+
+
+def _holds_texts(folder: Path) -> bool:
+    """Whether a folder inside holds texts somewhere; others, such as schemas, are passed by."""
+    return any(True for _ in folder.rglob("*.yaml"))
 
 
 _ROOMS_OF_A_PROGRAM: Final = ("exercises", "scripts", "plans", "courses")
