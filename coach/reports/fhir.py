@@ -53,9 +53,12 @@ def bundle(facts: Facts, *, names: bool = False) -> Resource:
     made = [*plan_resources(facts, seed, names=names), questionnaire(facts, seed)]
     for sat in facts.sessions:
         made += session_resources(facts, sat, seed)
+    told = told_at(facts)
+    lifts = {lift.hold: lift for lift in facts.recorded.lifts}
     for hold in holds(facts.recorded):
         if facts.since <= hold.day[:10] <= facts.until:
-            made += stop_resources(facts, hold, seed)
+            lift = lifts.get(hold.number)
+            made += stop_resources(hold, lift, told.get(hold.at, ""), seed)
     if not names:
         made = [nameless(one, known_names(facts)) for one in made]
     return {
@@ -357,10 +360,9 @@ def component(code: codes.Code, value: float, text: str) -> Resource:
 # ---------------------------------------------------------------- a stop
 
 
-def stop_resources(facts: Facts, hold: Hold, seed: str) -> list[Resource]:
+def stop_resources(hold: Hold, lift: Lifted | None, told: str, seed: str) -> list[Resource]:
     """A stop as a standing flag, the reasoned event, and what was told."""
     key = f"stop {hold.number}"
-    lift = next((one for one in facts.recorded.lifts if one.hold == hold.number), None)
     flag = FLAGS.get(hold.code)
     sign = words(f"{hold.code}: {flag.say}" if flag is not None else hold.code or "stop")
     typed = f"Typed: {hold.said.strip()}" if hold.said.strip() else "Nothing was typed."
@@ -388,7 +390,6 @@ def stop_resources(facts: Facts, hold: Hold, seed: str) -> list[Resource]:
             detail=own(f"Rule stop.flag, code {hold.code}, {hold.tier}. {typed}"),
         ),
     ]
-    told = told_at(facts, hold)
     if told:
         made.append(
             resource(
@@ -412,13 +413,11 @@ def flag_period(hold: Hold, lift: Lifted | None) -> Resource:
     return start | {"end": max(lift.at, hold.at)} if lift is not None else start
 
 
-def told_at(facts: Facts, hold: Hold) -> str:
-    """The lines that were shown at a stop."""
-    lines = [
-        line
+def told_at(facts: Facts) -> dict[str, str]:
+    """The lines that were shown, by the instant of their event."""
+    return {
+        event.at: own("\n".join(event.shown))
         for sat in facts.sessions
         for event in sat.events
-        if event.at == hold.at
-        for line in event.shown
-    ]
-    return own("\n".join(lines))
+        if event.shown
+    }
