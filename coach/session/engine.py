@@ -208,12 +208,14 @@ def confirm_on_top(state: State, heard: Heard, group: Group, asked: Ask | None) 
         after = safer_branch(state, asked, "")
     else:
         after = state._replace(unclear=1)
-    if state.aside == "read back":  # the number is asked once more, and only once
+    if "read back" in {state.aside, after.aside}:  # the number is asked once more, and only once
         after = after._replace(reread=True)
     if after.end == "stopped":
         return after
     if after.end or (after.stage is not state.stage and after.stage is Stage.ENDING):
-        after = state
+        if state.unclear > 1:  # at the day's last question a third such doubt is not asked again
+            return stop(state, flag_heard(group, heard.flag, state.brief.person), group.value)
+        after = state._replace(unclear=state.unclear + 1)
     # A strong pain waits under the sign: its fact is still missing, so it is asked again after it.
     return sign_heard(after, group, heard.flag, sure=False)._replace(under=after.unclear)
 

@@ -28,6 +28,10 @@ CALM: dict[str, Value] = {
     "felt in set": "fine",
     "sets since": 0.0,
     "go": "go",
+    "holds in set": 2.0,
+    "pain after": 1.0,
+    "effort": 3.0,
+    "minutes": 20.0,
 }
 
 
@@ -173,3 +177,13 @@ def test_a_short_night_put_right_after_the_second_set_leaves_no_third() -> None:
         assert ask is not None
         state = typed(state, **{ask.question.fact: CALM.get(ask.question.fact, "no")})
     assert state.work is None or state.work.place != 0
+
+
+def test_doubts_at_the_last_question_do_not_go_round() -> None:
+    state = calmly(start(brief()), "own words")
+    for _ in range(3):
+        state = on(state, Heard(Action.CONFIRM, group=Group.NUMB_TINGLE))
+        if state.stage is Stage.STOPPED:
+            break
+        state = typed(state, heard_right="no")
+    assert state.stage is Stage.STOPPED
