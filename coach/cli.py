@@ -281,9 +281,24 @@ def check(options: argparse.Namespace) -> int:
     """`coach check PATH...`: everything that would make a session wrong, with the line to write."""
     from coach.texts.doors import check_paths
     from coach.texts.rendered import as_json, as_text
+    from coach.texts.yaml_lines import fast_parser
 
-    findings = check_paths(existing(options.paths))
+    paths = existing(options.paths)
+    if not fast_parser():
+        complain("The fast reader of texts (libyaml) is not here, so this takes longer.")
+    findings = check_paths(paths)
+    if options.sarif is not None:
+        from pathlib import Path
+
+        from coach.journal.outgoing import write_whole
+        from coach.texts.sarif import as_sarif
+
+        write_whole(Path(options.sarif), as_sarif(findings))
     sys.stdout.write(as_json(findings) + "\n" if options.json else as_text(findings))
+    if options.reworded:
+        from coach.drivers.desk import show_reworded
+
+        show_reworded(paths)
     return 1 if any(finding.level == "error" for finding in findings) else 0
 
 

@@ -227,9 +227,9 @@ def _export(command: argparse.ArgumentParser) -> None:
         "--as",
         dest="kind",
         required=True,
-        choices=("jsonl", "csv", "fhir", "ics"),
+        choices=("jsonl", "csv", "fhir", "ics", "schema"),
         metavar="KIND",
-        help="jsonl, csv, fhir or ics",
+        help="jsonl, csv, fhir, ics, or schema (of jsonl)",
     )
     command.add_argument("--out", metavar="FILE", help="where to write it; csv: a folder")
     command.add_argument(
@@ -245,6 +245,10 @@ def _try(command: argparse.ArgumentParser) -> None:
 def _check(command: argparse.ArgumentParser) -> None:
     command.add_argument("paths", nargs="+", metavar="PATH", help="files or folders")
     command.add_argument("--json", action="store_true", help="findings as JSON")
+    command.add_argument("--sarif", metavar="FILE", help="findings as SARIF 2.1.0 too")
+    command.add_argument(
+        "--reworded", action="store_true", help="list the questions asked in your words"
+    )
 
 
 def _bind(command: argparse.ArgumentParser) -> None:

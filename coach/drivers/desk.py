@@ -104,6 +104,17 @@ def guide(options: argparse.Namespace) -> int:
     return give(f"{page.rstrip()}\n", None)
 
 
+def show_reworded(paths: list[Path]) -> None:
+    """The questions asked in a clinician's own words, for every program among the paths."""
+    from coach.pages.rewordings import reworded
+    from coach.texts.doors import program_with_lines
+
+    for path in paths:
+        program, _, _ = program_with_lines(path)
+        if program is not None:
+            sys.stdout.write(reworded(program))
+
+
 def existing(name: str) -> Path:
     """The path, which is there; raises `Trouble` where it is not."""
     from coach.journal.trouble import Trouble

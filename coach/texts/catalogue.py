@@ -148,6 +148,7 @@ _WORDS: Final = {
     "words.cheer": Check("error", "Cheering pulls answers up. The coach stays calm."),
     "words.trade_word": Check("warning", _READS),
     "words.long_sentence": Check("warning", _READS),
+    "words.reading_grade": Check("warning", _READS),
 }
 
 _PROGRAM: Final = {

@@ -12,6 +12,7 @@ from typing import Final
 
 from coach.model.program import Place
 from coach.texts.margin import Margin
+from coach.texts.reading_grade import HIGHEST, grade
 from coach.texts.yaml_lines import Text
 
 LONGEST_SENTENCE: Final = 15  # words; set here, judgement
@@ -203,6 +204,7 @@ class Voice:
                 margin.note(check, _at(text, found.start()), f'The sentence {does}: "{said}".')
         if self.first == "English":
             _note_trade_words(text, margin)
+            _note_hard(text, margin)
         longest = LONGEST_CUE if key == "cues" else LONGEST_SENTENCE
         _note_long(text, margin, longest)
 
@@ -234,6 +236,14 @@ def _note_trade_words(text: Text, margin: Margin) -> None:
                 what = f'"{said}" is a trade word; say "{plain}".'
                 margin.note("words.trade_word", _at(text, found.start()), what)
                 break
+
+
+def _note_hard(text: Text, margin: Margin) -> None:
+    for sentence in _SENTENCE_END.split(text.value):
+        found = grade(sentence)
+        if found is not None and found > HIGHEST:
+            what = f"A sentence reads at school grade {found:.1f}; {HIGHEST:g} at most reads well."
+            margin.note("words.reading_grade", text.place, what)
 
 
 def _note_long(text: Text, margin: Margin, longest: int) -> None:

@@ -248,6 +248,13 @@ def _without_curly_quotes(line: str, place: Place, margin: Margin) -> str:
     return fixed
 
 
+def fast_parser() -> bool:
+    """Whether libyaml's parser is here; without it the check gives the same, eight times slower."""
+    import yaml
+
+    return hasattr(yaml, "CSafeLoader")
+
+
 # ---------------------------------------------------------------- events to tree
 
 

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import json
 import shutil
+import subprocess
+import sys
 from typing import TYPE_CHECKING
 
 import pytest
 
-from tests.cli.running import D_O, PLANS, run
+from tests.cli.running import D_O, PLANS, ROOT, run
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -82,3 +85,35 @@ def test_one_finding_has_its_page_and_an_unknown_one_a_near_name(tmp_path: Path)
     assert run(tmp_path, "guide").returncode == 2
     assert run(tmp_path, "guide", "weather").returncode == 2
     assert run(tmp_path, "guide", "athlete", "ask.order").returncode == 2
+
+
+def test_check_writes_sarif_beside_what_it_shows(tmp_path: Path) -> None:
+    quiet = run(tmp_path, "check", PROGRAM, "--sarif", "out.sarif")
+    assert (quiet.returncode, quiet.stdout) == (0, "")
+    assert json.loads((tmp_path / "out.sarif").read_text())["runs"][0]["results"] == []
+    (tmp_path / "broken.yaml").write_text("plan: D.O. 1\n")
+    done = run(tmp_path, "check", "broken.yaml", "--sarif", "out.sarif")
+    assert done.returncode == 1
+    assert json.loads((tmp_path / "out.sarif").read_text())["runs"][0]["results"]
+    assert run(tmp_path, "check", "broken.yaml", "--sarif", "no/where.sarif").returncode in {73, 74}
+
+
+def test_check_lists_reworded_questions_when_asked(tmp_path: Path) -> None:
+    none = run(tmp_path, "check", PROGRAM, "--reworded")
+    assert none.stdout == "No question of the coach is reworded.\n"
+    program = shutil.copytree(PROGRAM, tmp_path / "program")
+    script = program / "scripts" / "check-in.yaml"
+    words = "- ask: pain now\n    words: How much does it hurt at rest?\n"
+    script.write_text(script.read_text().replace("- ask: pain now\n", words))
+    shown = run(tmp_path, "check", "program", "--reworded").stdout
+    assert "scripts/check-in.yaml, line 4: pain now\n" in shown
+    assert "  Yours: How much does it hurt at rest?\n" in shown
+
+
+def test_check_says_when_the_fast_parser_is_not_here(tmp_path: Path) -> None:
+    code = "import yaml; del yaml.CSafeLoader; from coach.cli import main; raise SystemExit(main())"
+    asked = [sys.executable, "-c", code, "check", D_O]
+    done = subprocess.run(asked, capture_output=True, text=True, check=False, cwd=ROOT)
+    assert done.returncode == 0, done.stderr
+    assert done.stdout == ""
+    assert "libyaml" in done.stderr

@@ -88,6 +88,7 @@ def test_words_are_drawn_from_the_whole_list_and_never_twice() -> None:
     assert len(set(words)) == HOW_MANY_WORDS
 
 
+@pytest.mark.hazard("H-12")
 def test_every_changed_byte_is_refused(binding: Binding, tmp_path: Path) -> None:
     data = binding.text.encode()
     path = tmp_path / "changed.txt"

@@ -34,6 +34,7 @@ def test_numbers_keep_their_kind(bound: Bound) -> None:
     assert [type(piece) for piece in back.plan.pain] == [type(piece) for piece in bound.plan.pain]
 
 
+@pytest.mark.hazard("H-12")
 def test_one_changed_figure_is_refused(bound: Bound) -> None:
     text = to_json(bound)
     place = text.index("light")

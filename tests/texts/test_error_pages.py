@@ -52,6 +52,7 @@ def test_the_page_gives_its_exact_message(page: str) -> None:
 
 
 @pytest.mark.parametrize("page", PAGES)
+@pytest.mark.hazard("H-17")
 def test_an_error_page_refuses_and_a_warning_page_does_not(page: str) -> None:
     levels = {finding.level for finding in found_on(page)}
     assert ("error" in levels) == (CHECKS[finding_of(page)].level == "error")

@@ -30,6 +30,7 @@ def test_pain_ceilings_have_a_ceiling(piece: str, fits: int, over: int, desk: De
 
 
 @pytest.mark.parametrize(("born", "missing"), [("2008-10", False), ("2008-11", True)])
+@pytest.mark.hazard("H-07")
 def test_a_guardian_is_needed_under_eighteen_on_the_first_day(
     born: str, missing: bool, desk: Desk
 ) -> None:

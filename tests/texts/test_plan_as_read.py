@@ -93,6 +93,7 @@ def test_an_opened_family_may_be_dosed(desk: Desk) -> None:
 
 
 @pytest.mark.parametrize("file", ["program.yaml", PLAN, "exercises/arm-swings.yaml"])
+@pytest.mark.hazard("H-18")
 def test_the_digest_changes_with_every_text(file: str, desk: Desk) -> None:
     from coach.texts.doors import bound_from
 
