@@ -1,0 +1,367 @@
+"""`coach prove`: show that no conversation of a program and its plan breaks a promise.
+
+Law: it says what it searched, what it took as given, and what it did not reach; a search that was
+cut short shows nothing. A break is told as the shortest conversation that was found.
+"""
+
+from __future__ import annotations
+
+import contextlib
+import json
+import resource
+import sys
+import time
+from collections.abc import Callable, Iterable, Sequence
+from pathlib import Path
+from typing import Any, NamedTuple
+
+from coach.drivers.exit_codes import BAD_FILE, DONE, FINDINGS, INTERRUPTED
+from coach.drivers.promises import PROMISES
+from coach.drivers.prove_all import Whole
+from coach.drivers.prove_answers import FLAG_AT, Compared
+from coach.drivers.prove_days import openings
+from coach.drivers.prove_ends import longest, most_before_first_set, rounds
+from coach.drivers.prove_search import Break, Search
+from coach.model.program import Bound, Step
+from coach.rules.cut_points import cut_points
+from coach.session.brief import Brief
+from coach.texts.doors import bound_from
+from coach.texts.rendered import as_text
+
+FLAT_AT_MOST = 60_000  # situations looked through for the shortest conversation of one break
+EVERY_S = 5.0  # seconds between two lines of progress
+
+
+class Options(NamedTuple):
+    """What was asked for on the command line.
+
+    `promise` '' means all; `shard` (i, n) takes every n-th opening, i from 1; `scenarios` is the
+    folder that broken conversations are written to (None: not written); `seconds` 0 = no limit.
+    """
+
+    path: Path
+    as_json: bool = False
+    promise: str = ""
+    walk: int = 0
+    shard: tuple[int, int] = (1, 1)
+    scenarios: Path | None = None
+    seconds: float = 0.0
+
+
+class Unreached(NamedTuple):
+    """A step of a script that no conversation reached."""
+
+    file: str
+    line: int
+    what: str
+
+
+class Report(NamedTuple):
+    """What the search showed."""
+
+    promises: dict[str, str]
+    broken: tuple[Break, ...]
+    situations: int
+    places: int
+    turns: int
+    answers: int
+    unreached: tuple[Unreached, ...]
+    unread: tuple[str, ...]
+    most_questions: int
+    longest: int
+    openings: tuple[str, ...]
+    seconds: float
+    mb: float
+    program: str
+    finished: bool
+
+
+def prove_command(options: Options) -> int:
+    """Prove one plan (or the plans of a program's folder); 0 only where every promise holds."""
+    code = DONE
+    for plan in plans_of(options.path):
+        bound, findings = bound_from(plan)
+        if bound is None:
+            sys.stderr.write(as_text(findings))
+            return BAD_FILE
+        report = prove(bound, options, progress_to(sys.stderr.write))
+        if options.scenarios is not None:
+            write_scenarios(options.scenarios, plan, bound, report.broken)
+        words = as_json(report) if options.as_json else as_words(report, plan.name)
+        sys.stdout.write(words)
+        if not report.finished:
+            return INTERRUPTED
+        code = max(code, DONE if holds(report, options.promise) else FINDINGS)
+    return code
+
+
+def plans_of(path: Path) -> list[Path]:
+    """The plan itself, or all plans of a program's folder."""
+    return sorted((path / "plans").glob("*.yaml")) if path.is_dir() else [path]
+
+
+def holds(report: Report, promise: str) -> bool:
+    """Whether the promise (or all of them) holds."""
+    asked = [promise] if promise else list(report.promises)
+    return all(report.promises[name] == "holds" for name in asked)
+
+
+def progress_to(write: Callable[[str], object]) -> Callable[[Whole], None]:
+    """A line now and then on how far the search is."""
+    last = [time.monotonic()]
+
+    def say(whole: Whole) -> None:
+        if time.monotonic() - last[0] < EVERY_S:
+            return
+        last[0] = time.monotonic()
+        write(
+            f"{len(whole.places)} places, {len(whole.days)} days, {whole.calls} answers, "
+            f"{len(whole.todo)} places to go\n"
+        )
+
+    return say
+
+
+def prove(bound: Bound, options: Options, progress: Callable[[Whole], None]) -> Report:
+    """Search everything; an interruption gives what is known so far."""
+    began = time.monotonic()
+    first, every = options.shard
+    days = openings(bound)[first - 1 :: every]
+    whole = Whole(days)
+
+    def watch(at: Whole) -> None:
+        progress(at)
+        if options.seconds and time.monotonic() - began > options.seconds:
+            raise KeyboardInterrupt
+
+    whole.on_progress = watch
+    finished = True
+    try:
+        whole.run()
+    except (KeyboardInterrupt, OverflowError):
+        finished = False
+    return report_of(bound, whole, finished=finished, seconds=time.monotonic() - began)
+
+
+def report_of(bound: Bound, whole: Whole, *, finished: bool, seconds: float) -> Report:
+    """The figures of a search."""
+    undeclared, unread = numbers_seen(bound, whole)
+    circle = rounds(whole) if finished else ""
+    asked = {fact for place in whole.places for fact in place.asks}
+    unreached = steps_unreached(bound, asked, whole.events)
+    broken = list(shortest_breaks(whole))
+    broken += [Break("P15", words, ()) for words in undeclared]
+    if circle:
+        broken.append(Break("P7", f"a session can go round at {circle}", ()))
+    if finished:
+        broken += [Break("P9", f"{u.what} (line {u.line}) is never reached", ()) for u in unreached]
+    bad = {one.promise for one in broken}
+    return Report(
+        promises={
+            name: "broken" if name in bad else "holds" if finished else "not shown"
+            for name in PROMISES
+        },
+        broken=tuple(broken),
+        situations=whole.situations(),
+        places=len(whole.places),
+        turns=whole.turns,
+        answers=whole.calls,
+        unreached=unreached,
+        unread=unread,
+        most_questions=most_before_first_set(whole) if finished and not circle else 0,
+        longest=longest(whole) if finished and not circle else 0,
+        openings=tuple(whole.names),
+        seconds=round(seconds, 1),
+        mb=round(resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024, 1),
+        program=bound.digest,
+        finished=finished,
+    )
+
+
+# ---------------------------------------------------------------- the shortest conversation
+
+
+def shortest_breaks(whole: Whole) -> Iterable[Break]:
+    """For each break the shortest conversation of one day that shows it."""
+    for (promise, words), (place, tried, days) in whole.broken.items():
+        brief = whole.days[(days & -days).bit_length() - 1][0] if days else 0
+        flat = Search(whole.briefs[brief].plain, most=FLAT_AT_MOST)
+        flat.until = (promise, words)
+        with contextlib.suppress(OverflowError):
+            flat.run()
+        found = flat.broken.get((promise, words))
+        yield (found or Break(promise, words, way_to(whole, place, tried)))._replace(
+            day=whole.names[brief]
+        )
+
+
+def way_to(whole: Whole, place: int, tried: Any) -> tuple[tuple[str, str], ...]:  # noqa: ANN401
+    """The way by places, where no shorter conversation was found in time."""
+    way: list[tuple[str, str]] = [("", tried.words)] if tried is not None else []
+    while place > 0:
+        at = whole.places[place]
+        way.append((at.prompt, at.tried.words if at.tried else ""))
+        place = at.parent
+    return tuple(reversed(way))
+
+
+# ---------------------------------------------------------------- numbers and steps
+
+
+def numbers_seen(bound: Bound, whole: Whole) -> tuple[list[str], tuple[str, ...]]:
+    """P15: comparisons that nobody declared; and declared ones that no answer met."""
+    declared = declared_cuts(bound, whole.briefs)
+    seen = set(whole.compared)
+    strange = sorted(seen - declared, key=str)
+    idle = sorted(declared - seen, key=str)
+    return [cut_words(c) for c in strange], tuple(cut_words(c) for c in idle)
+
+
+def cut_words(cut: Compared) -> str:
+    """A comparison in words."""
+    return f"{cut.fact} is cut at {cut.number:g} ({cut.side} acts)"
+
+
+def declared_cuts(bound: Bound, briefs: Sequence[Brief]) -> set[Compared]:
+    """What the rules declare, what scripts write, and what a dose itself compares."""
+    declared: set[Compared] = set()
+    for brief in briefs:
+        for cut in cut_points(bound.plan, brief.usual_morning):
+            side = "over" if cut.side == "over" else "at"
+            declared.add(Compared(ASKED_AS.get(cut.fact, cut.fact), side, float(cut.number)))
+        last = brief.last
+        if last is not None and last.pain_now is not None:
+            declared.add(Compared("pain now", "at", last.pain_now + 2))
+        for test in brief.tests:
+            declared |= of_a_test(test.fact, test.op, test.values)
+    for line in bound.plan.doses:
+        for fact in ("reps in set", "holds in set"):
+            ends = (line.reps.opening, line.reps.opening_high + 2, line.reps.cap + 2)
+            declared |= {Compared(fact, "at", float(n)) for n in ends}
+        declared |= {Compared("sets since", "at", float(n)) for n in range(1, line.sets.cap + 1)}
+    declared.add(Compared("pain after", "at", FLAG_AT))
+    pains = [c for c in declared if c.fact in {"pain before change", "pain now"}]
+    return declared | {c._replace(fact="pain after a break") for c in pains}
+
+
+ASKED_AS = {"pain before a changed set": "pain before change"}
+
+
+def of_a_test(fact: str, op: str, values: tuple[str | float, ...]) -> set[Compared]:
+    """The cuts of one `when` of a script."""
+    sides = {"at least": "at", "below": "at", "at most": "over"}
+    found: set[Compared] = set()
+    for place, value in enumerate(values):
+        if isinstance(value, str):
+            continue
+        both = (
+            ("over", "at")
+            if op in {"is", "is not"}
+            else (sides.get(op, "at over".split()[place % 2]),)
+        )
+        found |= {Compared(fact, side, float(value)) for side in both}
+    return found
+
+
+def steps_unreached(bound: Bound, asked: set[str], events: set[Any]) -> tuple[Unreached, ...]:
+    """Steps of scripts that no conversation reached; throwing only where the plan clears it."""
+    missing = []
+    for script in bound.program.scripts:
+        if script.moment == "throwing" and bound.plan.throwing_line is None:
+            continue
+        for step in script.steps:
+            if not reached(step, asked, events):
+                what = step.fact or step.effect or step.text
+                place = step.place
+                missing.append(Unreached(place.file, place.line, f"{step.kind} {what}".strip()))
+    return tuple(missing)
+
+
+def reached(step: Step, asked: set[str], events: set[Any]) -> bool:
+    """Whether one step was seen."""
+    if step.kind in {"ask", "ask also"}:
+        return step.fact in asked
+    marks = {
+        "tell": ("tell", step.text),
+        "note": ("note", step.text),
+        "effect": ("effect", f"{step.effect} {step.target}"),
+        "stop": ("stop", "P01"),
+    }
+    return marks.get(step.kind) in events
+
+
+# ---------------------------------------------------------------- words
+
+
+def as_json(report: Report) -> str:
+    """The report as one JSON object."""
+    shown = report._asdict()
+    shown["broken"] = [one._asdict() for one in report.broken]
+    shown["unreached"] = [one._asdict() for one in report.unreached]
+    return json.dumps(shown, ensure_ascii=False, indent=1) + "\n"
+
+
+def as_words(report: Report, name: str) -> str:
+    """The report for a reader."""
+    lines = [f"{name}: {sentence(report)}"]
+    lines += [f"  {promise} {told}" for promise, told in report.promises.items()]
+    lines += [
+        (
+            f"  {report.situations} situations at {report.places} places, {report.turns} turns, "
+            f"{report.answers} answers tried, {report.seconds} s, {report.mb} MB"
+        ),
+        (
+            f"  at most {report.most_questions} questions before the first set, "
+            f"longest session {report.longest} answers"
+        ),
+        f"  program {report.program}",
+    ]
+    for one in report.broken:
+        lines.append(f"  {one.promise}: {one.words}" + (f" ({one.day})" if one.day else ""))
+        lines += [f"      {prompt}: {typed}" for prompt, typed in one.talk]
+    lines += [f"  not reached: {u.file}, line {u.line}: {u.what}" for u in report.unreached]
+    lines += [f"  declared, and met by no answer: {words}" for words in report.unread]
+    return "\n".join(lines) + "\n"
+
+
+def sentence(report: Report) -> str:
+    """What was shown, in one sentence."""
+    if not report.finished:
+        return "the search was cut short; nothing is shown by it."
+    broken = sorted(name for name, told in report.promises.items() if told != "holds")
+    if not broken:
+        return f"no conversation on {len(report.openings)} kinds of day breaks a promise."
+    return f"{', '.join(broken)} can be broken."
+
+
+def write_scenarios(folder: Path, plan: Path, bound: Bound, broken: tuple[Break, ...]) -> None:
+    """Each broken conversation as a scenario file."""
+    folder.mkdir(parents=True, exist_ok=True)
+    for number, one in enumerate(broken, 1):
+        if one.talk:
+            file = folder / f"broken-{one.promise.lower()}-{number}.yaml"
+            file.write_text(as_scenario(one, plan, bound), encoding="utf-8")
+
+
+TYPED_FOR = {"(not understood)": "mumble mumble"}
+
+
+def as_scenario(one: Break, plan: Path, bound: Bound) -> str:
+    """A scenario that types the conversation; its last check is what must hold and does not."""
+    day = bound.plan.starts
+    lines = [
+        f"# {one.promise}: {one.words}",
+        f"# Opening: {one.day or 'as the plan has it'}.",
+        f"scenario: a conversation that breaks {one.promise}",
+        f"plan: {plan.resolve()}",
+        "usual: smooth",
+        "days:",
+        f"  - day: {day} at 18:30",
+        "    talk:",
+    ]
+    for prompt, typed in one.talk:
+        if prompt == "rest" and typed == "(the timer ends)":
+            continue
+        lines.append(f"      - {prompt}: {TYPED_FOR.get(typed, typed)}")
+    lines += [f"      - never offers: {dose.exercise}" for dose in bound.plan.doses]
+    return "\n".join(lines) + "\n"

@@ -1,0 +1,151 @@
+"""The nouns of the search over all days: places of the talk, boxes of days, steps as they ran.
+
+Law: values only; what may be joined or cut is said here, what is searched is not.
+"""
+
+from __future__ import annotations
+
+from typing import Any, NamedTuple
+
+from coach.drivers.promises import Path
+from coach.drivers.prove_answers import Compared, Try
+from coach.drivers.prove_watch import DAY, PLACE, TALK
+from coach.model.turns import Ask, Turn
+from coach.session.state import State
+from coach.session.table import Stage
+
+Kept = tuple[Any, tuple[tuple[float, float, float], ...], int]  # work that waits under a screen
+NOTHING_KEPT: Kept = (None, (), 0)
+_ORDER = {stage: number for number, stage in enumerate(Stage)}
+DAY_AT = {name: number for number, name in enumerate(DAY, 1)}
+# Unclear safety answers so far: taken as any number from the start on, so that none is left out.
+ANY_DOUBTS = frozenset((0, 1, 2))
+# What a day allows, as far as its list and doses go.
+ALLOWS = ("level", "short", "order", "recovery", "lowered", "todo")
+SIDE_TALKS = frozenset({"fix", "gear", "break"})
+# After the check-in these feed nothing but themselves and the diary.
+AFTER_CHECK_IN = {"morning_up": False, "playing": False}
+DEEPEST = 9  # answers in one short talk; more would be a fault
+ASIDE_AT = PLACE.index("aside")
+_PHASES = ("before", "set", "ready", "hold", "report", "rest", "recheck")
+
+
+class Box(NamedTuple):
+    """Days (a bit each) with values of the talk's own facts and the work that is kept."""
+
+    days: int
+    talk: tuple[frozenset[Any], ...]
+    kept: frozenset[Kept]
+
+    def empty(self) -> bool:
+        """Whether nothing is in it."""
+        return not self.days or not self.kept or not all(self.talk)
+
+
+class Seen(NamedTuple):
+    """One step as it ran: what it read, how it compared what was typed, and where it led."""
+
+    facts: tuple[str, ...]
+    values: tuple[Any, ...]
+    cuts: tuple[tuple[str, str, float, bool], ...]
+    result: Any
+
+
+Known = dict[tuple[str, ...], dict[tuple[Any, ...], list[Seen]]]
+
+
+class Place:
+    """One place of the talk with the days that were seen there."""
+
+    __slots__ = (
+        "after",
+        "asked",
+        "box",
+        "key",
+        "new",
+        "number",
+        "parent",
+        "path",
+        "prompt",
+        "seen",
+        "tried",
+    )
+
+    @property
+    def asks(self) -> tuple[str, ...]:
+        """What is asked here, by name; a screen's section by its own."""
+        at = dict(zip(PLACE, self.key, strict=False))
+        names = tuple(at["missing"])
+        return (*names, f"screen {at['section'].split(' ')[-1]}", *at["since"])
+
+    def __init__(self, number: int, key: tuple[Any, ...], path: Path) -> None:
+        """`key` is the place; `path` what promises remember of the way."""
+        self.number, self.key, self.path = number, key, path
+        self.box = Box(0, tuple(frozenset() for _ in TALK), frozenset())
+        self.new: list[Box] = []
+        self.seen: dict[Any, Known] = {}
+        self.parent = -1
+        self.prompt = ""
+        self.tried: Try | None = None
+        self.after: set[tuple[int, str]] = set()
+        self.asked: list[Ask | None] = []
+
+
+class Prompt(NamedTuple):
+    """A prompt as it is shown to the days that agree on what it reads."""
+
+    shown: Turn
+    asked: Ask | None
+    tries: tuple[Try, ...]
+
+
+class Led(NamedTuple):
+    """Where a step led: place, path, and the facts it set (for all days alike)."""
+
+    key: tuple[Any, ...]
+    path: Path
+    day: tuple[tuple[str, Any], ...]
+    talk: tuple[tuple[str, Any], ...]
+    kept: Kept | None
+
+
+def kind_of_place(key: tuple[Any, ...]) -> tuple[Any, ...]:
+    """Prompts that are alike for a talk about the day itself."""
+    at = dict(zip(PLACE, key, strict=False))
+    work = key[-1]
+    if work is not None:
+        return (key[0], work.place)
+    if key[0] is Stage.SCREEN:
+        return (key[0], at["section"], at["back"])
+    return (key[0], at["at"])
+
+
+def side_talk(state: State) -> tuple[Any, ...]:
+    """Short talks that are alike, whatever lies under them."""
+    return (state.stage, state.aside, state.sign, state.fixing, state.since, state.unclear)
+
+
+def above(number: float, cut: Compared) -> bool:
+    """On which side of a cut a number lies."""
+    return number > cut.number if cut.side == "over" else number >= cut.number
+
+
+def joined(boxes: list[Box]) -> Box:
+    """The least box that holds all of these."""
+    days, talk, kept = boxes[0]
+    for box in boxes[1:]:
+        days |= box.days
+        talk = tuple(a | b for a, b in zip(talk, box.talk, strict=True))
+        kept |= box.kept
+    return Box(days, talk, kept)
+
+
+def rank(key: tuple[Any, ...]) -> tuple[int, ...]:
+    """A number that mostly rises along a session, so that days arrive before they are carried on."""
+    stage, at, missing = key[0], key[1], key[2]
+    work = key[-1]
+    inside = (0, 0, 0, 0)
+    if work is not None:
+        phase = _PHASES.index(work.phase)
+        inside = (work.place, work.set_number, work.hold_number, phase)
+    return (_ORDER[stage], *inside, at, -len(missing))

@@ -1,0 +1,113 @@
+"""The days a session may open on, taken wider than any diary could make them.
+
+Law: each opening is a brief like any other; only histories are made up here, and they say so by
+their names. A day that ends at the door counts too.
+"""
+
+from __future__ import annotations
+
+from datetime import UTC, date, datetime, time, timedelta
+from typing import Final
+
+from coach.model.flags import Section
+from coach.model.history import DayRecord, Done, History, Hold
+from coach.model.program import Bound
+from coach.session.brief import Brief, brief_for
+
+OPENS_AT: Final = time(18, 30, tzinfo=UTC)
+USUAL_GAP_DAYS: Final = 2
+LONG_GAPS: Final = (9, 20, 40)  # under and over the two lines of the lay-off rule, all made up
+
+
+def openings(bound: Bound) -> list[tuple[str, Brief]]:
+    """Every kind of opening of the plan's days, with its name."""
+    starts, review = (date.fromisoformat(d) for d in (bound.plan.starts, bound.plan.review_by))
+    phase = date.fromisoformat(bound.plan.phase_opened.day)
+    today = min(max(starts, phase) + timedelta(days=14), review)
+    days = [(name, history, today) for name, history in histories(bound, today)]
+    days += [
+        ("the last day of the plan", History(), review),
+        ("the day after the plan", History(), review + timedelta(days=1)),
+        ("the day before the plan", History(), starts - timedelta(days=1)),
+    ]
+    return [
+        (name, brief_for(bound, history, datetime.combine(day, OPENS_AT)))
+        for name, history, day in days
+    ]
+
+
+def histories(bound: Bound, today: date) -> list[tuple[str, History]]:
+    """What a diary may hand over on one day."""
+    usual = earlier(bound, today, USUAL_GAP_DAYS)
+    past = History((usual,), asked_alone=asked_lately(today))
+    plan = bound.plan
+    own = tuple(
+        (step.fact, (today - timedelta(days=1)).isoformat())
+        for script in bound.program.scripts
+        for step in script.steps
+        if step.every_days
+    )
+    week = tuple(earlier(bound, today, n) for n in range(1, plan.limits.sessions_a_week + 1))
+    hold = Hold(1, "S08", "same day", "numb_tingle", "numb", usual.day, "", plan.version)
+    return [
+        ("the first day", History()),
+        ("an ordinary day", past),
+        ("after a game", with_last(past, throwing_today="game", threw_yesterday="game")),
+        ("after a stop was lifted", past._replace(lifted=True)),
+        ("a new plan", with_last(past, plan_version=plan.version - 1)),
+        *((f"{gap} days away", only(bound, today, gap)) for gap in LONG_GAPS),
+        (
+            "a second session today",
+            History((earlier(bound, today, 0),), asked_alone=past.asked_alone),
+        ),
+        ("a stop stands", past._replace(hold=hold)),
+        ("a full week", History(week, asked_alone=past.asked_alone)),
+        ("a worse morning last time", with_last(past, morning_up=True)),
+        ("a fall last time", with_last(past, fell=True)),
+        ("something was not here last time", past._replace(at_hand=plan.at_home[1:])),
+        ("own questions asked yesterday", past._replace(own_asked=own)),
+        ("no section asked for a week", past._replace(asked_alone=asked_lately(today, 7))),
+    ]
+
+
+def earlier(bound: Bound, today: date, days: int) -> DayRecord:
+    """A calm session so many days ago, in the morning if it was today."""
+    at = datetime.combine(today - timedelta(days=days), OPENS_AT) - timedelta(hours=10)
+    loads = {made.name: made.load != "none" for made in bound.program.exercises}
+    done = tuple(
+        Done(dose.exercise, dose.sets.opening, loads.get(dose.exercise, True), at.isoformat())
+        for dose in bound.plan.doses[:1]
+    )
+    loaded = [d for d in bound.plan.doses if loads.get(d.exercise)]
+    done += tuple(Done(d.exercise, 1, loaded=True, ended_at=at.isoformat()) for d in loaded[:1])
+    return DayRecord(
+        day=at.date().isoformat(),
+        opened_at=at.isoformat(),
+        ended="done",
+        plan_version=bound.plan.version,
+        waking_pain=0.0,
+        pain_now=1.0,
+        sleep_h=8.0,
+        threw_yesterday="none",
+        throwing_today="none",
+        done=done,
+    )
+
+
+def with_last(past: History, **change: object) -> History:
+    """The history with its newest record changed."""
+    newest = past.records[0]._replace(**change)  # type: ignore[arg-type]
+    return past._replace(records=(newest, *past.records[1:]))
+
+
+def only(bound: Bound, today: date, gap: int) -> History:
+    """A history whose one session lies `gap` missed days back."""
+    return History((earlier(bound, today, gap + 1),), asked_alone=asked_lately(today))
+
+
+def asked_lately(today: date, waited: int = 0) -> tuple[tuple[Section, str], ...]:
+    """Every section asked alone within the last days, each on another one."""
+    return tuple(
+        (section, (today - timedelta(days=1 + number + waited)).isoformat())
+        for number, section in enumerate(Section)
+    )
