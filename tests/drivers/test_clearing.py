@@ -253,6 +253,7 @@ def test_a_new_version_lifts_only_by_the_rule(
     assert (journal.open_hold() is None) == lifted
 
 
+@pytest.mark.hazard("H-08")
 def test_an_older_version_or_another_athlete_replaces_nothing(
     journal: Journal, bound: Bound
 ) -> None:

@@ -85,6 +85,7 @@ def killed_after(folder: Path, left: int, clock: HandClock) -> tuple[str, tuple[
 
 
 @pytest.mark.filterwarnings("ignore:This process.*fork:DeprecationWarning")
+@pytest.mark.hazard("H-01")
 def test_killed_at_every_prompt_and_taken_up_again_equals_the_unbroken_day(tmp_path: Path) -> None:
     whole, record = unbroken(tmp_path / "whole")
     seen: list[tuple[str, tuple[str, ...]]] = []
@@ -173,6 +174,7 @@ def test_after_midnight_the_old_session_is_closed_even_after_a_short_cut() -> No
     assert len(journal.sessions()) == 2
 
 
+@pytest.mark.hazard("H-05")
 def test_a_clock_set_back_gives_no_session_and_keeps_the_old_one() -> None:
     _first, second, journal, code = cut_and_resumed({}, 25, timedelta(days=0, hours=-2))
     assert second.asked == []
@@ -182,6 +184,7 @@ def test_a_clock_set_back_gives_no_session_and_keeps_the_old_one() -> None:
     assert old.ended == "partial"
 
 
+@pytest.mark.hazard("H-18")
 def test_another_plan_since_then_closes_the_old_session_and_keeps_what_was_done() -> None:
     journal = diary_in_memory()
     first = Transcript(HandClock())
@@ -213,6 +216,7 @@ def test_a_record_that_no_longer_fits_counts_every_exercise_as_done() -> None:
     assert {done.exercise for done in old.done} >= {"reach-across row", "hip-hinge reach"}
 
 
+@pytest.mark.hazard("H-01")
 def test_a_stop_placed_since_then_closes_the_session_and_is_shown_first() -> None:
     journal = diary_in_memory()
     first = Transcript(HandClock())

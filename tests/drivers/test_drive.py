@@ -67,6 +67,7 @@ def test_the_first_record_names_program_plan_and_rules(journal: Journal) -> None
     assert len(header["rules"]) == 64
 
 
+@pytest.mark.hazard("H-06")
 def test_every_turn_is_on_disk_before_it_is_shown(journal: Journal) -> None:
     class Watching(Athlete):
         late: list[tuple[str, ...]]
@@ -141,6 +142,7 @@ def test_no_session_starts_where_nothing_can_be_written(journal: Journal) -> Non
     assert athlete.shown == [("The disk is full.",)]
 
 
+@pytest.mark.hazard("H-06")
 def test_a_disk_that_fills_up_shows_no_further_turn(journal: Journal) -> None:
     athlete = Athlete(HandClock())
     code = run(bound_plan(), athlete, FullDisk(journal, 4), athlete.clock)

@@ -145,6 +145,7 @@ def session_bytes(typed: bytes) -> tuple[int, str]:
 GOOD = b"yes\n1\n0\n8\nnone\nnone\nnone\nno\nno\nno\nno\nno\nno\nno\nno\nno\n0\n"
 
 
+@pytest.mark.hazard("H-13")
 def test_a_session_by_lines_has_no_escape_bell_backspace_or_return() -> None:
     _code, words = session_bytes(GOOD + b"\x1b[2J\x07\x08 12, pain 0\nfine\n")
     assert not set(words) & set("\x1b\r\x08\x07")

@@ -79,6 +79,7 @@ LONG = Line(
 )
 
 
+@pytest.mark.hazard("H-13")
 def test_no_unit_side_or_phone_number_is_split_at_any_width() -> None:
     for window in range(40, 201):
         rows = [row.text for row in for_eyes((LONG,), window)]
@@ -147,6 +148,7 @@ def test_an_unknown_token_stays_as_it_is() -> None:
         ("it's 3 o'clock", "it's 3 o'clock"),
     ],
 )
+@pytest.mark.hazard("H-14")
 def test_a_unit_is_said_as_a_word(written: str, said: str) -> None:
     assert spoken(written) == said
 

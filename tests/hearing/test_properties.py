@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -71,6 +72,7 @@ def test_any_bytes_read_as_text_get_a_row(raw: bytes) -> None:
     st.sampled_from([" or ", ", ", " to ", "-", " and ", "/10 or "]),
 )
 @SHORT
+@pytest.mark.hazard("H-09")
 def test_pain_is_never_below_the_largest_number_said_about_now(
     values: list[int], between: str
 ) -> None:
@@ -89,6 +91,7 @@ def test_sleep_is_never_the_longer_end_of_a_range(one: int, other: int) -> None:
 
 @given(SIGNS, ASIDES)
 @SHORT
+@pytest.mark.hazard("H-11")
 def test_a_no_before_something_else_never_silences_a_sign(sign: str, aside: str) -> None:
     for text in (f"{aside}. {sign}", f"{aside}, {sign}", f"{aside} but {sign}", f"{sign}, {aside}"):
         assert note(text).action == Action.ESCALATE, text

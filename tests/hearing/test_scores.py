@@ -58,6 +58,7 @@ def test_slots_are_read_right(name: str, question: str, good: float, must: float
 
 
 @pytest.mark.parametrize("name", SETS)
+@pytest.mark.hazard("H-09")
 def test_pain_is_never_read_too_low_and_yes_is_never_read_as_no(name: str) -> None:
     slots = scores(name).slots
     assert slots["pain_now"]["under"] == 0

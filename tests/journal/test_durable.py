@@ -180,6 +180,7 @@ def test_a_killed_creation_leaves_no_half_diary(tmp_path: Path) -> None:
         assert len(journal.history().records) == 1
 
 
+@pytest.mark.hazard("H-19")
 def test_private_words_are_in_no_refusal(tmp_path: Path) -> None:
     with Journal.open(tmp_path) as journal:
         sit(journal, 0, notes=("secret-note-4711",))

@@ -39,6 +39,7 @@ def test_no_home_is_said_calmly(environ: dict[str, str]) -> None:
 
 
 @pytest.mark.parametrize("umask", [0o000, 0o022, 0o077])
+@pytest.mark.hazard("H-19")
 def test_folder_and_files_are_for_their_owner_only(tmp_path: Path, umask: int) -> None:
     folder = tmp_path / "a" / "coach"
     before = os.umask(umask)
@@ -72,6 +73,7 @@ with Journal.open(Path(sys.argv[1])):
 """
 
 
+@pytest.mark.hazard("H-06")
 def test_a_second_writer_is_refused_by_name_and_free_after_a_kill(tmp_path: Path) -> None:
     command = [sys.executable, "-c", HOLDER, str(tmp_path)]
     with subprocess.Popen(
@@ -103,6 +105,7 @@ def test_reading_cannot_write(tmp_path: Path) -> None:
     assert caught.value.code == 77
 
 
+@pytest.mark.hazard("H-06")
 def test_a_full_disk_keeps_what_was_saved(tmp_path: Path) -> None:
     filled(tmp_path, 1)
     limits = resource.getrlimit(resource.RLIMIT_FSIZE)

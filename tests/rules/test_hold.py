@@ -47,6 +47,7 @@ def test_a_clearance_counts_from_the_day_of_the_stop_to_today(
 
 
 @pytest.mark.parametrize(("number", "expected"), [(1, "kept"), (2, "lifted"), (3, "kept")])
+@pytest.mark.hazard("H-01")
 def test_a_clearance_for_another_stop_lifts_nothing(plan: Plan, number: int, expected: str) -> None:
     assert outcome(plan, for_hold=number) == expected
 
@@ -96,6 +97,7 @@ def test_a_wrong_or_empty_word_fits_nothing(typed: str) -> None:
     assert word_matches(typed, WORDS, ()) is None
 
 
+@pytest.mark.hazard("H-01")
 def test_a_spent_word_fits_no_more() -> None:
     assert word_matches("amber otter", WORDS, (WORDS[0].digest,)) is None
     assert word_matches("quiet birch", WORDS, (WORDS[0].digest,)) == 1

@@ -50,6 +50,7 @@ def test_a_dose_inside_the_caps_comes_back_equal(row: Exercise, line: Prescripti
         (DOSE._replace(range_index=0, range_step="long"), None),
     ],
 )
+@pytest.mark.hazard("H-02")
 def test_each_axis_is_held_to_its_cap(
     row: Exercise, line: Prescription, asked: Dose, shown: Dose | None
 ) -> None:
@@ -99,6 +100,7 @@ def test_a_hold_is_held_to_its_cap(
         (Load("dumbbell", 1, "kg"), pounds(3), Load("dumbbell", 1, "kg")),
     ],
 )
+@pytest.mark.hazard("H-14")
 def test_a_weight_over_the_cap_becomes_the_cap_in_either_unit(
     row: Exercise, line: Prescription, asked: Load, cap: Load, shown: Load
 ) -> None:
@@ -171,6 +173,7 @@ loads = st.one_of(
         numbers, st.sampled_from(["kneeling", "standing", "x"]), numbers,
     )
 )  # fmt: skip
+@pytest.mark.hazard("H-02")
 def test_no_dose_at_all_passes_a_cap(dose: Dose) -> None:
     place = Place("plan.yaml", 1)
     row, line = _row_and_line(place)
@@ -210,6 +213,7 @@ def test_a_common_family_needs_no_opening(row: Exercise, plan: Plan, family: str
 
 
 @pytest.mark.parametrize("family", [*LOCKED_FAMILIES, "never heard of"])
+@pytest.mark.hazard("H-20")
 def test_a_locked_or_unknown_family_is_locked(row: Exercise, plan: Plan, family: str) -> None:
     decision = locked(row._replace(family=family), plan, TODAY)
     assert decision.outcome == "locked"

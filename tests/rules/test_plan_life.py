@@ -18,6 +18,7 @@ WEST = timezone(timedelta(hours=-8))
         (date(2026, 12, 22), "over"),
     ],
 )
+@pytest.mark.hazard("H-04")
 def test_a_plan_runs_from_its_start_through_its_review_day(
     plan: Plan, today: date, outcome: str
 ) -> None:
@@ -44,6 +45,7 @@ def test_a_phase_dated_ahead_is_not_open_yet(plan: Plan, opened: str, outcome: s
         ("yesterday", "clock back"),
     ],
 )
+@pytest.mark.hazard("H-05")
 def test_a_clock_before_the_last_record_allows_no_session(last_at: str, outcome: str) -> None:
     opened = datetime(2026, 11, 25, 18, 30, tzinfo=UTC)
     assert clock_back(last_at, opened).outcome == outcome

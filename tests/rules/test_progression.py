@@ -412,6 +412,7 @@ def height(dose: Dose) -> tuple[float, ...]:
 
 @pytest.mark.parametrize("seed", range(40))
 @pytest.mark.parametrize("kind", ["band", "weight"])
+@pytest.mark.hazard("H-02")
 def test_no_walk_of_days_breaks_a_cap_or_moves_two_things_up(
     rails: Rails, weighed: Rails, seed: int, kind: str
 ) -> None:

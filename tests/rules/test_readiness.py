@@ -103,6 +103,7 @@ def test_the_wait_names_its_days(apart: int, words: str) -> None:
     assert words in may_repeat(EVENING.isoformat(), EVENING, apart).why
 
 
+@pytest.mark.hazard("H-05")
 def test_a_flight_east_over_twelve_zones_gains_no_day() -> None:
     last = datetime(2026, 11, 23, 19, 0, tzinfo=timezone(timedelta(hours=-2)))
     now = datetime(2026, 11, 24, 19, 0, tzinfo=timezone(timedelta(hours=10)))  # 12 h later
@@ -110,6 +111,7 @@ def test_a_flight_east_over_twelve_zones_gains_no_day() -> None:
     assert may_repeat(last.isoformat(), now + timedelta(hours=4), 1).outcome == "may"
 
 
+@pytest.mark.hazard("H-05")
 def test_a_flight_west_over_twelve_zones_waits_for_the_date() -> None:
     last = datetime(2026, 11, 24, 8, 0, tzinfo=timezone(timedelta(hours=10)))
     now = datetime(2026, 11, 24, 20, 0, tzinfo=timezone(timedelta(hours=-2)))  # 24 h later
@@ -118,6 +120,7 @@ def test_a_flight_west_over_twelve_zones_waits_for_the_date() -> None:
 
 
 @pytest.mark.parametrize("night", [(2026, 3, 28), (2026, 10, 24)])
+@pytest.mark.hazard("H-05")
 def test_the_night_the_clocks_change_is_reckoned_in_true_hours(night: tuple[int, int, int]) -> None:
     zone = ZoneInfo("Europe/Helsinki")
     last = datetime(*night, 19, 0, tzinfo=zone)
@@ -164,6 +167,7 @@ MOVES = Done("pendulum", 1, loaded=False, ended_at="2026-11-25T08:30:00+00:00")
         ((record("2026-11-24", WORK),), "first"),
     ],
 )
+@pytest.mark.hazard("H-16")
 def test_one_session_with_load_a_day(records: tuple[DayRecord, ...], outcome: str) -> None:
     assert second_session(records, TODAY).outcome == outcome
 
@@ -254,6 +258,7 @@ def test_a_band_of_the_plans_strength_or_the_stand_in(
         (Load("dumbbell", 5.5, "kg"), ("5.5 kg dumbbell",), "at hand"),
     ],
 )
+@pytest.mark.hazard("H-14")
 def test_a_weight_must_be_the_plans_own(
     row: Exercise, line: Prescription, load: Load, at_hand: tuple[str, ...], outcome: str
 ) -> None:

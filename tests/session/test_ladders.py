@@ -125,6 +125,7 @@ def test_a_lift_counts_only_for_the_days_off_that_asked_for_it(days: int, name: 
     assert talk(lifted).name == name
 
 
+@pytest.mark.hazard("H-16")
 def test_a_second_session_of_a_day_moves_nothing() -> None:
     today = after("earned", days=0)
     assert tops(climbing((today,))) == (15, 15)

@@ -20,6 +20,7 @@ def test_a_good_day_asks_four_things_before_the_first_set() -> None:
 
 
 @pytest.mark.parametrize("before", range(len(TO_THE_FIRST_SET) + 1))
+@pytest.mark.hazard("H-10")
 def test_a_sign_stops_at_every_prompt_of_the_way(before: int) -> None:
     day = talk(brief(), *TO_THE_FIRST_SET[:before]).say(SIGN)
     assert day.name == "stopped"
@@ -28,6 +29,7 @@ def test_a_sign_stops_at_every_prompt_of_the_way(before: int) -> None:
     assert day.state.stop[0] == "S08"
 
 
+@pytest.mark.hazard("H-15")
 def test_a_stop_says_its_parts_in_order() -> None:
     texts = [line.text for line in talk(brief(), SIGN).now.lines]
     marks = [
@@ -44,6 +46,7 @@ def test_a_stop_says_its_parts_in_order() -> None:
     assert places == sorted(places)
 
 
+@pytest.mark.hazard("H-15")
 def test_an_emergency_names_the_number_second() -> None:
     day = talk(brief(), "crushing chest pain and i cant breathe")
     assert day.state.stop[1] == "emergency now"
@@ -56,12 +59,14 @@ def test_a_stop_cannot_be_fixed() -> None:
     assert day.state.stage is Stage.STOPPED
 
 
+@pytest.mark.hazard("H-11")
 def test_a_past_sign_is_asked_about_and_a_no_goes_back() -> None:
     day = talk(brief(), "pain 1, morning 0, slept 8, no throws, no game, hand was numb last month")
     assert day.name == "heard right"
     assert talk(brief(), MORNING).state.section == day.say("no").state.section
 
 
+@pytest.mark.hazard("H-11")
 def test_a_confirm_that_is_not_a_clear_no_stops() -> None:
     day = talk(brief(), "i think my fingers tingled a bit last month maybe")
     assert day.name == "heard right"
@@ -97,6 +102,7 @@ def test_a_third_unclear_safety_answer_ends_the_day_without_exercise() -> None:
     assert not ended.now.offers
 
 
+@pytest.mark.hazard("H-09")
 def test_unclear_pain_twice_is_the_very_state_of_a_ten() -> None:
     same_day = brief()
     by_unclear = talk(same_day, "slept 8, morning 0, no throws, no game", "hm", "hm").state
@@ -105,6 +111,7 @@ def test_unclear_pain_twice_is_the_very_state_of_a_ten() -> None:
     assert by_unclear == by_ten._replace(told=(), blank=(), happened=())
 
 
+@pytest.mark.hazard("H-09")
 def test_a_pain_of_eight_is_read_back_and_stops_on_yes() -> None:
     day = talk(brief(), "pain 8, morning 0, slept 8, no throws, no game")
     assert day.name == "read back"
@@ -155,6 +162,7 @@ def test_a_minors_stop_tells_the_guardian_before_the_clinician() -> None:
     assert "555 0177" in texts[told]
 
 
+@pytest.mark.hazard("H-07")
 def test_without_the_guardian_there_is_no_session_for_a_minor() -> None:
     day = talk(brief(born="2010-04", guardian_present="every session"), "no")
     assert day.name == "closed"

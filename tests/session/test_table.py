@@ -33,6 +33,7 @@ def test_nothing_follows_an_end() -> None:
     assert not [row for row in ROWS if row.before in ENDS]
 
 
+@pytest.mark.hazard("H-17")
 def test_a_warning_sign_and_a_stop_work_from_every_open_stage() -> None:
     for stage in OPEN:
         assert follow(stage, "warning sign") is Stage.STOPPED

@@ -56,6 +56,7 @@ def after_the_exercises(day: Brief, morning: str = MORNING) -> Talk:
     return now
 
 
+@pytest.mark.hazard("H-20")
 def test_without_a_clearance_nothing_of_throwing_is_asked_or_shown() -> None:
     day = after_the_exercises(brief())
     assert day.state.stage is Stage.CLOSE

@@ -40,6 +40,7 @@ def dose(day: Talk) -> tuple[int, float, int]:
     return offer.dose.range_index, offer.dose.load.amount, offer.set_number
 
 
+@pytest.mark.hazard("H-03")
 def test_the_work_line_has_set_side_reps_load_and_rest() -> None:
     line = next(line.text for line in first_set().now.lines if line.kind == "work")
     assert line.startswith("Set 1 of 3, left arm: 10 to 15 reps, 2 lb dumbbell")
@@ -47,6 +48,7 @@ def test_the_work_line_has_set_side_reps_load_and_rest() -> None:
 
 
 @pytest.mark.parametrize(("pain", "changes"), [("2", False), ("2.5", True), ("3", True)])
+@pytest.mark.hazard("H-21")
 def test_pain_over_the_ceiling_changes_the_next_set(pain: str, changes: bool) -> None:
     day = first_set().say(f"12, pain {pain}")
     if not changes:
@@ -63,6 +65,7 @@ def test_a_changed_set_is_the_next_set_and_never_one_more() -> None:
     assert over.rested().now.offers[0].exercise == "table row"
 
 
+@pytest.mark.hazard("H-21")
 def test_still_over_before_the_changed_set_leaves_the_exercise() -> None:
     day = first_set().say("12, pain 3", "3")
     assert day.rested().now.offers[0].exercise == "table row"
@@ -73,6 +76,7 @@ def test_six_and_more_ends_the_work(pain: str, ends: bool) -> None:
     assert (first_set().say(f"12, pain {pain}").state.stage is Stage.CLOSE) is ends
 
 
+@pytest.mark.hazard("H-21")
 def test_a_second_exercise_left_for_pain_ends_the_work() -> None:
     day = first_set().say("12, pain 3", "3").say("12, pain 3", "3")
     assert day.state.stage is Stage.CLOSE
@@ -116,6 +120,7 @@ def typed(text: str, day: Talk) -> Typed:
     return Typed(text, day.at_s)
 
 
+@pytest.mark.hazard("H-16")
 def test_a_rest_is_lengthened_and_never_cut_short() -> None:
     day = first_set().say("12, pain 0", "fine")
     rest = day.now.timer
@@ -188,6 +193,7 @@ def test_a_break_of_five_minutes_asks_what_happened(minutes: float, asked: str) 
     assert first_set().back_after(minutes).state.aside == asked
 
 
+@pytest.mark.hazard("H-16")
 def test_sets_done_in_a_break_count_and_never_add_one() -> None:
     day = first_set().say("12, pain 0", "fine").back_after(10)
     assert day.name == "sets since"

@@ -25,12 +25,14 @@ def test_every_walk_ends(walks: list[list[Seen]]) -> None:
     assert all(steps[-1].after.stage in ENDS for steps in walks)
 
 
+@pytest.mark.hazard("H-01")
 def test_after_a_stop_no_dose_is_shown(walks: list[list[Seen]]) -> None:
     stopped = [steps[-1].shown for steps in walks if steps[-1].after.stage is Stage.STOPPED]
     assert stopped
     assert not [shown for shown in stopped if shown.offers or shown.ask]
 
 
+@pytest.mark.hazard("H-02")
 def test_no_dose_passes_a_cap_of_the_plan(walks: list[list[Seen]]) -> None:
     doses = {p.exercise: p for p in bound().plan.doses}
     for steps in walks:
@@ -43,6 +45,7 @@ def test_no_dose_passes_a_cap_of_the_plan(walks: list[list[Seen]]) -> None:
                 assert offer.set_number <= plan.sets.cap
 
 
+@pytest.mark.hazard("H-03")
 def test_the_side_on_every_offer_is_the_plans(walks: list[list[Seen]]) -> None:
     offers = [o for steps in walks for seen in steps for o in seen.shown.offers]
     assert offers
@@ -56,6 +59,7 @@ def test_a_typed_stop_ends_all_work_at_once(walks: list[list[Seen]]) -> None:
     assert all(not turn(s.after).offers for s in stops)
 
 
+@pytest.mark.hazard("H-10")
 def test_a_sure_sign_stops_from_every_prompt(walks: list[list[Seen]]) -> None:
     signs = [s for steps in walks for s in steps if s.heard.action is Action.ESCALATE]
     assert signs
@@ -98,6 +102,7 @@ def test_a_dose_over_the_ceiling_is_never_shown_again_the_same(
                 )
 
 
+@pytest.mark.hazard("H-01")
 def test_while_a_hold_stands_a_start_shows_only_the_stop() -> None:
     hold = Hold(1, "S08", "same day", "numb_tingle", "numb", "2026-11-08", "", 1)
     state = start(brief(History(records=(day_before(),), hold=hold)))
@@ -109,6 +114,7 @@ def test_while_a_hold_stands_a_start_shows_only_the_stop() -> None:
 
 
 @pytest.mark.parametrize(("days", "ended"), [(-8, "closed"), (-7, ""), (83, ""), (84, "closed")])
+@pytest.mark.hazard("H-04")
 def test_a_plan_lives_from_its_first_day_to_its_review_day(days: int, ended: str) -> None:
     from datetime import timedelta
 
