@@ -6,6 +6,7 @@ Nothing leaves the computer by itself.
 
 from __future__ import annotations
 
+import json
 import sys
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
@@ -20,9 +21,16 @@ from coach.journal.trouble import CANNOT_READ_OR_WRITE, DAMAGED, NOT_A_DIARY, Tr
 from coach.journal.whole import read_whole, take_in
 from coach.reports.calendar_file import as_calendar
 from coach.reports.csv_tables import csv_tables
-from coach.reports.facts import day_of, gather
+from coach.reports.facts import first_day, gather
 from coach.reports.fhir import as_fhir
-from coach.reports.whole_record import MOST_BYTES, NotADiaryError, as_lines, from_lines, says_diary
+from coach.reports.whole_record import (
+    MOST_BYTES,
+    SCHEMA,
+    NotADiaryError,
+    as_lines,
+    from_lines,
+    says_diary,
+)
 
 if TYPE_CHECKING:
     from datetime import date
@@ -39,6 +47,11 @@ def export_record(folder: Path, out: str | None) -> int:
     if whole.damage:
         raise Trouble(f"{DAMAGED} Cannot be read: {', '.join(whole.damage)}.", CANNOT_READ_OR_WRITE)
     return give(as_lines(kept_rows(whole.rows)), out)
+
+
+def export_schema(out: str | None) -> int:
+    """Write what a line of the full record looks like, as JSON Schema 2020-12."""
+    return give(json.dumps(SCHEMA, indent=1) + "\n", out)
 
 
 def export(given: Given, kind: str, out: str | None, today: date, *, names: bool = False) -> int:
@@ -60,9 +73,9 @@ def give(text: str, out: str | None) -> int:
 
 
 def all_facts(given: Given, today: date) -> Facts:
-    """The whole diary's facts, to `today` or its own last day."""
-    days = sorted(day_of(sat)[:10] for sat in given.recorded.sessions) or [today.isoformat()]
-    return gather(given.bound, given.recorded, days[0], max(days[-1], today.isoformat()))
+    """The whole diary's facts up to `today`."""
+    last = today.isoformat()
+    return gather(given.bound, given.recorded, first_day(given.recorded, last), last)
 
 
 def tables(given: Given, out: str | None, today: date) -> int:

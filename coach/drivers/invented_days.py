@@ -237,7 +237,7 @@ class InventedAthlete:
             "pain before change": mood.rest,
             "pain after": mood.rest,
             "reps in set": reps,
-            "holds in set": reps,
+            "holds in set": str(self.top),
             "felt in set": mood.felt,
             "effort": mood.effort,
             "minutes": mood.minutes,

@@ -82,9 +82,11 @@ def sample_bound() -> Bound:
 def export(options: argparse.Namespace) -> int:
     """`coach export --as KIND`."""
     from coach.drivers.exporting import export as export_as
-    from coach.drivers.exporting import export_record
+    from coach.drivers.exporting import export_record, export_schema
     from coach.drivers.reading import diary_given
 
+    if options.kind == "schema":
+        return export_schema(options.out)
     if options.kind == "jsonl":  # all of it, whatever the plan in it is
         return export_record(own_folder(), options.out)
     given = diary_given(own_folder())

@@ -28,7 +28,7 @@ from coach.reports.diary import (
     diary_as_values,
     diary_lines,
 )
-from coach.reports.facts import day_of, gather
+from coach.reports.facts import day_of, first_day, gather
 from coach.reports.overview import Visitor, in_order, overview_page, page_name
 from coach.reports.visit import visit_page
 
@@ -151,11 +151,10 @@ def page_of(given: Given, since: str | None, today: date, *, invented: bool = Fa
 
 def facts_from(given: Given, since: str | None, today: date) -> Facts:
     """The facts of those days. Raises `Trouble` (2) for a day that is none or still to come."""
-    days = sorted(day_of(sat)[:10] for sat in given.recorded.sessions)
-    first = day_said(since).isoformat() if since else (days[0] if days else today.isoformat())
-    if since and first > today.isoformat():
+    last = today.isoformat()
+    first = day_said(since).isoformat() if since else first_day(given.recorded, last)
+    if first > last:
         raise Trouble("That day is still to come, so there is nothing to show.", USAGE)
-    last = max([today.isoformat(), first])
     return gather(given.bound, given.recorded, first, last)
 
 

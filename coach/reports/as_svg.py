@@ -17,8 +17,8 @@ if TYPE_CHECKING:
 WIDTH: Final = 720
 LEFT: Final = 96  # room for names and scale
 RIGHT: Final = 8
-HIGH: Final = {True: 110, False: 56}  # height of a panel with lines, and of one with bars
-GAP: Final = 26  # between panels; holds a panel's name
+HIGH: Final = {True: 100, False: 44}  # height of a panel with lines, and of one with bars
+GAP: Final = 25  # between panels; holds a panel's name
 FOOT: Final = 34  # the days
 MOST_DAY_NAMES: Final = 14
 MOST_WEEK_NAMES: Final = 12

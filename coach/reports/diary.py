@@ -179,18 +179,16 @@ def stop_said(hold: Hold | None) -> list[str]:
 
 
 def week_drawn(week: tuple[Day, ...], strokes: Strokes) -> list[Told]:
-    """Pain on a scale, then sleep, sets, throws and effort as bars; the numbers beside them."""
+    """Pain on a scale, then sleep, throws and effort as bars; the numbers beside them."""
     lines = [Told("say", "Pain, 0 to 10: w on waking, r at rest, s worst in a set")]
     lines += [Told("row", pain_row(day, strokes)) for day in week]
     sleep = tuple(day.sleep for day in week)
-    sets = tuple(float(day.sets) if day.sessions else None for day in week)
     throws = tuple(None if day.throws is None else float(day.throws) for day in week)
     effort = tuple(day.effort for day in week)
     for name, unit, values in (
-        ("Sleep", "h", sleep),
-        ("Sets", "sets", sets),
-        ("Throws", "throws", throws),
-        ("Effort", "of 10", effort),
+        ("Sleep", ", h", sleep),
+        ("Throws", "", throws),
+        ("Effort", ", 0 to 10", effort),
     ):
         if any(value is not None for value in values):
             lines += bars(name, unit, week, values, strokes)
@@ -218,11 +216,8 @@ def bars(
 ) -> list[Told]:
     """One bar a day, at most ten long, with its number."""
     most = max([SCALE, *(value for value in values if value is not None)])
-    head = (
-        f"{name}, {unit}"
-        if most == SCALE
-        else f"{name}, {unit}; one mark is {number(most / SCALE)}"
-    )
+    mark = "" if most == SCALE else f"; one mark is {number(most / SCALE)}"
+    head = f"{name}{unit}{mark}"
     lines = [Told("say", head)]
     for day, value in zip(week, values, strict=True):
         long = 0 if value is None else round(SCALE * value / most)

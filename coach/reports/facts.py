@@ -100,7 +100,8 @@ class Day(NamedTuple):
 class Facts(NamedTuple):
     """A stretch of days of one athlete, every calendar day from `since` to `until`.
 
-    `diary_from` is the first day of the whole diary; `earlier` are its days before `since`.
+    `earlier` are the diary's days before `since`, from the first one with work or a stop on;
+    `outside` the instants of sessions before those or after `until`, as a wrong clock makes them.
     """
 
     bound: Bound
@@ -109,6 +110,7 @@ class Facts(NamedTuple):
     until: str
     days: tuple[Day, ...]
     earlier: tuple[Day, ...] = ()
+    outside: tuple[str, ...] = ()
 
     @property
     def sessions(self) -> tuple[Sat, ...]:
@@ -129,12 +131,32 @@ def gather(bound: Bound, recorded: Recorded, since: str, until: str) -> Facts:
     by_day: dict[str, list[Sat]] = {}
     for sat in recorded.sessions:
         by_day.setdefault(day_of(sat), []).append(sat)
-    first = min([day for day in by_day if date_of(day)], default=since)
-    start = min(first, since)
+    start = min(since, first_day(recorded, until))
     days = tuple(one_day(day, tuple(by_day.get(day, ()))) for day in calendar(start, until))
+    inside = {day.day for day in days}
+    outside = tuple(sat.opened_at for sat in recorded.sessions if day_of(sat) not in inside)
     cut = (date.fromisoformat(since) - date.fromisoformat(start)).days
     days = with_throws_told_later(days)
-    return Facts(bound, recorded, since, until, days[cut:], days[:cut])
+    return Facts(bound, recorded, since, until, days[cut:], days[:cut], outside)
+
+
+def first_day(recorded: Recorded, last: str) -> str:
+    """The day of the first session, up to the ISO day `last`; `last` where there is none.
+
+    One over a year before the first with work or a stop in it is a wrong clock's (set here).
+    """
+    known = [(day, sat) for sat in recorded.sessions if date_of(day := day_of(sat)) and day <= last]
+    work = min((day for day, sat in known if has_work(sat)), default=last)
+    a_year_before = date.fromisoformat(work) - timedelta(days=366)
+    return min((day for day, _sat in known if day >= a_year_before.isoformat()), default=last)
+
+
+def has_work(sat: Sat) -> bool:
+    """Whether a session holds a set, a throw or a stop."""
+    record = sat.record
+    return sat.hold is not None or (
+        record is not None and bool(record.done or record.threw is not None)
+    )
 
 
 def day_of(sat: Sat) -> str:

@@ -179,6 +179,9 @@ def what_is_doubtful(facts: Facts) -> Section:
     rows += clock_rows(facts)
     rows += wrong_word_rows(facts)
     blocks: list[Block] = [Para(f"Cannot be read: {own(d)}", "need") for d in facts.recorded.damage]
+    if facts.outside:
+        listed = ", ".join(day_words(at) for at in facts.outside)
+        blocks.append(Para(f"Dated outside these days, so not shown: {listed}.", "need"))
     versions = Counter(record.plan_version for record in records(facts))
     if len(versions) > 1:
         listed = ", ".join(f"{v} on {counted(n, 'day')}" for v, n in sorted(versions.items()))

@@ -7,6 +7,7 @@ import shutil
 import sqlite3
 from typing import TYPE_CHECKING
 
+import jsonschema
 import pexpect
 import pytest
 
@@ -243,6 +244,13 @@ def test_every_format_leaves(tmp_path: Path) -> None:
     assert run(tmp_path, "export", "--as", "csv", "--out", "tables").returncode == 0
     assert "days.csv" in {path.name for path in (tmp_path / "tables").iterdir()}
     assert run(tmp_path, "export", "--as", "pdf").returncode == 2
+
+
+def test_the_schema_of_the_record_needs_no_diary_and_fits_the_record(tmp_path: Path) -> None:
+    schema = json.loads(run(tmp_path, "export", "--as", "schema").stdout)
+    with_diary(tmp_path)
+    for line in run(tmp_path, "export", "--as", "jsonl").stdout.splitlines():
+        jsonschema.Draft202012Validator(schema).validate(json.loads(line))
 
 
 def test_an_export_without_a_diary_says_so(tmp_path: Path) -> None:

@@ -132,8 +132,8 @@ def test_every_picture_in_blocks_has_a_twin_in_ascii_with_the_same_numbers() -> 
 
 def test_bars_are_ten_marks_at_most_and_as_long_as_their_number() -> None:
     week = tuple(Day(made_up.day(n)) for n in range(3))
-    rows = bars("Throws", "throws", week, (0.0, 20.0, 40.0), ASCII)
-    assert rows[0].text == "Throws, throws; one mark is 4"
+    rows = bars("Throws", "", week, (0.0, 20.0, 40.0), ASCII)
+    assert rows[0].text == "Throws; one mark is 4"
     assert [row.text.count("=") for row in rows[1:]] == [0, 5, 10]
     assert [row.text.split()[-1] for row in rows[1:]] == ["0", "20", "40"]
 

@@ -15,6 +15,7 @@ from coach.reports.facts import (
     Sat,
     average,
     exercises,
+    first_day,
     gather,
     open_hold,
     slope_a_week,
@@ -89,6 +90,19 @@ def test_days_before_the_stretch_are_kept_apart_and_later_ones_left_out() -> Non
     assert [day.day for day in found.days] == [made_up.day(n) for n in (2, 3, 4)]
     assert [day.day for day in found.earlier] == [made_up.day(n) for n in (0, 1)]
     assert len(found.sessions) == 1
+
+
+def test_a_wrong_clock_makes_no_century_of_days() -> None:
+    past = made_up.sat(0, ended="none", done=(), day="1970-01-01")
+    past = past._replace(opened_at="1970-01-01T08:00:00+00:00")
+    ahead = made_up.sat(0, day="2099-01-01")._replace(opened_at="2099-01-01T08:00:00+00:00")
+    found = made_up.facts(past, made_up.sat(0), made_up.sat(3), ahead)
+    assert len(found.all_days) == 7
+    assert found.outside == (past.opened_at, ahead.opened_at)
+    assert first_day(found.recorded, made_up.day(6)) == made_up.day(0)
+    rest = made_up.sat(-3, ended="none", done=())
+    assert first_day(Recorded((past, rest, made_up.sat(0))), made_up.day(6)) == made_up.day(-3)
+    assert first_day(Recorded((past,)), made_up.day(6)) == made_up.day(6)
 
 
 def test_weeks_end_on_the_last_day_and_the_first_may_be_short() -> None:

@@ -333,6 +333,12 @@ def test_doubts_are_named_by_day() -> None:
     assert "within 2 s: 1 time (Mon 2 Nov)" in rows
 
 
+def test_a_session_dated_after_today_is_named() -> None:
+    ahead = made_up.sat(0, day="2099-01-01")._replace(opened_at="2099-01-01T08:00:00+00:00")
+    rows = told(visit_page(made_up.facts(made_up.sat(0), ahead)), "Data quality")
+    assert "Dated outside these days, so not shown: Thu 1 Jan 2099." in rows
+
+
 def test_none_typed_after_3_seconds_is_not_counted_as_quick() -> None:
     events = (
         Event("typed", {"text": "3", "at_s": 80}, made_up.opened(0)),
