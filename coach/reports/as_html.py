@@ -34,7 +34,7 @@ th[scope=col]{vertical-align:bottom;border-bottom:1px solid #000}
 th[scope=row]{font-weight:normal;white-space:nowrap}
 figure{margin:.6rem 0}
 figcaption{font-weight:bold}
-svg{width:100%;height:auto;min-width:34rem;max-width:46rem;display:block}
+svg{width:100%;height:auto;min-width:30rem;max-width:46rem;display:block}
 svg text{font:12px Georgia,"Times New Roman",serif}
 .n{font-weight:bold}.e{text-anchor:end}.m{text-anchor:middle}
 .g{stroke:#999;stroke-width:.7;fill:none}.l{stroke:#000;stroke-width:1;stroke-dasharray:2 4;fill:none}

@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from coach.reports.page import Panel, Picture, Series
 
 WIDTH: Final = 720
-LEFT: Final = 96  # room for names and scale
+LEFT: Final = 30  # room for the scale
 RIGHT: Final = 8
 HIGH: Final = {True: 100, False: 44}  # height of a panel with lines, and of one with bars
 GAP: Final = 25  # between panels; holds a panel's name

@@ -57,8 +57,8 @@ def stop_words(hold: Hold) -> str:
     flag = FLAGS.get(hold.code)
     sign = f' The sign: "{flag.say}"' if flag is not None else ""
     typed = f" Typed: {quoted(hold.said)}." if hold.said.strip() else ""
-    tier = own(hold.tier) or "how soon not known"
-    return f"Stop on {when(hold.at or hold.day)}, code {own(hold.code)}, {tier}.{sign}{typed}"
+    tier = own(hold.tier) or "not known"
+    return f"Stop on {when(hold.at or hold.day)}, code {own(hold.code)}, how soon: {tier}.{sign}{typed}"
 
 
 def opened_words(lift: Lifted | None) -> str:

@@ -56,7 +56,20 @@ def each_exercise(facts: Facts) -> Section:
         moved = move_rows(facts, name)
         if moved:
             blocks.append(Table(f"{titled(own(name))}: moves of its ladder", MOVE_HEAD, moved))
-    return Section("Each exercise", tuple(blocks) or (Para("No exercise was done."),))
+    return Section("Each exercise", (*blocks, *never_done(facts)))
+
+
+def never_done(facts: Facts) -> list[Block]:
+    """The phase's exercises with a dose in the plan that no day holds."""
+    bound = facts.bound
+    phase = next((p for p in bound.program.phases if p.name == bound.plan.phase), None)
+    names = phase.exercises if phase is not None else ()
+    dosed = {one.exercise for one in bound.plan.doses} - set(bound.program.warm_up)
+    done = set(exercises(facts))
+    gone = [own(name) for name in names if name in dosed and name not in done]
+    if not gone:
+        return []
+    return [Para(f"In the plan's phase, not done in these days: {', '.join(gone)}.")]
 
 
 def summary(name: str, found: list[tuple[DayRecord, Done]], line: Prescription | None) -> str:

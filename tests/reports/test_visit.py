@@ -176,7 +176,7 @@ def test_an_open_stop_comes_first_with_code_and_own_words() -> None:
     assert isinstance(first, Para)
     assert first.kind == "need"
     assert "The plan is closed." in first.text
-    assert "code S08, same day" in first.text
+    assert "code S08, how soon: same day" in first.text
     assert '"my pinky tingles"' in first.text
 
 
@@ -264,6 +264,14 @@ def test_an_exercise_tells_planned_and_done_pain_and_what_was_corrected() -> Non
     )
     rows = told(visit_page(made_up.facts(made_up.sat(0, done=(one,)))), "Each exercise")
     assert "12, 9 (2 of 3 sets) | 1, 4 | corrected: shrug; ended by pain" in rows
+
+
+def test_an_exercise_of_the_phase_that_was_never_done_is_named() -> None:
+    rows = told(visit_page(made_up.facts(made_up.sat(0))), "Each exercise")
+    expected = "side-lying external rotation, hip-hinge reach, cross-body stretch."
+    assert f"In the plan's phase, not done in these days: {expected}" in rows
+    whole = told(visit_page(made_up.ten_weeks_facts()), "Each exercise")
+    assert "not done in these days" not in whole
 
 
 # ---------------------------------------------------------------- load, sleep, the rest
