@@ -122,7 +122,8 @@ def second_session(records: tuple[DayRecord, ...], today: date) -> Decision:
     """Whether work with load is left for today (id ready.spacing): first or twice daily only.
 
     One session with load a day: once a set with load was done today, only what the program marks
-    twice daily is left. Source: common practice.
+    twice daily is left. A day ahead of today (a flight west over the date line) counts as today.
+    Source: common practice.
     """
     first = Decision(
         "ready.spacing",
@@ -132,7 +133,7 @@ def second_session(records: tuple[DayRecord, ...], today: date) -> Decision:
         source=_PRACTICE,
     )
     for record in records:
-        if record.day == today.isoformat() and any(d.loaded and d.sets > 0 for d in record.done):
+        if record.day >= today.isoformat() and any(d.loaded and d.sets > 0 for d in record.done):
             why = "Only moves for twice a day are left. You did loaded work today."
             return first._replace(outcome="twice daily only", why=why)
     return first

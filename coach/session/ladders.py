@@ -104,17 +104,27 @@ def before_today(brief: Brief, name: str, rails: Rails) -> Ladder:
 
     A start at which nothing could be done is no session: its ladders would count the day before it
     twice. Under a new plan version the axes go on where they fit it, under its caps, and so does
-    the time since each went up.
+    the time since each went up; where the dose is another one, the sessions running begin again.
     """
-    for record in brief.history.records:
-        if record.ended == "none":
-            continue
-        for exercise, ladder in record.ladders:
-            if exercise == name:
-                dose = carried_over(ladder.dose, rails)
-                same_plan = record.plan_version == brief.plan.version
-                return ladder._replace(dose=dose) if same_plan else Ladder(dose, moved=ladder.moved)
-    return Ladder(rails.opening)
+    recorded = last_recorded(brief, name)
+    if recorded is None:
+        return Ladder(rails.opening)
+    dose = carried_over(recorded.dose, rails)
+    if dose == recorded.dose:
+        return recorded
+    return Ladder(dose, moved=recorded.moved)
+
+
+def last_recorded(brief: Brief, name: str) -> Ladder | None:
+    """The exercise's ladder in the newest session that has it."""
+    found = (
+        ladder
+        for record in brief.history.records
+        if record.ended != "none"
+        for exercise, ladder in record.ladders
+        if exercise == name
+    )
+    return next(found, None)
 
 
 def summary_of(
@@ -124,7 +134,7 @@ def summary_of(
     done = [one for one in last.done if one.exercise == name]
     return DaySummary(
         today=brief.today,
-        result=result_of(done),
+        result=result_of(done, brief.plan.pain.in_exercise),
         gap=gap,
         morning_up=morning_up,
         stopped=last.ended == "stopped",
@@ -133,10 +143,22 @@ def summary_of(
     )
 
 
-def result_of(done: list[Done]) -> str:
-    """The worst of an exercise's results on a day; anything not finished counts as not done."""
-    known = [one.result for one in done if one.result in RESULTS]
-    return max(known, key=RESULTS.index, default="none")
+def result_of(done: list[Done], ceiling: float) -> str:
+    """The worst of an exercise's results on a day; without a set it is not done.
+
+    Broken off after a set it ran short, and with a pain over the ceiling it was over, so that a stop
+    of the athlete's own hides neither.
+    """
+    return max((one_result(one, ceiling) for one in done), key=RESULTS.index, default="none")
+
+
+def one_result(one: Done, ceiling: float) -> str:
+    """One exercise's result as the ladders read it."""
+    if one.result in RESULTS:
+        return one.result
+    if not one.sets:
+        return "none"
+    return "over" if any(pain > ceiling for pain in one.pains) else "short"
 
 
 def standings(brief: Brief, *, morning_up: bool, held: tuple[str, ...]) -> tuple[Standing, ...]:
@@ -146,11 +168,15 @@ def standings(brief: Brief, *, morning_up: bool, held: tuple[str, ...]) -> tuple
     if last is None or last.day >= brief.today.isoformat():
         return tuple(as_it_was(brief, station, rails) for station, rails in on_rails)
     gap = gap_of(brief).outcome
-    days = [
-        summary_of(brief, last, s.exercise.name, gap, morning_up=morning_up)
-        for s, _rails in on_rails
-    ]
     old = [before_today(brief, s.exercise.name, rails) for s, rails in on_rails]
+    days = [
+        under_this_plan(
+            summary_of(brief, last, s.exercise.name, gap, morning_up=morning_up),
+            last_recorded(brief, s.exercise.name),
+            ladder,
+        )
+        for (s, _rails), ladder in zip(on_rails, old, strict=True)
+    ]
     wants = tuple(
         ALL not in held
         and station.exercise.name not in held
@@ -164,6 +190,12 @@ def standings(brief: Brief, *, morning_up: bool, held: tuple[str, ...]) -> tuple
         new = waiting_anew(ladder, new, decision, brief.today)
         out.append(Standing(station.exercise.name, new, named(decision, station)))
     return tuple(out)
+
+
+def under_this_plan(day: DaySummary, recorded: Ladder | None, ladder: Ladder) -> DaySummary:
+    """A step earned at a dose that the plan has changed since earns nothing here."""
+    changed = recorded is not None and recorded.dose != ladder.dose
+    return day._replace(result="good") if changed and day.result == "earned" else day
 
 
 def waiting_anew(old: Ladder, new: Ladder, decision: Decision, today: date) -> Ladder:

@@ -205,8 +205,9 @@ def step_begun(state: State) -> State:
     shown = rules.step_shown(table, step_of(state), state.brief.age)
     if shown.outcome == "none":
         return state._replace(missing=(), at=len(ORDER), told=(Line("say", shown.why),))
-    before = standing(state.brief, cleared)
-    return state._replace(thrown=(step_of(state), "cut off", 2, before))
+    step = step_of(state)
+    again = standing(state.brief, cleared)._replace(planned=step)
+    return state._replace(thrown=(step, "cut off", 2, again))
 
 
 def table_of(brief: Brief) -> StepTable | None:
@@ -295,8 +296,11 @@ def ended(state: State, close: Callable[[State, str], State]) -> State:
     if cleared is None:
         return close(state, "thrown")
     follows, decision = rules.soreness(sore_so_far(state))
-    after, then = rules.next_throws(standing(state.brief, cleared), follows, cleared)
-    state = state._replace(thrown=(step_of(state), decision.outcome, follows.rest_days, after))
+    step, before = step_of(state), standing(state.brief, cleared)
+    if follows.step_change < 0:
+        before = before._replace(planned=min(before.planned, step))
+    after, then = rules.next_throws(before, follows, cleared)
+    state = state._replace(thrown=(step, decision.outcome, follows.rest_days, after))
     happened = tuple(Happening("decision", d.rule, d) for d in (decision, then))
     state = state._replace(happened=(*state.happened, *happened), because=(decision, then))
     if then.outcome == "contact":

@@ -11,7 +11,7 @@ from coach.model.ladders import Ladder, ThrowState
 from coach.model.program import Axis
 from coach.model.quantities import Load
 from coach.rules.progression import one_back
-from coach.session.ladders import gap_of, rails_of
+from coach.session.ladders import gap_of, rails_of, result_of
 from coach.session.table import Stage
 from tests.session.invented import HERE, MONDAY, OUT, asked_lately, bound, brief, prescription
 from tests.session.test_ladders import after, climbing, opening, tops
@@ -169,3 +169,64 @@ def test_the_last_thing_taken_comes_back_first() -> None:
         dose = back[1]
     assert steps == ["sets", "load", "range"]
     assert dose == rails.opening
+
+
+# ---------------------------------------------------------------- steps in odd places
+
+
+def test_sore_again_while_repeating_at_the_last_step_goes_below_the_step_thrown() -> None:
+    day = after_the_exercises(cleared(threw(3, ThrowState(3, 3, 1))))
+    day = day.say("no", "no", "no", "yes", "no")
+    assert "step 2 of 7" in day.words
+    kept = day.say("no", "yes", "no", "35").record().threw
+    assert kept is not None
+    assert (kept.step, kept.row, kept.state.planned) == (2, "sore again while repeating", 1)
+
+
+def test_a_repeat_that_is_cut_off_is_repeated() -> None:
+    day = after_the_exercises(cleared(threw(3, ThrowState(3, 2)))).say(
+        "no", "no", "no", "yes", "no"
+    )
+    kept = day.record().threw
+    assert kept is not None
+    assert (kept.row, kept.step, kept.state.planned) == ("cut off", 2, 2)
+
+
+def test_a_step_earned_under_the_old_dose_earns_nothing_under_a_new_one() -> None:
+    high = opening(OUT.name)
+    high = high._replace(dose=high.dose._replace(reps_high=18), good_run=1)
+    record = after("earned", ladders=((OUT.name, high),))
+    lower = prescription(OUT, reps=Axis(10, 15, 1, 0, 16, HERE), goes_up=("reps",))
+    rest = tuple(d for d in bound().plan.doses if d.exercise != OUT.name)
+    history = asked_lately()._replace(records=(record,))
+    new = brief(history, doses=(lower, *rest), version=2)
+    ladder = new.standings(morning_up=False, held=())[OUT.name].ladder
+    assert (ladder.dose.reps_high, ladder.good_run) == (16, 0)
+
+
+def test_where_a_new_version_changes_nothing_of_an_exercise_its_sessions_count_on() -> None:
+    new = climbing((after("earned"),), version=2)
+    assert tops(new) == (16, 15)
+
+
+@pytest.mark.parametrize(
+    ("pains", "sets", "result"), [((2.0,), 1, "short"), ((3.0,), 1, "over"), ((), 0, "none")]
+)
+def test_an_exercise_broken_off_ran_short_and_keeps_its_pain(
+    pains: tuple[float, ...], sets: int, result: str
+) -> None:
+    done = Done(OUT.name, sets, True, MONDAY.isoformat(), "cut off", pains=pains)
+    assert result_of([done], 2.0) == result
+
+
+def test_a_session_broken_off_after_pain_over_the_ceiling_lowers_the_next() -> None:
+    done = (Done(OUT.name, 1, True, MONDAY.isoformat(), "cut off", pains=(3.0,)),)
+    before = climbing((after("earned", done=done, ended="by choice"),))
+    found = before.standings(morning_up=False, held=())[OUT.name]
+    assert (found.decision.rule, found.decision.outcome) == ("prog.down", "down")
+
+
+def test_a_session_broken_off_ends_a_run_of_good_ones() -> None:
+    done = (Done(OUT.name, 1, True, MONDAY.isoformat(), "cut off", pains=(0.0,)),)
+    before = climbing((after("earned", done=done, ended="by choice"),))
+    assert before.standings(morning_up=False, held=())[OUT.name].ladder.good_run == 0
