@@ -348,6 +348,10 @@ def replay(options: argparse.Namespace) -> int:
         from coach.drivers import reach
 
         results, lines = reach.look(paths)
+    elif options.doubt:
+        from coach.drivers import doubt
+
+        results, lines = doubt.look(paths, progress)
     else:
         results = player.replay(paths)
         lines = player.report(results)
@@ -358,6 +362,13 @@ def replay(options: argparse.Namespace) -> int:
         write_whole(Path(options.junit), as_junit(results))
     sys.stdout.write("\n".join(lines) + "\n")
     return player.exit_code(results)
+
+
+def progress(words: str) -> None:
+    """How far a long look has come: one line rewritten where it is watched, else nothing."""
+    if sys.stderr.isatty():
+        sys.stderr.write(f"\r{words}")
+        sys.stderr.flush()
 
 
 def record(options: argparse.Namespace) -> int:

@@ -323,6 +323,9 @@ def _replay(command: argparse.ArgumentParser) -> None:
     command.add_argument(
         "--reach", action="store_true", help="what no scenario reaches, line by line"
     )
+    command.add_argument(
+        "--doubt", action="store_true", help="changes that no scenario notices; takes minutes"
+    )
 
 
 def _record(command: argparse.ArgumentParser) -> None:

@@ -55,6 +55,8 @@ class Reach:
         self.failed: set[tuple[str, Branch]] = set()
         self.rules: dict[str, set[str]] = {}
         self.stops: set[str] = set()
+        self.walked: set[tuple[str, Place]] = set()  # script lines come past, done or not
+        self.exercises: set[str] = set()
 
     # ------------------------------------------------------------ what is noted
 
@@ -67,6 +69,8 @@ class Reach:
         brief = before.brief
         items = brief.items[moment]
         end = len(items) if over else after.at  # a walk that stopped the day has no place any more
+        for step in items[before.at : end + 1]:
+            self.walked.add((brief.program.name, step.place))
         for step in items[before.at : end]:
             for depth, bit in enumerate(step.when):
                 branch = (moment, tuple(brief.tests[b] for b in step.when[: depth + 1]))
@@ -89,6 +93,7 @@ class Reach:
             self.note_found(state)
             return
         self.programs.setdefault(state.brief.program.name, state.brief.program)
+        self.exercises.update(state.brief.stations[place].exercise.name for place in state.todo)
         self.note_found(state.reasons)
         self.note_found(state.because)
         self.note_found(tuple(h.decision for h in state.happened))

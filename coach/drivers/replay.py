@@ -237,8 +237,8 @@ class DayPort:
 # ---------------------------------------------------------------- one scenario
 
 
-def play(scenario: Scenario, file: str, bound: Bound) -> Result:
-    """Every day of a scenario, in order, over one diary in memory."""
+def play(scenario: Scenario, file: str, bound: Bound, *, hasty: bool = False) -> Result:
+    """Every day of a scenario, in order, over one diary in memory; `hasty` ends at a mismatch."""
     began = time.perf_counter()
     bound = bound._replace(plan=bound.plan._replace(words=_replay_words(scenario, bound)))
     journal = diary_in_memory()
@@ -253,6 +253,8 @@ def play(scenario: Scenario, file: str, bound: Bound) -> Result:
         port.judge(_notes(journal))
         offer = port.offer
         missed += port.mismatches
+        if missed and hasty:
+            break
     return Result(file, scenario.name, time.perf_counter() - began, tuple(missed))
 
 
