@@ -8,12 +8,13 @@ from __future__ import annotations
 
 import contextlib
 import os
+import shutil
 import sqlite3
 from typing import TYPE_CHECKING, Final, NamedTuple
 
 from coach.journal.chain import FIRST_LINK, Chain, Row, link, trouble
 from coach.journal.diary import FILE_NAME, NO_DIARY, Journal
-from coach.journal.folder import LOCK_NAME, Lock, make_folder, owner_only, settle
+from coach.journal.folder import LOCK_NAME, Lock, make_folder, owner_only, settle, throwaway
 from coach.journal.trouble import MISSING, NOT_A_DIARY, Trouble, from_os
 
 if TYPE_CHECKING:
@@ -73,35 +74,40 @@ def _first_row_since(chain: Chain, day: str) -> int:
 
 @contextlib.contextmanager
 def _opened(path: Path) -> Iterator[Chain]:
+    """The diary file, opened so that nothing is written to it or beside it."""
     if not path.is_file():
         raise Trouble(NO_DIARY, MISSING)
-    with owner_only():
+    with owner_only(), contextlib.ExitStack() as stack:
         try:
             connection = sqlite3.connect(
-                _untouched(path), uri=True, timeout=2, isolation_level=None
+                _untouched(path, stack), uri=True, timeout=2, isolation_level=None
             )
-        except sqlite3.Error as error:
-            raise trouble(error) from None
-        try:
+            stack.callback(connection.close)
             chain = Chain(connection)
             chain.prepare(write=False)
             yield chain
         except sqlite3.Error as error:
             raise trouble(error) from None
-        finally:
-            connection.close()
+        except OSError as error:
+            raise from_os(error) from None
+
+
+def _untouched(path: Path, stack: contextlib.ExitStack) -> str:
+    """Where to open it: as it is, or a passing copy where reading would make a side file."""
+    side, index = (path.with_name(f"{path.name}-{tail}") for tail in ("wal", "shm"))
+    if not side.exists() or side.stat().st_size == 0:
+        return f"{path.resolve().as_uri()}?mode=ro&immutable=1"
+    if not index.exists():
+        folder = stack.enter_context(throwaway())
+        for one in (path, side):
+            shutil.copyfile(one, folder / one.name)
+        path = folder / path.name
+    return f"{path.resolve().as_uri()}?mode=ro"
 
 
 def rows_in(connection: sqlite3.Connection) -> Whole:
     """Every row of an open diary, each held against its checksum."""
     return checked(_rows(connection))
-
-
-def _untouched(path: Path) -> str:
-    """How to open `path` so that not even a side file is made; one in use has its side file."""
-    side = path.with_name(f"{path.name}-wal")
-    in_use = side.exists() and side.stat().st_size > 0
-    return f"{path.resolve().as_uri()}?mode=ro{'' if in_use else '&immutable=1'}"
 
 
 def _rows(connection: sqlite3.Connection) -> list[Row | int]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import contextlib
 import os
+import shutil
 import sqlite3
 from pathlib import Path
 
@@ -90,6 +91,18 @@ def test_a_diary_in_use_is_read_with_what_is_not_yet_moved_over(tmp_path: Path) 
     with Journal.open(tmp_path) as journal:
         sample.sit(journal, 0)
         assert any(row.sort == "day" for row in read_whole(tmp_path / FILE_NAME).rows)
+
+
+def test_a_copy_taken_during_a_session_is_read_whole_and_stays_as_it_is(tmp_path: Path) -> None:
+    copy = tmp_path / "copy"
+    copy.mkdir()
+    with Journal.open(tmp_path / "own") as journal:
+        sample.sit(journal, 0)
+        for name in (FILE_NAME, f"{FILE_NAME}-wal"):
+            shutil.copy(tmp_path / "own" / name, copy / name)
+    before = {one.name: one.read_bytes() for one in copy.iterdir()}
+    assert any(row.sort == "day" for row in read_whole(copy / FILE_NAME).rows)
+    assert {one.name: one.read_bytes() for one in copy.iterdir()} == before
 
 
 def test_reading_from_a_day_on_gives_its_sessions_and_all_plans_and_stops(tmp_path: Path) -> None:
