@@ -11,7 +11,8 @@ from typing import Final
 from coach.model.decisions import Decision, Refusal
 from coach.model.quantities import Dose
 from coach.rules import dosing, limits, readiness
-from coach.session.brief import Brief, Station
+from coach.session import noting
+from coach.session.brief import Brief, Station, past_facts
 from coach.session.ladders import ALL, Standing
 from coach.session.state import State
 
@@ -39,7 +40,12 @@ def compose(state: State) -> State:
     places = [p for p in places if may_be_done(state, p, reasons)]
     places = within_limits(state, places, reasons)
     reasons += moves(state, places)
+    news = noting.new_version(brief)
+    reasons += [news] if news else []
+    worked = [r for r in brief.history.records if r.ended != "none"]
+    note = noting.next_phase_shown(brief, past_facts(brief, worked))
     return state._replace(
+        happened=(*state.happened, note) if note else state.happened,
         todo=tuple(places),
         exercises_today=len(places),
         reasons=tuple(dict.fromkeys(reasons)),
