@@ -27,7 +27,7 @@ NO_MORE_TODAY = "Stop for today: no more exercise."
 SAVED = "All you typed so far is saved."
 # Commands without an athlete in front.
 TOOLS = (
-    *("check", "bind", "replay", "hear", "compare", "guide", "map", "new", "sheet"),
+    *("check", "bind", "replay", "hear", "compare", "guide", "map", "new", "preview", "sheet"),
     *("forecast", "visit"),
 )
 
@@ -459,6 +459,7 @@ COMMANDS = {
     "guide": at_the_desk,
     "map": at_the_desk,
     "new": at_the_desk,
+    "preview": at_the_desk,
     "sheet": at_the_desk,
     "forecast": forecast,
 }

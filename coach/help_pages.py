@@ -35,7 +35,7 @@ Clinician
   coach visit       a diary on a page
   coach new, coach check: write, mend
   coach map, coach sheet: on paper
-  coach forecast PLAN weeks ahead
+  coach preview, coach forecast: ahead
   coach compare, coach bind: send it
 Tester: coach replay, coach hear
   coach record      keep days to try
@@ -138,6 +138,10 @@ _HELP: Final[dict[str, CommandHelp]] = {
     "new": CommandHelp(
         "Be asked for a program, plan, exercise or scenario; the file is written when it is right.",
         "coach new plan my-program/",
+    ),
+    "preview": CommandHelp(
+        "Walk a day as an athlete would, and see what speaks and what decides. Nothing is kept.",
+        "coach preview d-o.yaml --weeks 2",
     ),
     "sheet": CommandHelp(
         "Make the athlete's paper hand-out, in large print.",
@@ -280,6 +284,24 @@ def _new(command: argparse.ArgumentParser) -> None:
     )
 
 
+def _preview(command: argparse.ArgumentParser) -> None:
+    command.add_argument("plan", metavar="PATH", help="a plan, or a program with plans in it")
+    command.add_argument(
+        "--course", metavar="NAME", default="smooth", help="the usual answers (smooth)"
+    )
+    command.add_argument(
+        "--weeks", type=_weeks_before, default=0, metavar="N", help="weeks of such days before (0)"
+    )
+    command.add_argument("--day", metavar="DATE", help="which day to walk, as 2026-11-09")
+
+
+def _weeks_before(word: str) -> int:
+    number = int(word) if word.isascii() and word.isdigit() else -1
+    if not 0 <= number <= MOST_WEEKS:
+        raise argparse.ArgumentTypeError(f"a whole number from 0 to {MOST_WEEKS}")
+    return number
+
+
 def _sheet(command: argparse.ArgumentParser) -> None:
     command.add_argument("plan", metavar="PLAN", help="the athlete's plan")
     command.add_argument("--out", metavar="FILE", help="where to write the page")
@@ -364,6 +386,7 @@ _OPTIONS: Final[dict[str, Callable[[argparse.ArgumentParser], None]]] = {
     "guide": _guide,
     "map": _map,
     "new": _new,
+    "preview": _preview,
     "sheet": _sheet,
     "forecast": _forecast,
 }

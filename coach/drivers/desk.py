@@ -104,6 +104,13 @@ def guide(options: argparse.Namespace) -> int:
     return give(f"{page.rstrip()}\n", None)
 
 
+def preview(options: argparse.Namespace) -> int:
+    """`coach preview PLAN`: a day walked as an athlete would, nothing kept."""
+    from coach.drivers.preview import preview as walk
+
+    return walk(options)
+
+
 def show_reworded(paths: list[Path]) -> None:
     """The questions asked in a clinician's own words, for every program among the paths."""
     from coach.pages.rewordings import reworded
@@ -150,6 +157,7 @@ DESK: Final[dict[str, Callable[[argparse.Namespace], int]]] = {
     "compare": compare,
     "guide": guide,
     "new": new,
+    "preview": preview,
     "sheet": sheet,
     "map": map_of,
 }
