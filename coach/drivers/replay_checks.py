@@ -110,6 +110,7 @@ def pieces_of(dose: Dose) -> set[str]:
         dose.version,
         dose.range_step,
         dose.tempo,
+        f"rest {dose.rest_s} s",
     }
 
 
