@@ -230,9 +230,9 @@ class Oracle:
             yield Broken("P1", "a warning sign does not stop the day")
         fact = asked.question.fact if asked else ""
         said_yes = tried.kind == "value" and dict(tried.values).get(fact) == "yes"
-        if said_yes and (fact in {"heard right", "read back"} or fact in _FLAG_NAMES):
-            if after.stage is not Stage.STOPPED:
-                yield Broken("P1", f"yes to {fact} does not stop the day")
+        sign = fact in {"heard right", "read back"} or fact in _FLAG_NAMES
+        if said_yes and sign and after.stage is not Stage.STOPPED:
+            yield Broken("P1", f"yes to {fact} does not stop the day")
         if after.stage is Stage.STOPPED and after.end != "stopped":
             yield Broken("P1", "the stop is not the end")
 
@@ -280,34 +280,30 @@ class Oracle:
     ) -> tuple[Path, list[Broken]]:
         """P4: no set at equal or greater range, load and level after pain over the ceiling."""
         work, next_work = before.work, after.work
-        broken: list[Broken] = []
         pain = dict(tried.values).get("pain in set")
-        denied = after.aside == "read back"
-        if work is not None and isinstance(pain, int | float) and not denied:
-            if pain > self.plan.pain.in_exercise:
-                over = tuple(sorted({*path.over, heaviness(work.dose)}))
-                path = path._replace(over=over)
+        sure = work is not None and isinstance(pain, int | float) and after.aside != "read back"
+        if work is not None and sure and pain > self.plan.pain.in_exercise:  # type: ignore[operator]
+            path = path._replace(over=tuple(sorted({*path.over, heaviness(work.dose)})))
+        broken = list(self._comes_back(before, after))
         if next_work is None or (work is not None and next_work.place != work.place):
-            over_today = path.over
             path = path._replace(over=())
-            if next_work is not None and work is not None and next_work.place == work.place:
-                path = path._replace(over=over_today)
         elif next_work.phase in {"set", "ready"}:
-            dose = heaviness(next_work.dose)
             new_set = work is None or next_work.set_number > work.set_number
-            if new_set and any(
-                all(a >= b for a, b in zip(dose, o, strict=True)) for o in path.over
-            ):
-                broken.append(
-                    Broken("P4", "the same or a harder set follows pain over the ceiling")
-                )
-        if before.stage is Stage.EXERCISE and after.stage is Stage.EXERCISE:
-            if not set(after.todo) <= set(before.todo):
-                broken.append(Broken("P4", "an exercise comes back to the list"))
-            if next_work is not None and work is not None and next_work.place != work.place:
-                if next_work.place not in before.todo:
-                    broken.append(Broken("P4", "an exercise that was left is shown again"))
+            if new_set and as_hard(heaviness(next_work.dose), path.over):
+                words = "the same or a harder set follows pain over the ceiling"
+                broken.append(Broken("P4", words))
         return path, broken
+
+    def _comes_back(self, before: State, after: State) -> Iterator[Broken]:
+        """P4: what was left, or was never on the list, is not shown again."""
+        if before.stage is not Stage.EXERCISE or after.stage is not Stage.EXERCISE:
+            return
+        if not set(after.todo) <= set(before.todo):
+            yield Broken("P4", "an exercise comes back to the list")
+        work, next_work = before.work, after.work
+        moved = work is not None and next_work is not None and next_work.place != work.place
+        if moved and next_work is not None and next_work.place not in before.todo:
+            yield Broken("P4", "an exercise that was left is shown again")
 
     def _holds(self, before: State, after: State, path: Path) -> tuple[Path, list[Broken]]:
         """P14: sets only rise; the holds of one set, breaks included, stay inside the plan."""
@@ -347,9 +343,9 @@ class Oracle:
             yield Broken("P13", "a correction made the day less careful")
         work, next_work = before.work, after.work
         if work and next_work and work.place == next_work.place:
-            if next_work.dose.sets > work.dose.sets or any(
-                a > b for a, b in zip(heaviness(next_work.dose), heaviness(work.dose), strict=True)
-            ):
+            doses = (heaviness(next_work.dose), heaviness(work.dose))
+            harder = any(a > b for a, b in zip(*doses, strict=True))
+            if harder or next_work.dose.sets > work.dose.sets:
                 yield Broken("P13", "a correction raised the dose")
 
     # ------------------------------------------------------------ at a prompt
@@ -448,6 +444,11 @@ def talk(state: State) -> State:
 def heaviness(dose: Dose) -> tuple[float, float, float]:
     """Range, load and level of a dose, each rising with difficulty."""
     return (float(dose.range_index), dose.load.rank(), float(dose.version_level))
+
+
+def as_hard(dose: tuple[float, float, float], over: tuple[tuple[float, float, float], ...]) -> bool:
+    """Whether a dose is at or above one that hurt, on range, load and level together."""
+    return any(all(a >= b for a, b in zip(dose, one, strict=True)) for one in over)
 
 
 def over_the_caps(dose: Dose, line: Prescription) -> Iterator[str]:

@@ -30,8 +30,10 @@ from coach.drivers.prove_boxes import (
     Prompt,
     Seen,
     above,
+    grown,
     joined,
     kind_of_place,
+    live_bits,
     rank,
     side_talk,
 )
@@ -82,6 +84,7 @@ class Whole:
         self.side_talks: dict[Any, int] = {}
         self.side_talks_seen: set[Any] = set()
         self.compared: set[Compared] = set()
+        self.live = live_bits(self.briefs[0])
 
     # ------------------------------------------------------------ days and their facts
 
@@ -272,31 +275,11 @@ class Whole:
             if number > self.most:
                 raise OverflowError(f"more than {self.most} places")
         place = self.places[number]
-        new = self.grown(place, box)
+        place.box, new = grown(place.box, box)
         if new and not place.new:
             heapq.heappush(self.todo, (rank(key), number))
         place.new += new
         return number
-
-    def grown(self, place: Place, box: Box) -> list[Box]:
-        """Join a box to a place's; the parts that are new."""
-        old = place.box
-        hull = Box(
-            old.days | box.days,
-            tuple(a | b for a, b in zip(old.talk, box.talk, strict=True)),
-            old.kept | box.kept,
-        )
-        if hull == old:
-            return []
-        place.box = hull
-        parts = [hull._replace(days=hull.days & ~old.days)]
-        inside = hull._replace(days=old.days)
-        for at in range(len(TALK)):
-            fresh = inside.talk[at] - old.talk[at]
-            parts.append(inside._replace(talk=(*inside.talk[:at], fresh, *inside.talk[at + 1 :])))
-            inside = inside._replace(talk=(*inside.talk[:at], old.talk[at], *inside.talk[at + 1 :]))
-        parts.append(inside._replace(kept=inside.kept - old.kept))
-        return [part for part in parts if not part.empty()]
 
     def visit(self, place: Place, box: Box) -> None:
         """Show a place to new days, check it, and take every answer."""
@@ -452,14 +435,14 @@ class Whole:
         asked = ask_of(state)
         if asked is None or deep > DEEPEST:
             return
-        for tried in self.one_of_each(place, asked, state):
+        for tried in self.one_of_each(asked, state):
             after, way = self.taken(place, oracle, state, asked, tried, path, box)
             if after.aside and not after.end:
                 yield from self.ends(place, oracle, after, way, box, deep + 1)
             else:
                 yield after, way
 
-    def one_of_each(self, place: Place, asked: Ask, state: State) -> Iterator[Try]:
+    def one_of_each(self, asked: Ask, state: State) -> Iterator[Try]:
         """One answer for each way the session compared numbers."""
         before, log = set(self.answers.log), self.answers.log
         known: list[tuple[Compared, bool]] = []
@@ -470,6 +453,8 @@ class Whole:
                     continue
                 log.clear()
                 yield tried
+                if tried.values[0][0] == "pain in set":  # the promise's own cut joins the rules'
+                    log.add(Compared("pain in set", "over", self.briefs[0].plan.pain.in_exercise))
                 known = [(cut, above(value, cut)) for cut in log]
                 before |= log
                 continue
@@ -524,8 +509,8 @@ class Whole:
         days = box.days
         if led.key[ASIDE_AT]:  # the first of its kind, kept for its own prompts: one day is enough
             days &= -days
-        if led.day:
-            days = self.moved_days(days, led.day)
+        if led.day or led.key[0] is not place.key[0]:
+            days = self.moved_days(days, led.day, self.live.get(led.key[0], 0))
         talk = box.talk
         for name, value in led.talk:
             at = TALK.index(name)
@@ -536,9 +521,9 @@ class Whole:
         typed_over_a_timer = prompt.asked is None and tried.kind in {"unclear", "maybe"}
         place.after.add((to, "over a timer" if typed_over_a_timer else tried.kind))
 
-    def moved_days(self, days: int, sets: tuple[tuple[str, Any], ...]) -> int:
-        """The days after some facts were set."""
-        moves = self.moved.setdefault(sets, {})
+    def moved_days(self, days: int, sets: tuple[tuple[str, Any], ...], live: int) -> int:
+        """The days after some facts were set; tests that nothing looks at any more are dropped."""
+        moves = self.moved.setdefault((sets, live), {})
         places = [(1 + DAY.index(name), value) for name, value in sets]
         moved = 0
         while days:
@@ -549,6 +534,7 @@ class Whole:
                 facts = list(self.days[low.bit_length() - 1])
                 for at, value in places:
                     facts[at] = value
+                facts[DAY_AT["truth"]] &= live
                 bit = moves[low] = 1 << self.day(facts[0], tuple(facts[1:]))
             moved |= bit
         return moved

@@ -11,6 +11,7 @@ from coach.drivers.promises import Path
 from coach.drivers.prove_answers import Compared, Try
 from coach.drivers.prove_watch import DAY, PLACE, TALK
 from coach.model.turns import Ask, Turn
+from coach.session.brief import Brief
 from coach.session.state import State
 from coach.session.table import Stage
 
@@ -149,3 +150,43 @@ def rank(key: tuple[Any, ...]) -> tuple[int, ...]:
         phase = _PHASES.index(work.phase)
         inside = (work.place, work.set_number, work.hold_number, phase)
     return (_ORDER[stage], *inside, at, -len(missing))
+
+
+# Which moments of the scripts are looked at in which stages, in the order of a day.
+STILL_TO_COME = (
+    ((Stage.OPENING, Stage.WHO, Stage.CHECK_IN), ("check-in",)),
+    ((Stage.SCREEN,), ("screen",)),
+    ((Stage.AT_HAND,), ("at hand",)),
+    ((Stage.TODAY, Stage.WARM_UP), ("warm-up",)),
+    ((Stage.EXERCISE,), ("before an exercise", "after a set")),
+    ((Stage.THROWING,), ("throwing",)),
+    ((Stage.CLOSE,), ("close",)),
+)
+
+
+def live_bits(brief: Brief) -> dict[Stage, int]:
+    """For each stage the tests of scripts that are still to be looked at from there on."""
+    live: dict[Stage, int] = {}
+    later = 0
+    for stages, moments in reversed(STILL_TO_COME):
+        for moment in moments:
+            for step in brief.items[moment]:
+                for bit in step.when:
+                    later |= 1 << bit
+        live.update(dict.fromkeys(stages, later))
+    return live
+
+
+def grown(old: Box, box: Box) -> tuple[Box, list[Box]]:
+    """Two boxes joined; and the parts that are new in the join."""
+    hull = joined([old, box])
+    if hull == old:
+        return old, []
+    parts = [hull._replace(days=hull.days & ~old.days)]
+    inside = hull._replace(days=old.days)
+    for at in range(len(TALK)):
+        fresh = inside.talk[at] - old.talk[at]
+        parts.append(inside._replace(talk=(*inside.talk[:at], fresh, *inside.talk[at + 1 :])))
+        inside = inside._replace(talk=(*inside.talk[:at], old.talk[at], *inside.talk[at + 1 :]))
+    parts.append(inside._replace(kept=inside.kept - old.kept))
+    return hull, [part for part in parts if not part.empty()]

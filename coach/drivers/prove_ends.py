@@ -14,16 +14,14 @@ FORWARD = frozenset({"value", "unclear", "maybe", "timer", "stop", "sign"})
 
 def forward(whole: Whole) -> list[set[tuple[int, int]]]:
     """For each place where it leads, with 1 where an answer was understood, else 0."""
-    steps: list[set[tuple[int, int]]] = []
-    for place in whole.places:
-        steps.append(
-            {
-                (to, 1 if kind == "value" else 0)
-                for to, kind in place.after
-                if kind in FORWARD and (to != place.number or kind == "value")
-            }
-        )
-    return steps
+    return [
+        {
+            (to, 1 if kind == "value" else 0)
+            for to, kind in place.after
+            if kind in FORWARD and (to != place.number or kind == "value")
+        }
+        for place in whole.places
+    ]
 
 
 def in_order(steps: list[set[tuple[int, int]]]) -> list[int]:
