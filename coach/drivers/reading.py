@@ -132,13 +132,13 @@ def _checksum(digits: str) -> bytes:
 
 
 def plan_of(rows: tuple[Row, ...]) -> Bound:
-    """The newest plan that can be read."""
+    """The newest plan that can be read. Raises `Trouble` where there is none."""
     from coach.texts.compiled import CopyRefused, from_json
 
-    kept = [row for row in rows if row.sort == PLAN]
-    if not kept:
-        raise Trouble(NO_PLAN, MISSING)
-    try:
-        return from_json(str(kept[-1].read().get("bound", "")))
-    except CopyRefused as refused:
-        raise Trouble(str(refused), NOT_A_DIARY) from None
+    words, code = NO_PLAN, MISSING
+    for row in reversed([row for row in rows if row.sort == PLAN]):
+        try:
+            return from_json(str(row.read().get("bound", "")))
+        except CopyRefused as refused:
+            words, code = (str(refused), NOT_A_DIARY) if code == MISSING else (words, code)
+    raise Trouble(words, code)

@@ -131,9 +131,9 @@ def _one_by_one(connection: sqlite3.Connection) -> list[Row | int]:
 
 
 def checked(found: list[Row | int]) -> Whole:
-    """The rows that fit; what does not is named by its line and the day nearest before it."""
+    """The rows that fit; what does not is named by its lines and the day nearest before them."""
     rows: list[Row] = []
-    damage: list[str] = []
+    gone: list[tuple[int, str]] = []
     previous, day, number = FIRST_LINK, "before the first day", 0
     for one in found:
         number += 1
@@ -141,11 +141,28 @@ def checked(found: list[Row | int]) -> Whole:
             previous, day = one.checksum, one.at[:10]
             rows.append(one)
             continue
-        damage.append(f"line {number}, {day}")
+        gone.append((number, day))
         if isinstance(one, Row):  # what follows is held against what this row says of itself
             number = one.number
             previous = one.checksum
-    return Whole(tuple(rows), tuple(damage))
+    return Whole(tuple(rows), _named(gone))
+
+
+def _named(gone: list[tuple[int, str]]) -> tuple[str, ...]:
+    """Lines that follow each other as one: `lines 17 to 33, 2026-11-12`."""
+    runs: list[list[int]] = []
+    days = dict(gone)
+    for number, _day in gone:
+        if runs and number == runs[-1][-1] + 1:
+            runs[-1].append(number)
+        else:
+            runs.append([number])
+    return tuple(
+        f"line {run[0]}, {days[run[0]]}"
+        if len(run) == 1
+        else f"lines {run[0]} to {run[-1]}, {days[run[0]]}"
+        for run in runs
+    )
 
 
 def _fits(previous: bytes, row: Row) -> bool:

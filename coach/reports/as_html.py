@@ -92,7 +92,7 @@ def block_html(block: Block, name: str) -> str:
         case Picture():
             caption = f"<figcaption>{escape(block.title)}</figcaption>"
             told = f'<p class="small">{escape(block.told)}</p>'
-            drawn = f'<div class="wide" tabindex="0">{as_svg(block, name)}</div>'
+            drawn = f'<div class="wide" tabindex="0" role="region" aria-label="{escape(block.title)}">{as_svg(block, name)}</div>'
             return f"<figure>{caption}{drawn}{told}</figure>\n"
         case _:
             assert_never(block)

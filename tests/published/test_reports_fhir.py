@@ -133,7 +133,39 @@ def a_name(found: Resource) -> None:
     of_kind(found, "Patient")[0]["name"] = [{"text": "D.O."}]
 
 
+def strange_kind(found: Resource) -> None:
+    found["entry"][0]["resource"]["resourceType"] = "Device"
+
+
+def no_collection(found: Resource) -> None:
+    found["type"] = "searchset"
+
+
+def other_address(found: Resource) -> None:
+    found["entry"][0]["fullUrl"] = f"urn:uuid:{uuid.UUID(int=2)}"
+
+
+def unknown_code(found: Resource) -> None:
+    first = next(o for o in of_kind(found, "Observation") if "component" in o)
+    first["component"][0]["code"]["coding"][0]["code"] = "mood"
+
+
+def loinc_words(found: Resource) -> None:
+    first = next(o for o in of_kind(found, "Observation") if "valueQuantity" in o)
+    first["code"]["coding"][0]["display"] = "Sleep quality"
+
+
+def loinc_other(found: Resource) -> None:
+    first = next(o for o in of_kind(found, "Observation") if "valueQuantity" in o)
+    first["code"]["coding"][0]["code"] = "38208-5"
+
+
+def other_form(found: Resource) -> None:
+    of_kind(found, "QuestionnaireResponse")[0]["questionnaire"] = "https://coach.invalid/x|1"
+
+
 MUTANTS = (
+    strange_kind, no_collection, other_address, unknown_code, loinc_words, loinc_other, other_form,
     status_gone, status_strange, code_gone, two_values, unknown_part, dangling, url_twice, a_total,
     loinc_digit, unit_strange, unit_of_another, no_offset, slashed_day, empty_text, not_asked,
     answered_before, a_name,

@@ -10,11 +10,11 @@ from pathlib import Path
 
 import pytest
 
-from coach.drivers.reading import diary_given, kept_rows, recorded_of
+from coach.drivers.reading import diary_given, kept_rows, plan_of, recorded_of
 from coach.journal import Journal, Trouble
-from coach.journal.chain import APPLICATION
+from coach.journal.chain import APPLICATION, Row
 from coach.journal.diary import FILE_NAME
-from coach.journal.whole import read_since, read_whole
+from coach.journal.whole import Whole, checked, read_since, read_whole
 from coach.reports.whole_record import as_lines
 from tests.journal import sample
 from tests.reports import made_up
@@ -61,8 +61,6 @@ def test_a_day_record_of_another_shape_is_told_as_cut_off_and_named() -> None:
     days = [row for row in whole.rows if row.sort == "day"]
     odd = days[0]._replace(body='{"day": 3}')
     rows = tuple(odd if row == days[0] else row for row in whole.rows)
-    from coach.journal.whole import Whole
-
     recorded = recorded_of(Whole(rows, ()))
     assert recorded.sessions[0].record is None
     assert recorded.damage == (f"line {odd.number}, 2026-08-31 (the day's record)",)
@@ -74,6 +72,50 @@ def test_a_file_cut_anywhere_is_read_or_refused_calmly(tmp_path: Path, cut: floa
     os.truncate(path, int(path.stat().st_size * cut))
     with contextlib.suppress(Trouble):
         assert read_whole(path).damage
+
+
+def outcome(path: Path, whole: Whole) -> str:
+    """What reading a ruined diary came to; never a row that was not there."""
+    try:
+        found = read_whole(path)
+    except Trouble as trouble:
+        return f"refused, {trouble.code}"
+    assert set(found.rows) <= set(whole.rows)
+    assert found.rows == whole.rows or found.damage
+    return "read" if found.rows == whole.rows else "named"
+
+
+@pytest.mark.parametrize("fill", [b"\0", b"\xff"])
+def test_any_ruined_page_of_the_file_leaves_the_rest_to_read(tmp_path: Path, fill: bytes) -> None:
+    path = filled(tmp_path, 30)
+    whole, size, before = read_whole(path), 4096, path.read_bytes()
+    outcomes = set()
+    for page in range(len(before) // size):
+        path.write_bytes(before[: page * size] + fill * size + before[(page + 1) * size :])
+        outcomes.add(outcome(path, whole))
+    assert outcomes <= {"read", "named", "refused, 65", "refused, 74"}
+    assert "named" in outcomes
+
+
+def test_lines_that_follow_each_other_are_named_as_one() -> None:
+    assert checked([1, 2, 3]).damage == ("lines 1 to 3, before the first day",)
+    rows = list(made_up.ten_weeks().rows[:6])
+    found: list[Row | int] = [rows[0], 2, *rows[2:4], 5, 6]
+    assert checked(found).damage == ("lines 2 to 3, 2026-08-31", "lines 5 to 6, 2026-08-31")
+
+
+def test_an_older_plan_stands_in_for_one_that_cannot_be_read() -> None:
+    rows = made_up.ten_weeks().rows
+    plans = [row for row in rows if row.sort == "plan"]
+    broken = tuple(row._replace(body='{"bound": "x"}') if row == plans[-1] else row for row in rows)
+    assert plan_of(broken).plan.version == 1
+    none = tuple(row._replace(body="{}") if row.sort == "plan" else row for row in rows)
+    with pytest.raises(Trouble) as refused:
+        plan_of(none)
+    assert refused.value.code == 65
+    with pytest.raises(Trouble) as missing:
+        plan_of(())
+    assert missing.value.code == 66
 
 
 def test_nothing_is_written_beside_or_into_a_diary_that_is_read(tmp_path: Path) -> None:
@@ -164,8 +206,8 @@ def test_a_damaged_export_is_shown_as_far_as_it_goes(tmp_path: Path) -> None:
     given = diary_given(path)
     assert len(given.rows) >= len(lines) - 8
     named = [one.split(",")[0] for one in given.recorded.damage]
-    assert named[:2] == ["line 40", "line 50"]
-    assert named[-1] == f"line {len(lines) - 1}"
+    assert named[:2] == ["line 40", "lines 50 to 51"]
+    assert named[-1] == f"lines {len(lines) - 3} to {len(lines) - 1}"
 
 
 def test_a_missing_diary_is_told_as_missing(tmp_path: Path) -> None:

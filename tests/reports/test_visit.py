@@ -341,6 +341,15 @@ def test_doubts_are_named_by_day() -> None:
     assert "within 2 s: 1 time (Mon 2 Nov)" in rows
 
 
+def test_a_clock_that_went_back_is_named() -> None:
+    early = made_up.sat(2)._replace(opened_at=made_up.opened(1))
+    page = visit_page(made_up.facts(made_up.sat(1), early, made_up.sat(3)))
+    assert "the clock went back" not in told(page, "Data quality")
+    back = made_up.sat(2)._replace(opened_at=made_up.opened(0))
+    rows = told(visit_page(made_up.facts(made_up.sat(1), back)), "Data quality")
+    assert "Mon 2 Nov | the clock went back from 2026-11-03" in rows
+
+
 def test_a_session_dated_after_today_is_named() -> None:
     ahead = made_up.sat(0, day="2099-01-01")._replace(opened_at="2099-01-01T08:00:00+00:00")
     rows = told(visit_page(made_up.facts(made_up.sat(0), ahead)), "Data quality")
