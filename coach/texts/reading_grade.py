@@ -6,6 +6,7 @@ never exact, so a finding made of it is a warning.
 
 from __future__ import annotations
 
+import functools
 import re
 from typing import Final
 
@@ -16,6 +17,7 @@ A_SYLLABLE: Final = 11.8
 LESS: Final = 15.59
 HIGHEST: Final = 6.0  # sixth grade is commonly asked for of texts for patients; set here
 FEWEST_WORDS: Final = 5  # in a shorter sentence one long word swings the figure; set here
+WORDS_KEPT: Final = 4096  # a program says the same words again and again
 
 _WORD: Final = re.compile(r"[A-Za-z]+(?:'[a-z]+)?|\d+")
 _VOWELS: Final = re.compile(r"[aeiouy]+")
@@ -29,14 +31,15 @@ def grade(sentence: str) -> float | None:
     found = _WORD.findall(sentence)
     if len(found) < FEWEST_WORDS:
         return None
-    syllables = sum(_syllables(word.lower()) for word in found)
+    syllables = sum(map(_syllables, found))
     return A_WORD * len(found) + A_SYLLABLE * syllables / len(found) - LESS
 
 
+@functools.lru_cache(WORDS_KEPT)
 def _syllables(word: str) -> int:
     if word[0].isdigit():
         return 1
-    stem = word.partition("'")[0]
+    stem = word.lower().partition("'")[0]
     count = len(_VOWELS.findall(stem))
     if count > 1 and _SILENT.search(stem):
         count -= 1

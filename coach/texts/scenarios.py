@@ -93,7 +93,7 @@ def _scenario(tree: Mapped, path: Path, margin: Margin) -> Scenario:
     fields = Fields(tree, margin, "The scenario")
     called = fields.text("scenario", "scenario: WHAT IT SHOWS")
     plan = _plan(fields, path)
-    days = _days(fields)
+    days = _days(fields, path)
     scenario = Scenario(
         called.value if called else "",
         str(plan) if plan else "",
@@ -109,13 +109,16 @@ def _scenario(tree: Mapped, path: Path, margin: Margin) -> Scenario:
 
 
 def _plan(fields: Fields, path: Path) -> Path | None:
-    text = fields.text("plan", "plan: plans/l-v.yaml")
+    return _plan_called(fields.text("plan", "plan: plans/l-v.yaml"), path, fields.margin)
+
+
+def _plan_called(text: Text | None, path: Path, margin: Margin) -> Path | None:
     if text is None:
         return None
     found = shelf.plan_of_scenario(path, text.value)
     if found is None:
         what = f'There is no plan "{text.value}" beside the scenario or in the shipped programs.'
-        fields.margin.note("scenario.plan", text.place, what)
+        margin.note("scenario.plan", text.place, what)
     return found
 
 
@@ -217,16 +220,16 @@ def _typing(pair: Pair) -> Typing:
 # ---------------------------------------------------------------- days
 
 
-def _days(fields: Fields) -> tuple[ScenarioDay, ...]:
+def _days(fields: Fields, path: Path) -> tuple[ScenarioDay, ...]:
     found: list[ScenarioDay] = []
     for item in fields.listed("days", f"days:\n  - {_EXAMPLE}"):
         tree = only_map(item, fields.margin, "A day")
         if tree is not None:
-            found.extend(_day_lines(tree, fields.margin))
+            found.extend(_day_lines(tree, path, fields.margin))
     return tuple(found)
 
 
-def _day_lines(tree: Mapped, margin: Margin) -> list[ScenarioDay]:
+def _day_lines(tree: Mapped, path: Path, margin: Margin) -> list[ScenarioDay]:
     fields = Fields(tree, margin, "The day")
     one, several = fields.pair("day"), fields.pair("days")
     when = one or several
@@ -236,9 +239,11 @@ def _day_lines(tree: Mapped, margin: Margin) -> list[ScenarioDay]:
     text = values.plain_text(when.value, margin, when.key.value)
     talk = tuple(e for item in fields.listed("talk") if (e := _entry(item, margin)))
     checks = tuple(e for item in fields.listed("all day") if (e := _all_day(item, margin)))
-    fields.close(("day", "days", "talk", "all day"))
+    plan = _plan_called(fields.text("plan"), path, margin)
+    fields.close(("day", "days", "plan", "talk", "all day"))
     dates, time = _dates(text, margin) if text else ([], "")
-    return [ScenarioDay(day, time, talk, checks, when.key.place) for day in dates]
+    new = str(plan) if plan else ""
+    return [ScenarioDay(day, time, talk, checks, when.key.place, new) for day in dates]
 
 
 def _dates(text: Text, margin: Margin) -> tuple[list[str], str]:

@@ -180,6 +180,15 @@ for _words, _plain in _PLAIN:
     for _word in _words.split("|"):
         _entry = (re.compile(rf"{_word}\b"), _plain)
         _BY_FIRST_LETTERS.setdefault(_word[:2], []).append(_entry)
+# One look for all of them, by their first two letters; which it was is asked only where one is.
+_ANY_TRADE_WORD: Final = re.compile(
+    r"\b(?:"
+    + "|".join(
+        f"{letters}(?:{'|'.join(pattern.pattern[2:] for pattern, _ in entries)})"
+        for letters, entries in _BY_FIRST_LETTERS.items()
+    )
+    + ")"
+)
 _TWO_LETTERS: Final = re.compile(r"\b[a-z]{2}")
 _SENTENCE_END: Final = re.compile(r"(?<=[.?!])\s+")
 _FIGURE: Final = re.compile(r"\d+(?:\.\d+)?")
@@ -228,6 +237,8 @@ def _at(text: Text, offset: int) -> Place:
 
 def _note_trade_words(text: Text, margin: Margin) -> None:
     lowered = text.value.lower()
+    if _ANY_TRADE_WORD.search(lowered) is None:
+        return
     for start in _TWO_LETTERS.finditer(lowered):
         for pattern, plain in _BY_FIRST_LETTERS.get(start.group(), ()):
             found = pattern.match(lowered, start.start())

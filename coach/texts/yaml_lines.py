@@ -32,6 +32,10 @@ _CURLY: Final = str.maketrans(
 _BULLET: Final = re.compile(
     r"^(\s*(?:-\s+)?)([\u2022\u25cf\u25e6\u2023\u00b7\u2013\u2014*])(\s*)(?=\S)"
 )
+# A text of plain letters needs no look at each line: nothing odd, no pasted star in front of one.
+_ODD: Final = re.compile(r"[^\x20-\x7e\n]")
+_STAR_IN_FRONT: Final = re.compile(r"^ *(?:- +)?\*", re.MULTILINE)
+_REMARK: Final = re.compile(r"^ *#.*", re.MULTILINE)
 _CONTROL: Final = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f\u2028\u2029]")
 
 
@@ -81,7 +85,7 @@ def read_page(path: Path, short: str, margin: Margin, root: Path | None = None) 
     page = Page(short, str(path), (), b"")
     margin.keep(page)
     start = Place(short, 1, 1)
-    if root is not None and not path.resolve().is_relative_to(root.resolve()):
+    if root is not None and not _is_inside(path, root):
         margin.note("file.outside", start, f"{path.name} leads out of its folder.")
         return None
     data = _bytes_of(path, start, margin)
@@ -93,6 +97,10 @@ def read_page(path: Path, short: str, margin: Margin, root: Path | None = None) 
     page = page._replace(lines=tuple(_lines(text)), data=data)
     margin.keep(page)
     return page
+
+
+def _is_inside(path: Path, root: Path) -> bool:
+    return os.path.realpath(path).startswith(os.path.join(os.path.realpath(root), ""))  # noqa: PTH118  joined for its last sign
 
 
 def _bytes_of(path: Path, start: Place, margin: Margin) -> bytes | None:
@@ -148,19 +156,28 @@ def _lines(text: str) -> list[str]:
 
 def read_tree(page: Page, margin: Margin) -> Mapped | None:
     """The page as a tree, or None; every reading mistake is noted at its line and column."""
-    if not _only_printable(page, margin):
-        return None
-    if _tab_in_front(page, margin):
-        return None
-    mended = [_mended(line, page.file, number, margin) for number, line in _counted(page.lines)]
-    if not "".join(mended).strip():
+    text = "\n".join(page.lines)
+    if _ODD.search(text) or _STAR_IN_FRONT.search(text):
+        mended = _read_line_by_line(page, margin)
+        if mended is None:
+            return None
+    else:
+        mended = _REMARK.sub("", text)
+    if not mended.strip():
         margin.note("file.empty", Place(page.file, 1), "The file is empty.")
         return None
-    tree = _parsed("\n".join(mended), page, margin)
+    tree = _parsed(mended, page, margin)
     if tree is None or isinstance(tree, Mapped):
         return tree
     margin.note("file.no_keys", tree.place, "The file does not begin with a key and a colon.")
     return None
+
+
+def _read_line_by_line(page: Page, margin: Margin) -> str | None:
+    """The text with slips of typing noted and mended; None where nobody can go on reading."""
+    if not _only_printable(page, margin) or _tab_in_front(page, margin):
+        return None
+    return "\n".join(_mended(line, page.file, n, margin) for n, line in _counted(page.lines))
 
 
 def _counted(lines: tuple[str, ...]) -> Iterator[tuple[int, str]]:
@@ -304,7 +321,9 @@ class _Builder:
 
     def take(self, event: Any) -> None:  # noqa: ANN401  the parser's events have no public types
         name = type(event).__name__
-        if name == "DocumentStartEvent":
+        if name == "ScalarEvent":
+            self._scalar(event)
+        elif name == "DocumentStartEvent":
             self._start_document(event)
         elif name == "AliasEvent":
             self._refuse("text.anchor", event.start_mark, "The line refers to an anchor.")
@@ -312,8 +331,6 @@ class _Builder:
             self._start_collection(event, "map" if name[0] == "M" else "list")
         elif name in ("MappingEndEvent", "SequenceEndEvent"):
             self._end_collection()
-        elif name == "ScalarEvent":
-            self._scalar(event)
 
     def _place(self, mark: Mark) -> Place:
         return Place(self._page.file, mark.line + 1, mark.column + 1)
@@ -359,26 +376,26 @@ class _Builder:
 
     def _scalar(self, event: Any) -> None:  # noqa: ANN401
         self._refuse_marks(event)
-        mark = event.start_mark
-        if event.style in ("|", ">"):
-            what = f'The value begins with "{event.style}".'
-            self._refuse("text.block", mark, what)
-        place = self._place(mark)
-        self._check_one_line(event, place)
-        self._check_letters(event.value, place)
-        if event.value == "" and event.style not in ("'", '"'):
-            self._put(Blank(place))
-            return
-        self._put(Text(event.value, place, event.style in ("'", '"')))
+        value, style = event.value, event.style
+        if style in ("|", ">"):
+            what = f'The value begins with "{style}".'
+            self._refuse("text.block", event.start_mark, what)
+        place = self._place(event.start_mark)
+        quoted = style in ("'", '"')
+        if value:
+            self._check_one_line(event, place)
+            self._check_letters(value, place)
+        self._put(Text(value, place, quoted) if value or quoted else Blank(place))
 
     def _check_one_line(self, event: Any, place: Place) -> None:  # noqa: ANN401
         end = event.end_mark
-        if end.line > event.start_mark.line and end.column > 0 and event.value:
+        line, column = end.line, end.column
+        if line >= place.line and column > 0:
             what = "The value goes on over a second line."
             self._margin.note("text.two_lines", place, what, _one_line(event.value))
             return
-        rest = self._page.lines[end.line][end.column :] if end.line < len(self._page.lines) else ""
-        if event.value and rest.lstrip().startswith("#"):
+        behind = self._page.lines[line] if line < len(self._page.lines) else ""
+        if len(behind) > column and behind[column:].lstrip().startswith("#"):
             where = self._place(end)
             self._margin.note("text.remark", where, "A remark stands behind a value.")
 
