@@ -76,12 +76,14 @@ def waiting(facts: Facts) -> list[str]:
 def who_block(visitor: Visitor) -> list[Block]:
     """One athlete: what waits, and the link to the page."""
     plan = visitor.facts.bound.plan
-    name = f"{own(plan.initials)}, {own(plan.side)} arm"
+    name = f"{own(plan.initials)}, {own(plan.side)} arm ({own(visitor.source)})"
     waits = waiting(visitor.facts)
     blocks: list[Block] = [Para(f"{name}: {text}", "need") for text in waits]
     blocks = blocks or [Para(f"{name}: nothing waits for you.")]
     if visitor.page_file:
-        blocks.append(Link(f"The page of {own(plan.initials)}", visitor.page_file))
+        blocks.append(
+            Link(f"The page of {own(plan.initials)} ({own(visitor.source)})", visitor.page_file)
+        )
     return blocks
 
 
@@ -94,7 +96,7 @@ def row(visitor: Visitor) -> tuple[str, ...]:
     closed = "closed" if open_hold(facts.recorded) is not None else "open"
     pains = (pain for day in week for pain in (day.waking, day.rest, day.in_set, day.after))
     return (
-        own(plan.initials),
+        f"{own(plan.initials)} ({own(visitor.source)})",
         closed,
         str(len(waiting(facts))),
         short_day(entries[-1]) if entries else UNKNOWN,

@@ -28,6 +28,7 @@ def needs_you(facts: Facts) -> Section:
     """Stops, decisions that sent to you, own questions, the next phase, the review date."""
     blocks = [
         *stop_paras(facts),
+        *damage_paras(facts),
         *sent_to_you(facts),
         *faults_of_ours(facts),
         *questions(facts),
@@ -50,6 +51,13 @@ def stop_paras(facts: Facts) -> list[Block]:
         kind = "plain" if hold.number in lifts else "need"
         out.append(Para(f"{stop_words(hold)} {opened_words(lifts.get(hold.number))}", kind))
     return out
+
+
+def damage_paras(facts: Facts) -> list[Block]:
+    """That a part of the diary cannot be read: a stop may have stood there."""
+    listed = "; ".join(own(one) for one in facts.recorded.damage)
+    words = f"A part of this diary cannot be read, and a stop may have stood there: {listed}."
+    return [Para(words, "need")] if listed else []
 
 
 def stop_words(hold: Hold) -> str:
@@ -109,6 +117,8 @@ def records(facts: Facts) -> list[DayRecord]:
 def phase_paras(facts: Facts) -> list[Block]:
     """The next phase: met or what is still open, what you must see, what stays locked."""
     plan, program = facts.bound.plan, facts.bound.program
+    if facts.recorded.damage:
+        return [Para("No phase is proposed, since a part of the diary cannot be read.")]
     found = proposal(program, plan, diary_facts(facts), date.fromisoformat(facts.until))
     if found is None:
         return []
@@ -152,11 +162,19 @@ def diary_facts(facts: Facts) -> dict[str, str | float]:
         "worst pain in 7 days": highest(
             pain for day in week for pain in (day.rest, day.in_set, day.waking)
         ),
-        "flares in 14 days": float(
-            sum(r.morning_up and (until - date.fromisoformat(r.day)).days < 14 for r in worked)  # noqa: PLR2004 - named in the fact
-        ),
+        "flares in 14 days": flares([r for r in worked if days_ago(r, until) < 14]),  # noqa: PLR2004 - named in the fact
     }
     return {name: value for name, value in found.items() if value is not None}
+
+
+def days_ago(record: DayRecord, until: date) -> int:
+    """Whole days from a record to the last day shown."""
+    return (until - date.fromisoformat(record.day)).days
+
+
+def flares(records: list[DayRecord]) -> float | None:
+    """Mornings above usual; None where no day says anything."""
+    return float(sum(record.morning_up for record in records)) if records else None
 
 
 def review(facts: Facts) -> list[Block]:

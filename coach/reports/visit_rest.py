@@ -178,7 +178,7 @@ def what_is_doubtful(facts: Facts) -> Section:
     rows = [row for sat in facts.sessions for row in doubts(sat)]
     rows += clock_rows(facts)
     rows += wrong_word_rows(facts)
-    blocks: list[Block] = [Para(f"Cannot be read: {own(d)}", "need") for d in facts.recorded.damage]
+    blocks: list[Block] = [Para(f"Cannot be read: {own(d)}") for d in facts.recorded.damage]
     if facts.outside:
         listed = ", ".join(day_words(at) for at in facts.outside)
         blocks.append(Para(f"Dated outside these days, so not shown: {listed}.", "need"))

@@ -12,7 +12,6 @@ from typing import Final, NamedTuple
 FORMAT: Final = 1
 NAME: Final = "coach diary"
 MOST_BYTES: Final = 200_000_000  # a file above this is refused unread; set here
-HEAD_KEYS: Final = {NAME: FORMAT}
 
 SCHEMA: Final[dict[str, object]] = {
     "$schema": "https://json-schema.org/draft/2020-12/schema",
@@ -31,7 +30,6 @@ SCHEMA: Final[dict[str, object]] = {
             "properties": {
                 NAME: {"const": FORMAT},
                 "records": {"type": "integer", "minimum": 0},
-                "invented": {"type": "boolean"},
             },
         },
         {
@@ -88,11 +86,9 @@ class NotADiaryError(ValueError):
     """The text is no exported diary; the message says which line and what to do."""
 
 
-def as_lines(rows: tuple[Kept, ...], *, invented: bool = False) -> str:
-    """The record as JSON lines in ASCII. `invented` marks made-up people in the head."""
-    head: dict[str, object] = {**HEAD_KEYS, "records": len(rows)}
-    if invented:
-        head["invented"] = True
+def as_lines(rows: tuple[Kept, ...]) -> str:
+    """The record as JSON lines in ASCII."""
+    head = {NAME: FORMAT, "records": len(rows)}
     return "\n".join([_written(head), *map(line_of, rows)]) + "\n"
 
 

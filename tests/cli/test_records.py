@@ -174,7 +174,7 @@ def test_several_diaries_make_an_overview_and_a_page_each(tmp_path: Path) -> Non
     done = run(tmp_path, "visit", *names, "--out", "pages")
     assert done.returncode == 0, done.stderr
     text = (tmp_path / "pages" / "overview.txt").read_text("utf-8")
-    assert text.index("P.S., right arm: The plan is closed.") < text.index("D.O., left arm")
+    assert text.index("P.S., right arm (closed.sqlite): The plan is") < text.index("D.O., left arm")
     assert "it tingles" in (tmp_path / "pages" / "01-p-s.html").read_text("utf-8")
     assert (tmp_path / "pages").stat().st_mode & 0o777 == 0o700
     assert [file.read_bytes() for file in received] == before

@@ -6,6 +6,7 @@ from coach.reports.as_html import as_html
 from coach.reports.as_text import as_text
 from coach.reports.facts import Sat
 from coach.reports.overview import Visitor, in_order, overview_page, page_name
+from coach.reports.page import Table
 from tests.reports import made_up
 
 
@@ -30,11 +31,16 @@ def test_a_closed_plan_stands_first_then_what_waits() -> None:
 
 def test_each_athlete_has_a_row_and_what_waits_is_told() -> None:
     text = as_text(overview_page([CALM, CALLED, CLOSED], []))
-    assert text.index("C.C., left arm: The plan is closed.") < text.index("B.B., left arm: Tue")
-    assert "A.A., left arm: nothing waits for you." in text
+    assert text.index("C.C., left arm (closed): The plan is") < text.index(
+        "B.B., left arm (called): Tue"
+    )
+    assert "A.A., left arm (calm): nothing waits for you." in text
     assert "3 diaries read." in text
-    rows = [line.split() for line in text.splitlines() if line.startswith(("A.A. ", "C.C. "))]
-    assert [row[1] for row in rows] == ["closed", "open"]
+    (table,) = overview_page([CALM, CALLED, CLOSED], []).sections[1].blocks
+    assert isinstance(table, Table)
+    assert [row[:2] for row in table.rows] == [
+        ("C.C. (closed)", "closed"), ("B.B. (called)", "open"), ("A.A. (calm)", "open"),
+    ]  # fmt: skip
 
 
 def test_a_diary_that_could_not_be_read_is_named() -> None:
@@ -46,7 +52,7 @@ def test_a_diary_that_could_not_be_read_is_named() -> None:
 
 def test_pages_are_linked_by_plain_file_names() -> None:
     page = as_html(overview_page([CALM._replace(page_file="01-a-a.html")], []))
-    assert '<a href="01-a-a.html">The page of A.A.</a>' in page
+    assert '<a href="01-a-a.html">The page of A.A. (calm)</a>' in page
 
 
 def test_a_file_name_holds_letters_numbers_and_dashes_only() -> None:

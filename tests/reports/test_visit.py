@@ -214,10 +214,29 @@ def test_the_review_date_is_told_on_both_sides_of_it(last: int, words: str) -> N
 def test_a_phase_is_proposed_only_when_the_diary_shows_all_of_it() -> None:
     early = told(visit_page(made_up.facts(made_up.sat(0), last=6)), "What needs you")
     assert "does not show: weeks in phase at least 4" in early
-    late = told(visit_page(made_up.facts(made_up.sat(0), last=28)), "What needs you")
+    late = told(visit_page(made_up.facts(made_up.sat(27), last=28)), "What needs you")
     assert "the diary shows all it asks for. You open it." in late
     flared = made_up.facts(made_up.sat(0), made_up.sat(27, morning_up=True), last=28)
     assert "flares in 14 days at most 0" in told(visit_page(flared), "What needs you")
+
+
+def test_a_diary_with_a_part_unread_proposes_no_phase_and_says_so_first() -> None:
+    found = made_up.facts(made_up.sat(0), made_up.sat(27), last=28)
+    assert "the diary shows all it asks for" in told(visit_page(found), "What needs you")
+    unread = found._replace(recorded=found.recorded._replace(damage=("line 7, 2026-11-02",)))
+    needs = told(visit_page(unread), "What needs you")
+    assert needs.startswith("A part of this diary cannot be read, and a stop may have stood there")
+    assert "line 7, 2026-11-02" in needs
+    assert "the diary shows all it asks for" not in needs
+
+
+def test_two_weeks_without_an_entry_say_nothing_of_flares() -> None:
+    assert "flares in 14 days" not in told(
+        visit_page(made_up.facts(made_up.sat(15), last=28)), "What needs you"
+    )
+    assert "does not show: flares in 14 days at most 0" in told(
+        visit_page(made_up.facts(made_up.sat(14), last=28)), "What needs you"
+    )
 
 
 def test_a_fault_of_ours_is_named() -> None:
