@@ -120,8 +120,15 @@ def with_the_labelled(state: State, event: Typed, heard: Heard) -> tuple[tuple[s
         return heard.values
     parts = (asked, *(fact for fact in facts if fact != asked and may_be_said(state, fact)))
     line = Question("line", Kind.LINE, parts=tuple(coach_question(fact) for fact in parts))
-    labelled = hear(line, event.text, state.brief.lexicon).values
-    return tuple({**dict(heard.values), **dict(labelled)}.items())
+    labelled = dict(hear(line, event.text, state.brief.lexicon).values)
+    if asked in THROWING_FACTS and not names_a_day(event.text):  # a bare `game` labels nothing
+        labelled = {f: v for f, v in labelled.items() if f == asked or f not in THROWING_FACTS}
+    return tuple({**dict(heard.values), **labelled}.items())
+
+
+def names_a_day(text: str) -> bool:
+    """Whether an answer about throwing says itself which day it means."""
+    return any(word in text.casefold() for word in ("yesterday", "today", "tonight", "tomorrow"))
 
 
 def may_be_said(state: State, fact: str) -> bool:
