@@ -37,9 +37,12 @@ def as_calendar(facts: Facts, today: date) -> str:
 
 
 def next_days(facts: Facts, today: date) -> list[date]:
-    """The coming days on which a session fits, up to the review date; none while closed."""
+    """The coming days on which a session fits, up to the review date.
+
+    None while the plan is closed, or where a part of the diary cannot be read.
+    """
     plan = facts.bound.plan
-    if open_hold(facts.recorded) is not None:
+    if open_hold(facts.recorded) is not None or facts.recorded.damage:
         return []
     trained = [d for day in facts.all_days if day.trained and (d := date_of(day.day)) is not None]
     apart = max([1, *(one.apart_days for one in plan.doses)])

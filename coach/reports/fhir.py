@@ -152,8 +152,9 @@ def newest(facts: Facts) -> str:
 def plan_resources(facts: Facts, seed: str, *, names: bool) -> list[Resource]:
     """Patient, care plan, and one request for each dose line."""
     plan = facts.bound.plan
-    closed = open_hold(facts.recorded) is not None
-    status = "on-hold" if closed else "active"
+    status = "unknown" if facts.recorded.damage else "active"
+    if open_hold(facts.recorded) is not None:
+        status = "on-hold"
     person = resource("Patient", seed, "patient")
     if names:
         person |= {"name": [{"text": own(plan.initials)}], "birthDate": plan.born}

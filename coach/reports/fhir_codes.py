@@ -52,8 +52,8 @@ UNITS: Final = frozenset({"{score}", "h", "min", "{throws}", "{set}", "{repetiti
 
 # R4, required bindings, from memory; only the values that are written here.
 STATES: Final[dict[str, frozenset[str]]] = {
-    "CarePlan": frozenset({"active", "on-hold", "completed"}),
-    "ServiceRequest": frozenset({"active", "on-hold", "completed"}),
+    "CarePlan": frozenset({"active", "on-hold", "unknown"}),
+    "ServiceRequest": frozenset({"active", "on-hold", "unknown"}),
     "Questionnaire": frozenset({"active"}),
     "QuestionnaireResponse": frozenset({"completed", "stopped", "in-progress"}),
     "Observation": frozenset({"final"}),

@@ -60,11 +60,23 @@ def in_order(visitors: list[Visitor]) -> list[Visitor]:
     """Closed plans first, then by how much waits, then by the review date, then by name."""
 
     def key(visitor: Visitor) -> tuple[object, ...]:
-        closed = open_hold(visitor.facts.recorded) is None
         plan = visitor.facts.bound.plan
-        return (closed, -len(waiting(visitor.facts)), plan.review_by, plan.initials, visitor.source)
+        return (
+            how_open(visitor.facts),
+            -len(waiting(visitor.facts)),
+            plan.review_by,
+            plan.initials,
+            visitor.source,
+        )
 
     return sorted(visitors, key=key)
+
+
+def how_open(facts: Facts) -> int:
+    """0 the plan is closed, 1 that is not known since a part cannot be read, 2 it is open."""
+    if open_hold(facts.recorded) is not None:
+        return 0
+    return 1 if facts.recorded.damage else 2
 
 
 def waiting(facts: Facts) -> list[str]:
@@ -93,7 +105,7 @@ def row(visitor: Visitor) -> tuple[str, ...]:
     plan = facts.bound.plan
     week = facts.all_days[-7:]
     entries = [day.day for day in facts.all_days if day.sessions]
-    closed = "closed" if open_hold(facts.recorded) is not None else "open"
+    closed = ("closed", "not known", "open")[how_open(facts)]
     pains = (pain for day in week for pain in (day.waking, day.rest, day.in_set, day.after))
     return (
         f"{own(plan.initials)} ({own(visitor.source)})",

@@ -62,6 +62,11 @@ def test_a_closed_plan_has_no_sessions_until_it_is_opened() -> None:
     assert next_days(made_up.facts(stopped, lifts=(lift,)), today)
 
 
+def test_a_diary_that_cannot_be_read_in_full_has_no_sessions() -> None:
+    broken = made_up.facts(made_up.sat(0), damage=("line 7, 2026-11-02",))
+    assert next_days(broken, made_up.MONDAY + timedelta(days=4)) == []
+
+
 def test_lines_end_as_the_standard_says_and_none_is_over_75_octets() -> None:
     text = as_calendar(week(), made_up.MONDAY)
     assert text.endswith("END:VCALENDAR\r\n")

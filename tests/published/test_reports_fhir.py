@@ -269,6 +269,10 @@ def test_a_stop_is_a_flag_an_issue_and_what_was_told(whole: Resource) -> None:
     still = bundle(made_up.facts(made_up.sat(2, made_up.stop(2), ended="stopped")))
     assert of_kind(still, "Flag")[0]["status"] == "active"
     assert of_kind(still, "CarePlan")[0]["status"] == "on-hold"
+    unread = bundle(made_up.facts(made_up.sat(0), damage=("line 7, 2026-11-02",)))
+    assert of_kind(unread, "CarePlan")[0]["status"] == "unknown"
+    assert faults(unread) == []
+    assert schema_faults(unread) == []
 
 
 @pytest.mark.parametrize(

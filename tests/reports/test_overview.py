@@ -43,6 +43,15 @@ def test_each_athlete_has_a_row_and_what_waits_is_told() -> None:
     ]  # fmt: skip
 
 
+def test_a_diary_read_in_part_is_neither_open_nor_last() -> None:
+    broken = visitor("part", made_up.sat(0), initials="D.D.")
+    recorded = broken.facts.recorded._replace(damage=("line 7, 2026-11-02",))
+    broken = broken._replace(facts=broken.facts._replace(recorded=recorded))
+    assert [v.source for v in in_order([CALM, broken, CALLED, CLOSED])][:2] == ["closed", "part"]
+    text = as_text(overview_page([broken], []), 1000)
+    assert "D.D. (part)  not known" in text
+
+
 def test_a_diary_that_could_not_be_read_is_named() -> None:
     text = as_text(overview_page([CALM], [("x.sqlite", "The diary is damaged.")]))
     assert "* x.sqlite: The diary is damaged." in text
