@@ -28,7 +28,7 @@ SAVED = "All you typed so far is saved."
 # Commands without an athlete in front.
 TOOLS = (
     *("check", "bind", "replay", "hear", "compare", "guide", "map", "new", "preview", "sheet"),
-    *("forecast", "visit"),
+    *("forecast", "prove", "visit"),
 )
 
 
@@ -334,6 +334,24 @@ def word_sheet(words: tuple[str, ...]) -> str:
     return head + "".join(f"  {word}\n" for word in words)
 
 
+def prove(options: argparse.Namespace) -> int:
+    """`coach prove PATH`: every conversation of a program and its plan, against the promises."""
+    from pathlib import Path
+
+    from coach.drivers.prove import Options, prove_command
+
+    return prove_command(
+        Options(
+            existing([options.path])[0],
+            as_json=options.json,
+            promise=options.promise or "",
+            shard=options.shard,
+            scenarios=Path(options.scenarios) if options.scenarios else None,
+            seconds=float(options.seconds),
+        )
+    )
+
+
 def replay(options: argparse.Namespace) -> int:
     """`coach replay PATH...`: scenario files played through; where expected and actual part."""
     from pathlib import Path
@@ -455,6 +473,7 @@ COMMANDS = {
     "record": record,
     "replay": replay,
     "hear": hear,
+    "prove": prove,
     "compare": at_the_desk,
     "guide": at_the_desk,
     "map": at_the_desk,

@@ -19,6 +19,7 @@ if TYPE_CHECKING:
 
 MOST_DIARY_WEEKS: Final = 1_500
 MOST_WEEKS: Final = 52
+MOST_SECONDS: Final = 86_400
 
 OVERVIEW: Final = """\
 Coach talks you through the home plan
@@ -38,7 +39,7 @@ Clinician
   coach preview, coach forecast: ahead
   coach compare, coach bind: send it
 Tester: coach replay, coach hear
-  coach record      keep days to try
+  coach prove, coach record
 How to begin: coach guide TOPIC
 --plain    lines only, nothing redrawn
 --version  what it is for and is not
@@ -154,6 +155,10 @@ _HELP: Final[dict[str, CommandHelp]] = {
     "replay": CommandHelp(
         "Play scenario files and show where they differ from what happens.",
         "coach replay days --junit out.xml",
+    ),
+    "prove": CommandHelp(
+        "Search every conversation of a program and its plan for a broken promise. Takes minutes.",
+        "coach prove d-o.yaml --promise P4",
     ),
     "record": CommandHelp(
         "Keep the sessions of your diary as a scenario file. Your own words are left out.",
@@ -332,6 +337,10 @@ def _diary_weeks(word: str) -> int:
     return _up_to(word, MOST_DIARY_WEEKS)
 
 
+def _seconds(word: str) -> int:
+    return _up_to(word, MOST_SECONDS)
+
+
 def _up_to(word: str, most: int) -> int:
     number = int(word) if word.isascii() and word.isdigit() else 0
     if not 1 <= number <= most:
@@ -347,6 +356,29 @@ def _replay(command: argparse.ArgumentParser) -> None:
     )
     command.add_argument(
         "--doubt", action="store_true", help="changes that no scenario notices; takes minutes"
+    )
+
+
+def _shard(text: str) -> tuple[int, int]:
+    """`2/4`: the second of four parts."""
+    first, _, last = text.partition("/")
+    if not (first.isdecimal() and last.isdecimal() and 1 <= int(first) <= int(last)):
+        raise argparse.ArgumentTypeError("like 2/4: the second of four parts")
+    return int(first), int(last)
+
+
+def _prove(command: argparse.ArgumentParser) -> None:
+    command.add_argument("path", metavar="PATH", help="a plan, or a program with its plans")
+    command.add_argument("--json", action="store_true", help="the result for a program")
+    command.add_argument(
+        "--promise", choices=[f"P{n}" for n in range(1, 16)], metavar="P4", help="only this one"
+    )
+    command.add_argument(
+        "--shard", type=_shard, default=(1, 1), metavar="1/4", help="one part of the search"
+    )
+    command.add_argument("--scenarios", metavar="DIR", help="where breaks are written")
+    command.add_argument(
+        "--seconds", type=_seconds, default=0, metavar="N", help="end after so long"
     )
 
 
@@ -379,6 +411,7 @@ _OPTIONS: Final[dict[str, Callable[[argparse.ArgumentParser], None]]] = {
     "try": _try,
     "check": _check,
     "bind": _bind,
+    "prove": _prove,
     "record": _record,
     "replay": _replay,
     "hear": _hear,

@@ -14,7 +14,7 @@ if TYPE_CHECKING:
 
 COMMANDS = (
     *("use", "clear", "diary", "try", "check", "bind", "replay", "hear", "compare", "map"),
-    *("sheet", "forecast", "visit", "export", "forget", "guide", "new", "record"),
+    *("sheet", "forecast", "visit", "export", "forget", "guide", "new", "record", "prove"),
 )
 
 
