@@ -42,7 +42,6 @@ class Options(NamedTuple):
     path: Path
     as_json: bool = False
     promise: str = ""
-    walk: int = 0
     shard: tuple[int, int] = (1, 1)
     scenarios: Path | None = None
     seconds: float = 0.0

@@ -1,0 +1,49 @@
+"""What the proof reports, and that a search cut short shows nothing."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+import pytest
+
+from coach.drivers import prove as proving
+from coach.drivers.prove import Options, as_json, as_scenario, as_words, holds, prove
+from coach.drivers.prove_days import openings
+from coach.drivers.prove_search import Break
+from tests.proof.small import bound
+
+
+def test_every_kind_of_opening_has_its_own_name_and_one_ends_at_the_door() -> None:
+    names = [name for name, _ in openings(bound())]
+    assert len(set(names)) == len(names)
+    assert {"the first day", "a stop stands", "a full week", "a new plan"} <= set(names)
+
+
+def test_a_search_cut_short_shows_nothing() -> None:
+    report = prove(bound(), Options(Path("plan.yaml"), seconds=0.001), lambda _whole: None)
+    assert not report.finished
+    assert set(report.promises.values()) == {"not shown"}
+    assert not holds(report, "")
+    assert "cut short" in as_words(report, "plan.yaml")
+    assert json.loads(as_json(report))["promises"]["P4"] == "not shown"
+
+
+def test_days_that_end_at_the_door_are_searched_whole(monkeypatch: pytest.MonkeyPatch) -> None:
+    closed = [
+        one for one in openings(bound()) if one[0] in {"a stop stands", "the day after the plan"}
+    ]
+    monkeypatch.setattr(proving, "openings", lambda _bound: closed)
+    report = prove(bound(), Options(Path("plan.yaml")), lambda _whole: None)
+    assert report.finished
+    assert report.promises["P1"] == "holds"
+    assert report.places == 2
+
+
+def test_a_break_is_written_as_talk_by_prompts() -> None:
+    one = Break(
+        "P4", "the same set again", (("pain now", "1"), ("rest", "(the timer ends)")), "a day"
+    )
+    text = as_scenario(one, Path("plan.yaml"), bound())
+    assert "      - pain now: 1\n" in text
+    assert "rest" not in text
