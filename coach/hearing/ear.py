@@ -79,7 +79,7 @@ def hear(question: Question, text: str, lexicon: Lexicon = BUILT_IN) -> Heard:
         heard = _heard_line(question, text, words)
     else:
         heard = _heard_slot(question, text, words, _read(question, text, words))
-    sign = sign or _asked_sign(question, heard, lexicon)
+    sign = sign or _asked_sign(question, heard, words, lexicon)
     if sign is not None and question.kind == Kind.YES_NO and heard.action == Action.ASK_AGAIN:
         heard = _yes_by_sign(question, heard, sign, lexicon)
     if sign is not None and not _is_load(question, heard, sign):
@@ -88,7 +88,7 @@ def hear(question: Question, text: str, lexicon: Lexicon = BUILT_IN) -> Heard:
 
 
 def _read(question: Question, text: str, words: Sequence[Word]) -> Read:
-    if not words and question.kind not in (Kind.OWN_WORDS, Kind.YES_NO):
+    if not words and question.kind not in (Kind.OWN_WORDS, Kind.YES_NO, Kind.SET_FEEL):
         return UNCLEAR
     return _READERS[question.kind](text, words, question)
 
@@ -113,17 +113,28 @@ def _heard_line(question: Question, text: str, words: Sequence[Word]) -> Heard:
     )
 
 
-def _asked_sign(question: Question, heard: Heard, lexicon: Lexicon) -> Sign | None:
+def _asked_sign(
+    question: Question, heard: Heard, words: Sequence[Word], lexicon: Lexicon
+) -> Sign | None:
     """The sign named by the question itself, when the answer to it is a yes."""
     said = dict(heard.values).get(question.fact)
-    if question.kind != Kind.YES_NO or said != "yes" or not question.ask:
+    if question.kind != Kind.YES_NO or not question.ask:
+        return None
+    if said != "yes" and not any(word.text in _DOUBT for word in words[:3]):
         return None
     sign = sign_asked_about(question.ask, lexicon)
     if sign is None:
         return None
-    return sign._replace(clear=not heard.hedged, spans=heard.spans)
+    if said != "yes":
+        return sign._replace(clear=False, spans=heard.spans)
+    once = sign.group == Group.NIGHT_PAIN_UNRELENTING and any(w.text in _ONCE for w in words)
+    return sign._replace(clear=not heard.hedged and not once, spans=heard.spans)
 
 
+# an answer that opens with one of these to a question about a sign is asked about
+_DOUBT: Final = frozenset("almost nearly".split())
+# waking once, or from rolling onto it, is asked about
+_ONCE: Final = frozenset("once rolled rolling roll bit".split())
 # weak words of these groups, in an answer on how a set felt, tell of its load
 _LOAD_GROUPS: Final = frozenset((Group.WEAK_DROP, Group.LOST_MOTION, Group.SWELLING_COLOUR_COLD))
 _LOAD_FEELS: Final = frozenset(("too_heavy", "too_easy", "fine", "wrong_muscle"))

@@ -8,6 +8,21 @@ from __future__ import annotations
 from typing import Final
 
 DAYS: Final = """
+    dropped .. from .. team|tournament|lineup|squad|roster|varsity|rotation|list|league
+    crashed|crashing|crash the boards|glass|net|party|lanes
+    swollen :: schedule / river / creek / ego / head / rivers
+    bored|mind|emotionally|comfortably numb
+    numb to|from losing|boredom|boring|math|homework|lectures
+    game|gold|election|world|final|season|draft|transfer|dance fever
+    wound :: up late / the clock / up with / up at / up in / down / my watch / tight / around / up being / up getting / up winning / up losing
+    off .. chest .. with|to|coach|finally
+    weak hand .. layups|layup|dribble|dribbling|shot|shots|pass|passing|drills|hitting|throws|side
+    count|missed|battled|studied|studying|homework|gaming|games|working|drove|driving|talking|partying|party|coughing|outside|spots|zone|them|bus .. all night
+    crashed|crashing :: hard / out / for / after
+    feeling .. missing .. playoffs|game|games|season|practice|team|tournament|school|class|friends|out|it
+    missing .. playoffs|game|games|season|practice|tournament|class|school|friends
+    nothing in|at|on|over the front|back|side|top
+    nothing in|at|on front|back|top
     crushed|crushing|nailed|nailing|drilled|hammered|slammed|smoked|smacked|pounded|banged|pounding|smacking|hammering|drilling|smoking :: it / that / them / all / every / my spots / my form / the zone / one / a homer / a double / the strike / a few / some / two / three / a ball / the form / out / through / a burger / down / the last / each
     got|we|get crushed|hammered|smoked|killed|rocked|lit|shelled|spanked .. game|inning|2|3|4|5|8|10|12|tonight|yesterday|up|them|11|7|6|9
     nailed .. set|exercise|spots|landing|test|exam|drill|reps|form|spot|runner

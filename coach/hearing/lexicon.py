@@ -12,6 +12,7 @@ from coach.hearing.harmless import CAUSES, HABITS, HARMLESS
 from coach.hearing.patterns import Phrases, Table, phrases, table
 from coach.hearing.signs_arm import ARM_SIGNS
 from coach.hearing.signs_body import BODY_SIGNS
+from coach.hearing.signs_everyday import EVERYDAY_SIGNS
 from coach.hearing.signs_joint import JOINT_SIGNS
 from coach.hearing.vocabulary import FAMILIES
 from coach.hearing.words import lowered, words_of
@@ -50,10 +51,13 @@ class Lexicon(NamedTuple):
     refused: tuple[Refusal, ...] = ()
 
 
+_ALL_SIGNS: Final = (*ARM_SIGNS, *JOINT_SIGNS, *BODY_SIGNS, *EVERYDAY_SIGNS)
+
+
 def _built_in() -> Lexicon:
     entries: list[Entry] = []
     lines: list[tuple[str, int]] = []
-    for group, flag, strength, patterns in (*ARM_SIGNS, *JOINT_SIGNS, *BODY_SIGNS):
+    for group, flag, strength, patterns in _ALL_SIGNS:
         lines += [(line.strip(), len(entries)) for line in patterns.splitlines() if line.strip()]
         entries.append(Entry(group, flag, strength == "stop"))
     return Lexicon(

@@ -51,10 +51,20 @@ def _is_ten(words: Sequence[Word], number: Number) -> bool:
     return before == "of" or text_at(words, number.first - 2) == "out"
 
 
+_PLURAL: Final = word_set("mostly mainly couple few all and some stayed")
+
+
+def _is_plural(words: Sequence[Word], number: Number) -> bool:
+    """Whether the number is told as "mostly 1s with a couple of 3s"."""
+    after = number.last + 1
+    joined = text_at(words, after) == "s" and words[after].before == ""
+    return joined and any(word.text in _PLURAL for word in words)
+
+
 def pain_numbers(text: str, words: Sequence[Word], start: int) -> tuple[list[Number], bool]:
     """The numbers that can be a pain, and whether one was out of the scale or a fraction."""
     out: list[Number] = []
-    broken = False
+    broken = counted = False
     found = numbers_in(words)
     for number in found:
         if number.first < start or _is_ten(words, number):
@@ -64,13 +74,17 @@ def pain_numbers(text: str, words: Sequence[Word], start: int) -> tuple[list[Num
         )
         if (
             not out_of
+            and not _is_plural(words, number)
             and number.over != TOP
             and (
                 has_other_unit(words, number, OTHER_UNITS)
                 or tail_of(text, words, number) in ("%", "\u00b0")
             )
         ):
+            counted = True
             continue
+        if text_at(words, number.first - 1) == "of" and counted:
+            continue  # "rep 9 of 12"
         wrong = number.over not in (0.0, TOP) or not 0 <= number.value <= TOP
         if wrong:
             aside = number.value > TOP and text_at(words, number.first - 1) in _AFTER_WORDS
@@ -135,6 +149,18 @@ def _old(texts: set[str]) -> bool:
     )
 
 
+_LONG_AGO: Final = frozenset(
+    ("last", period) for period in ("year", "season", "summer", "winter", "spring", "fall")
+)
+
+
+def _years_old(words: Sequence[Word], number: Number) -> bool:
+    """Whether the clause of a worst pain tells of last year or season."""
+    clauses = _clause(words)
+    here = [k for k, clause in enumerate(clauses) if clause == clauses[number.first]]
+    return any((text_at(words, k), text_at(words, k + 1)) in _LONG_AGO for k in here)
+
+
 def _moved(words: Sequence[Word], found: list[Number]) -> list[Number]:
     """The later of two values that changed: "down from a 6 to a 3" is a 3."""
     if len(found) == 2:  # noqa: PLR2004
@@ -155,6 +181,8 @@ def read_pain(text: str, words: Sequence[Word], *, worst: bool) -> Read:
     if broken:
         return UNCLEAR
     zero = _zero_at(words, start)
+    if worst:
+        found = [n for n in found if not _years_old(words, n)] or found
     if found and not worst:
         chosen = _about_now(words, _moved(words, found))
         if chosen is None:

@@ -213,19 +213,35 @@ def _sentence_span(scopes: Scopes, at: int) -> tuple[int, int]:
     return start, end
 
 
+def _is_current(scopes: Scopes, words: Sequence[Word], at: int) -> bool:
+    """Whether the clause says now; "thats how this started" does not."""
+    told = any(
+        words[place].text == "started" and {_text(words, place - k) for k in (1, 2, 3)} & w.TOLD
+        for place in range(max(0, at - 12), min(len(words), at + 12))
+    )
+    return _near(scopes, words, at, w.CURRENT - {"started"} if told else w.CURRENT)
+
+
 def is_over(words: Sequence[Word], scopes: Scopes, at: int, taken: frozenset[int]) -> bool:
     """Whether the phrase is told as past: "last month", "used to", "is gone", a year."""
-    if _near(scopes, words, at, w.CURRENT):
+    if _is_current(scopes, words, at):
         return False
     start, end = _sentence_span(scopes, at)
     for place in range(start, end + 1):
         pair = (_text(words, place), _text(words, place + 1))
+        if words[at].text in w.GOOD_THINGS and place > at and _good_again(words, place):
+            return True
         own = place in taken and (pair[0] != "in" or pair not in w.PAST_PAIRS)
         if own or scopes.denied_by[place] >= 0 or _turns_between(words, place, at):
             continue
         if _long_ago(words, place, pair) or _has_passed(words, scopes, place, at):
             return True
     return False
+
+
+def _good_again(words: Sequence[Word], place: int) -> bool:
+    """Whether what was lost is said to be back: "lost some strength but its back"."""
+    return _pair(words, place, w.BACK) and not _negated_before(words, place)
 
 
 def _turns_between(words: Sequence[Word], one: int, other: int) -> bool:
@@ -237,6 +253,13 @@ def _turns_between(words: Sequence[Word], one: int, other: int) -> bool:
 
 def _long_ago(words: Sequence[Word], place: int, pair: tuple[str, str]) -> bool:
     young = pair[0] == "was" and (pair[1].isdecimal() or pair[1] in w.YOUNG)
+    young = young or (pair == ("a", "kid") and _text(words, place - 1) in ("was", "as"))
+    if pair == ("used", "to") and {_text(words, place - k) for k in range(1, 5)} & w.COMPARED:
+        return False
+    if pair[0] == "before" and {_text(words, place + k) for k in (1, 2, 3)} & w.EVENTS:
+        return True
+    if pair in w.IN_MONTHS and any(word.text in w.IS_NOW for word in words):
+        return False
     said = young or pair[0] in w.PAST or pair in w.PAST_PAIRS or _is_year(pair[0])
     return said and not {_text(words, place - 1), _text(words, place - 2)} & w.EVER_SINCE
 
@@ -246,6 +269,8 @@ def _has_passed(words: Sequence[Word], scopes: Scopes, place: int, at: int) -> b
     if _negated_before(words, place):
         return False
     text = words[place].text
+    if text == "broke" and place and "FEVER" in words[place - 1].keys:
+        return not _text(words, place + 1)[:1].isdecimal()
     if (text, _text(words, place + 1)) == ("went", "down"):
         return bool(words[place - 1].keys & {"SWELL", "FEVER", "it"}) if place else False
     if at < place:
@@ -268,6 +293,7 @@ def is_others(words: Sequence[Word], scopes: Scopes, at: int, first: int) -> boo
     mine = any(
         words[k].text in w.MINE
         and (words[k].text != "my" or (k < end and not _BODY.isdisjoint(words[k + 1].keys)))
+        and not _own_clause(words, k, first)
         for k in range(first, end + 1)
     )
     if mine:
@@ -275,7 +301,7 @@ def is_others(words: Sequence[Word], scopes: Scopes, at: int, first: int) -> boo
     owner = False
     for place in range(start, max(first, at) + 1):
         text = words[place].text
-        if text in w.OTHERS:
+        if text in w.OTHERS or (place < first and _owner_before(words, place)):
             owner = (
                 _text(words, place - 1) not in w.AFTER_THESE
                 and _text(words, place - 2) not in w.AFTER_THESE
@@ -284,6 +310,7 @@ def is_others(words: Sequence[Word], scopes: Scopes, at: int, first: int) -> boo
                 owner = True
         elif (
             text in w.MINE
+            and not (text == "mine" and _text(words, place - 1) == "of")
             and not (
                 text == "my"
                 and (_text(words, place + 1) in w.OTHERS or _text(words, place + 2) in w.OTHERS)
@@ -293,12 +320,23 @@ def is_others(words: Sequence[Word], scopes: Scopes, at: int, first: int) -> boo
     return owner
 
 
+def _own_clause(words: Sequence[Word], place: int, first: int) -> bool:
+    """Whether "i" opens a clause of its own after the sign: "mom fell so im at the hospital"."""
+    return place > first and _text(words, place - 1) in w.JOINS_CLAUSE
+
+
+def _owner_before(words: Sequence[Word], place: int) -> bool:
+    """Whether the word is "dads", "coachs": another person's, before the thing owned."""
+    text = words[place].text
+    return text.endswith("s") and text[:-1] in w.OTHERS
+
+
 def is_asked(words: Sequence[Word], scopes: Scopes, at: int, first: int) -> Reading | None:
     """Whether the sign is only asked about (`ASKED`) or feared (`UNSURE`)."""
     start, _ = _sentence_span(scopes, at)
     if _is_question(words, start, first):
         return Reading.ASKED
-    for place in range(start, first):
+    for place in range(max(start, first - 12), first):
         text = words[place].text
         if text in w.FEARS:
             return Reading.UNSURE

@@ -104,16 +104,31 @@ PAST_PAIRS: Final = _pairs(
     "last month|last year|last week|last season|last summer|last fall|last winter|last spring|"
     "used to|high school|middle school|years back|months back|weeks back|year before|"
     "history of|before surgery|pre surgery|in college|past history|other week|"
-    "other month|previous season|no longer|when younger|back then|last january|"
+    "other month|previous season|no longer|when younger|back then|last monday|last tuesday|last wednesday|last thursday|last friday|last saturday|last sunday|last january|"
     "last february|last march|last april|last may|last june|last july|last august|"
     "last september|last october|last november|last december|freshman year|sophomore year|"
     "junior year|week before|month before|first week|week one|week 1|week 2|back when|last semester|"
     "season before|in january|in february|in march|in april|in june|in july|in august|"
-    "in september|in october|in november|in december|as kid|a kid|years earlier|before rehab|"
+    "in september|in october|in november|in december|as kid|years earlier|before rehab|"
     "grade school|little league"
 )
 YOUNG: Final = _set("little younger young kid small freshman sophomore junior")
-EVER_SINCE: Final = _set("since for from over past until")
+EVER_SINCE: Final = _set(
+    "since for from over past until than could fine ok okay unlike vs versus wasnt didnt"
+)
+IN_MONTHS: Final = _pairs(
+    "in january|in february|in march|in april|in june|in july|in august|in september|in october|"
+    "in november|in december"
+)
+IS_NOW: Final = _set("is are its im cant wont keeps feels isnt")
+# of these it is good news that they are back
+GOOD_THINGS: Final = _set("strength power feeling sensation motion range grip velo velocity")
+BACK: Final = _pairs("its back|is back|came back|all back|back now|back to|coming back|fully back")
+# what was so "before the surgery" is past
+EVENTS: Final = _set("surgery operation op rehab injury surgeries")
+# "not as strong as i used to be", "a dent where the muscle used to be": the change is now
+COMPARED: Final = _set("where than like as what")
+TOLD: Final = _set("how when where why")  # "thats how it started" is no sign of now
 RESOLVED: Final = _set(
     "gone stopped ended quit resolved disappeared vanished subsided cleared healed settled"
 )
@@ -137,6 +152,7 @@ OTHERS: Final = _set(
     "someone somebody dude bf gf gran nan boss classmate outfielder infielder fielder baseman nephew "
     "niece manager quarterback qb striker bowler"
 )
+JOINS_CLAUSE: Final = _set("and so because cause cuz bc then while but")
 PRONOUNS_OTHER: Final = _set("he she his her their hes shes")
 AFTER_THESE: Final = _set("by with into on off from over under against to at told onto tagging")
 REPORTS: Final = _set(
@@ -160,7 +176,7 @@ QUESTION_PAIRS: Final = _pairs(
     "me about|checked for|check for|careful not|ask about|asked about|talked about"
 )
 NORMAL_PAIRS: Final = _pairs(
-    "is it|is this|normal for|normal that|ok that|ok if|bad that|bad if|be worried|i worry|"
+    "want it|want this|want the|wanna let|is it|is this|normal for|normal that|ok that|ok if|bad that|bad if|be worried|i worry|"
     "be concerned|why is|why does|why do|normal to|okay if"
 )
 

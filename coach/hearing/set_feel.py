@@ -38,7 +38,7 @@ _OK: Final = word_set(
     "burn burned burning worked felt_it fatigue fatigued pump pumped smoked"
 )
 _PAIN: Final = word_set(
-    "pain hurt hurts hurting painful ouch ow sharp ache ached achy stabbing sore twinge stings stinging"
+    "pain hurt hurts hurting painful ouch ow sharp ache ached achy stabbing sore twinge stings stinging stung sting"
 )
 _NO: Final = word_set("no not nothing didnt without never none zero dont isnt wasnt aint doesnt")
 _ODD: Final = word_set("weird strange odd funny off different unusual")
@@ -66,7 +66,7 @@ _LOADS: Final = Table(
     [(line.strip(), 0) for line in """
     too|way|super|so|really|pretty|very heavy|hard|tough|difficult|much
     ^ heavy|hard|tough|brutal|difficult|heavier|challenging $
-    couldnt|cant|didnt|barely|hardly|unable .. finish|complete|do|hold|get|make|made|control|manage|all|last|reps|finished
+    couldnt|cant|didnt|barely|hardly|unable .. finish|complete|do|hold|get|got|lift|lifted|move|moved|make|made|control|manage|all|last|reps|finished
     less weight
     lighter weight|band|dumbbell
     go|need|want lighter
@@ -74,6 +74,7 @@ _LOADS: Final = Table(
     only got|made|managed|did|finished|had
     had|have|needed to .. cheat|stop|quit|bail|rest|drop|lean|swing
     cheated|cheating
+    needed|used .. momentum|help|swing
     form .. broke|went|bad|fell|sloppy|gone|slipped|off
     failed|failing|fail
     struggle|struggled|struggling
@@ -94,7 +95,8 @@ _LOADS: Final = Table(
     go|move|step|bump up .. in|weight|band|lb
     piece of cake
     walk in .. park
-    breeze|cake|cinch|boring
+    breeze|cake|cinch|boring|cakewalk|walk
+    NUM more .. no|easy|easily
     NUM more .. left|tank
     had|did|left|easily .. more
     left in .. tank
@@ -167,6 +169,8 @@ def _counts_reps(words: Sequence[Word], number: Number) -> bool:
     if text_at(words, number.last + 1) in ("out", "outta"):
         return False
     after = {text_at(words, number.last + k) for k in (1, 2)}
+    if text_at(words, number.first - 1) == "around" and text_at(words, number.first - 2) in _PAIN:
+        return False
     return bool(before & _REP_BEFORE or after & _REP_AFTER)
 
 
@@ -182,10 +186,12 @@ _REP_AFTER: Final = word_set(
 def read_set_feel(text: str, words: Sequence[Word], choices: Sequence[str]) -> Read:
     """fine, a name of `choices`, wrong_muscle, pinch_front, pain, pain:N, too_heavy, too_easy."""
     if not words:
-        return UNCLEAR
+        return Read("fine") if "\U0001f44d" in text else UNCLEAR
     named = _named(words, choices)
     if named is not None:
         return named
+    if (text_at(words, 0), text_at(words, 1)) == ("got", "all"):
+        return Read("fine", (0, 1))
     texts = {word.text for word in words}
     numbers, broken = pain_numbers(text, words, 0)
     numbers = [n for n in numbers if not _counts_reps(words, n)]

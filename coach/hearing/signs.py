@@ -102,6 +102,8 @@ class _Around(NamedTuple):
     """What stands anywhere in the answer: known causes, old habits, parts of the body."""
 
     causes: list[Match]
+    exertion: bool
+    scoring: bool
     habits: bool
     only_elsewhere: bool
 
@@ -110,14 +112,25 @@ def _around(words: Sequence[Word], lexicon: Lexicon) -> _Around:
     keys: set[str] = set().union(*(word.keys for word in words))
     return _Around(
         matches(words, lexicon.causes),
+        bool(keys & _EXERTION),
+        bool(keys & _SCORING),
         bool(matches(words, lexicon.habits)),
         "ELSEWHERE" in keys and "PART" not in keys,
     )
 
 
-def _softened(entry: Entry, match: Match, around: _Around) -> bool:
+def _softened(words: Sequence[Word], entry: Entry, match: Match, around: _Around) -> bool:
     """Whether a known cause, an old habit or another part of the body stands by it."""
     taken = frozenset(match.at)
+    own = set().union(*(words[place].keys for place in match.at))
+    if entry.group == Group.TRAUMA_FALL and around.scoring and own.isdisjoint(_STRUCK):
+        return True
+    if entry.group == Group.CORD_SIGNS and around.exertion:
+        return True
+    if "VOMIT" in own or {"threw", "up"} <= own or {"throwing", "up"} <= own:
+        return not words_free_of(words, _MEALS)
+    if "DROOP" in own:
+        return False
     if entry.group in _CAUSED and any(not taken.issuperset(cause.at) for cause in around.causes):
         return True
     if entry.group in _HABITUAL and around.habits:
@@ -125,8 +138,32 @@ def _softened(entry: Entry, match: Match, around: _Around) -> bool:
     return entry.group in _ELSEWHERE and around.only_elsewhere
 
 
+# "got hit hard" beside these is about hits given up; beside those it is a blow
+_SCORING: Final = frozenset(
+    "runs innings inning pitches era homers homer homeruns hits hitters batters doubles velo "
+    "strikeouts walks mound tournament playoffs standings".split()
+)
+_STRUCK: Final = frozenset("PART OPPONENT VEHICLE MISSILE GROUND RIBS me i head".split())
+# legs that fail after these are asked about
+_EXERTION: Final = frozenset(
+    "squats squat sprints sprint conditioning lunges lunge deadlifts deadlift workout suicides "
+    "burpees legday hills miles marathon stairs".split()
+)
+_MEALS: Final = frozenset(
+    "sushi ate food drunk drank drinking hungover hangover carsick beers tequila tacos milk bus "
+    "shrimp oysters ride coaster".split()
+)
+
+
+def words_free_of(words: Sequence[Word], named: frozenset[str]) -> bool:
+    """Whether none of `named` is said."""
+    return all(word.text not in named for word in words)
+
+
 # a weak mention beside a word of these is no sign: "breathing fine", "strength good"
-_WELL: Final = frozenset("fine good ok okay normal great strong solid perfect clear better".split())
+_WELL: Final = frozenset(
+    "fine good ok okay normal great strong solid perfect clear better clean dry healed healing closed".split()
+)
 _NEVER_WELL: Final = frozenset(
     (Group.POP_WITH_LOSS, Group.ELBOW_POP, Group.DISLOCATION_SLIP, Group.TRAUMA_FALL)
 )
@@ -159,7 +196,7 @@ def _sign(
         entry.clear
         and reading == Reading.PRESENT
         and not guessed
-        and not _softened(entry, match, around)
+        and not _softened(words, entry, match, around)
     )
     why = entry.group.value
     spans = tuple(Span(words[place].start, words[place].end, why) for place in match.at)

@@ -253,7 +253,8 @@ ARM_SIGNS: Final = (
         PART .. wont|doesnt|cant|couldnt|isnt .. stay|staying|keep|hold|holding .. up|out|on|there|it
         without|with .. other arm|hand .. help|helping|holding|lifting
         other|good|left|right arm|hand .. help|helping|assist .. lift|raise|it|PART|up
-        PART .. nothing in|left
+        PART .. nothing left
+        PART HAVE .. nothing in
         PART .. powerless|puny|feeble|spaghetti|pathetic
         cant|couldnt .. hang on to
         cant|couldnt .. hold|lift .. own weight

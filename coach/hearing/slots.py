@@ -42,7 +42,7 @@ OTHER_UNITS: Final = word_set(
     "sec secs seconds second degrees degree lb lbs pound pounds kg kgs kilo kilos feet foot ft "
     "yards yard yd yds meters metres meter metre miles mile km times days day weeks week months "
     "month years year nights night percent innings inning games game serves balls ball exercises "
-    "exercise am pm oclock mph st nd rd th overs spikes shots shot tosses sprints laps push pills "
+    "k exercise am pm oclock mph st nd rd th overs spikes shots shot tosses sprints laps push pills "
     "mg advil f c fahrenheit celsius x hits of inch inches cm warmups bands steps grams oz strikes"
 )
 # what stands before a number that only counts or names something

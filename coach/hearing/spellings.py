@@ -10,6 +10,8 @@ from __future__ import annotations
 from typing import Final
 
 _LISTED: Final = """
+yeha yeah | yaeh yeah | yse yes | eys yes | noep nope | nopee nope | npoe nope | alrite alright | alrihgt alright
+tos toss | painfree pain free | painfull painful
 num numb | nubm numb | nmb numb | numm numb | numbe numb | numn numb | nunb numb | numd numb
 numness numbness | nummness numbness | numbnes numbness | numbess numbness | nubness numbness
 tingley tingly | tingeling tingling | tinglng tingling | tingelly tingly | tingely tingly | tinglin tingling | tingels tingles | tingel tingle

@@ -36,7 +36,7 @@ KINDS: Final[dict[str, frozenset[str]]] = {
         "practice practiced training trained drills drill nets net session serves served serving "
         "serve spikes spiking spiked hitting hits swings bowled bowling javelin javelins shots "
         "shooting workout plyo plyos plyoballs throwdowns fielding infield outfield grounders "
-        "bp batting cage cages skills practise shotput discus smashes overs over deliveries "
+        "bp reps team batting cage cages skills practise shotput discus smashes overs over deliveries "
         "crossovers attempts sessions clinic camp tryouts tryout"
     ),
     "catch": word_set(
@@ -65,6 +65,7 @@ _OFF_PAIRS: Final = frozenset(
     )
 )
 _NAUGHT: Final = word_set("0 none zero no nil")
+_ORDINAL: Final = word_set("st nd rd th")
 _NOT_COUNT: Final = word_set(
     "innings inning minutes mins min hours hour days day sets games weeks week lb lbs kg percent "
     "am pm mph matches years times"
@@ -154,6 +155,8 @@ def _times(words: Sequence[Word], numbers: list[Number]) -> float:
         between = [w.text for w in words[left.last + 1 : right.first]]
         if between in (["x"], ["by"], ["sets", "of"], ["rounds", "of"], ["times"], ["lots", "of"]):
             return left.value * right.value
+        if text_at(words, right.last + 1) in ("each", "apiece", "per"):
+            return left.value * right.value
         if not between and words[right.first].before.strip() in ("x", "*", "\u00d7"):
             return left.value * right.value
     return 0.0
@@ -216,12 +219,16 @@ def _is_off(words: Sequence[Word]) -> tuple[int, ...]:
             return (place, place + 1)
         if (words[place].text, text_at(words, place + 1)) in _OFF_PAIRS:
             return (place, place + 1)
-        if (words[place].text, text_at(words, place + 1)) in (("arm", "care"), ("bands", "only")):
+        if (words[place].text, text_at(words, place + 1)) in (
+            ("arm", "care"),
+            ("bands", "only"),
+            ("travel", "day"),
+        ):
             return (place, place + 1)
         if (words[place].text, text_at(words, place + 2)) in _OFF_PAIRS:
             return (place, place + 2)
     texts = [w.text for w in words]
-    if texts[0] == "not" and text_at(words, 1) in ("much", "sure", "many", "a", "too"):
+    if texts[0] == "not" and text_at(words, 1) in ("much", "sure", "many", "a", "too", "as"):
         return ()
     if texts[0] in _OFF and not (texts[0] == "off" and "mound" in texts):
         return (0,)
@@ -235,7 +242,7 @@ def read_throwing(text: str, words: Sequence[Word]) -> Read:
     """The hardest kind said, with `count`, `max_distance_ft`, `throwing_also` in `also`."""
     if not words:
         return UNCLEAR
-    numbers = numbers_in(words)
+    numbers = [n for n in numbers_in(words) if text_at(words, n.last + 1) not in _ORDINAL]
     feet = _distance(words, numbers, text)
     found = _kinds_in(words, feet)
     off = _is_off(words)

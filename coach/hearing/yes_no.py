@@ -28,7 +28,7 @@ _MAYBE: Final = word_set(
     "maybe depends unsure idk dunno perhaps possibly might eh meh dk unclear either unknown"
 )
 _SOFT_YES: Final = word_set(
-    "kinda sorta somewhat little bit some sometimes slight slightly smidge occasionally tad few "
+    "kinda sorta somewhat hair smidgen little bit some sometimes slight slightly smidge occasionally tad few "
     "mild mildly touch couple"
 )
 _PLAIN_YES: Final = word_set("yes yeah yep yup")
@@ -41,7 +41,7 @@ _DONE: Final = word_set("did done have had was do does yea finished completed al
 _UNKNOWN: Final = frozenset(
     (("not", "sure"), ("dont", "know"), ("no", "idea"), ("no", "clue"), ("might", "have"),
      ("could", "be"), ("hard", "to"), ("cant", "tell"), ("cant", "remember"), ("dont", "remember"),
-     ("yes", "and"), ("part", "of"), ("some", "of"), ("most", "of"), ("half", "of"))
+     ("part", "of"), ("some", "of"), ("most", "of"), ("half", "of"))
 )  # fmt: skip
 _GO: Final = word_set("ready go yes lets ok okay good set")
 _LATER: Final = word_set("sec second seconds minute min wait yet hold moment hang resting rest")
@@ -110,7 +110,7 @@ _TIMES: Final = word_set(
 )
 _SKIPPED: Final = word_set(
     "skipped skip slipped mind forgot busy missed tired sick later tomorrow passed ran bailed lazy blanked "
-    "nowhere zero travel travelling traveling"
+    "nowhere zero travel travelling traveling dropped crashed"
 )
 _ALL: Final = word_set("all every everything each done both twice completed finished did")
 _PARTLY: Final = word_set(
@@ -130,6 +130,8 @@ def _by_topic(words: Sequence[Word], ask: str) -> Read | None:
     denied = bool(texts & (_DO_NOT | {"no", "without", "zero", "never", "nothing", "none"}))
     if about & {"ready", "go"}:
         return _ready_answer(texts)
+    if about & _GEAR and about & {"have", "got", "with", "hand"} and not about & _HURT:
+        return _gear_answer(texts, denied=denied)
     if (
         about & {"exercises", "program", "session", "workout"}
         and "did" in about
@@ -142,9 +144,23 @@ def _by_topic(words: Sequence[Word], ask: str) -> Read | None:
         return Read("yes", (0,)) if texts & _ALL and not denied else None
     if about & (_HURT | {"wake"}):
         return _hurt_answer(words, texts, denied=denied)
-    if about & _SIGNS and texts & _WELL and not texts & _HURT and not denied:
+    if about & _SIGNS and texts & (_WELL - {"usual"}) and not texts & _HURT and not denied:
         return Read("no", (0,))
     return None
+
+
+_GEAR: Final = word_set(
+    "band bands dumbbell dumbbells towel ball weight weights equipment stick wall"
+)
+_AT_HAND: Final = word_set("got have has brought here bag packed")
+_LEFT: Final = word_set("left forgot lost home broke broken snapped ripped without")
+
+
+def _gear_answer(texts: set[str], *, denied: bool) -> Read | None:
+    """Whether the thing asked about is at hand: "got it", "left it at home"."""
+    if texts & _LEFT or (denied and texts & _AT_HAND):
+        return Read("no", (0,))
+    return Read("yes", (0,)) if texts & _AT_HAND else None
 
 
 def _ready_answer(texts: set[str]) -> Read | None:
@@ -169,6 +185,10 @@ def _hurt_answer(words: Sequence[Word], texts: set[str], *, denied: bool) -> Rea
 def _phrase(words: Sequence[Word], ask: str, *, ready: bool) -> Read:
     """Answers without a yes or no in them: "not really", "a little", "didnt get to it"."""
     texts = {word.text for word in words}
+    if [word.text for word in words[:3]] == ["i", "think", "so"]:
+        return Read("yes", (0,), hedged=True)
+    if (text_at(words, 0), text_at(words, 1)) == ("not", "until") and not ready:
+        return Read("yes", (0,), hedged=True)
     if ready and texts & _LATER:
         return Read("no", (0,))
     if texts & _MAYBE:
@@ -186,11 +206,14 @@ def _phrase(words: Sequence[Word], ask: str, *, ready: bool) -> Read:
 def _soft_yes(words: Sequence[Word], texts: set[str], *, ready: bool) -> Read:
     first, after = text_at(words, 0), text_at(words, 1)
     if first in ("hardly", "barely"):
-        return Read("no" if after in ("any", "anything") else "yes", (0,), hedged=True)
+        said = first == "hardly" or after in ("any", "anything")
+        return Read("no" if said else "yes", (0,), hedged=True)
     if texts & {"once", "twice"}:
         return Read("yes", (0,))
     if texts & _SOFT_YES or (first, after) in (("sort", "of"), ("kind", "of")):
         return Read("yes", (0,), hedged=True)
+    if first == "always":
+        return Read("yes", (0,))
     told = (first in ("i", "we") and after in _DONE) or first in (
         "did", "done", "ok", "okay", "alright",
     )  # fmt: skip
@@ -202,6 +225,8 @@ def read_yes_no(text: str, words: Sequence[Word], ask: str) -> Read:
     if text.strip(" .!,").lower() == "n":
         return Read("no", (0,))
     if any((text_at(words, k), text_at(words, k + 1)) in _UNKNOWN for k in range(len(words))):
+        return UNCLEAR
+    if text_at(words, 0) == "yes" and text_at(words, 1) == "and" and text_at(words, 2) in _NO:
         return UNCLEAR
     fixed = _after_fix(words)
     if fixed:
@@ -226,12 +251,17 @@ def _first_polar(words: Sequence[Word], *, ready: bool) -> Read | None:
             return UNCLEAR
         if ready and texts & _LATER:
             return Read("no", (place,))
-        if place > 3 and said == "no":  # noqa: PLR2004
+        if place > 3 and said == "no" and not _ends_with(words, place):  # noqa: PLR2004
             return None
         if place > 0 and texts & (_MAYBE - {"maybe", "might"}):
             return UNCLEAR
         return Read(said, (place,), hedged=_hedged(words))
     return None
+
+
+def _ends_with(words: Sequence[Word], place: int) -> bool:
+    """Whether the answer ends in "so no", "lol no"."""
+    return place + 1 == len(words) and text_at(words, place - 1) in ("so", "lol", "haha")
 
 
 def read_safety(words: Sequence[Word]) -> Read:

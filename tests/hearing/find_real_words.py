@@ -1,4 +1,4 @@
-"""Writes the list of real English words that lie close to a word the ear may guess.
+"""Writes the list of real English words that the ear would otherwise change or cut in two.
 
 usage: python tests/hearing/find_real_words.py WORD_LIST...
 WORD_LIST holds one word a line (made with the `american-english` and `british-english` lists of
@@ -13,11 +13,11 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[2]))
 
-from coach.hearing.respell import _index, _shortened, slips_allowed, slips_between
+from coach.hearing.respell import _index, _shortened, _split, slips_allowed, slips_between
 from coach.hearing.spellings import SPELLINGS
-from coach.hearing.vocabulary import GUESSABLE
+from coach.hearing.vocabulary import FAMILIES, GUESSABLE
 
-HEAD = '''"""Real English words close to a word the ear knows: never taken for a misspelling of it.
+HEAD = '''"""Real English words close to a word the ear knows, or made of two: never changed, never cut.
 
 Law: data only, made by `tests/hearing/find_real_words.py`. Source: the SCOWL word lists (Kevin
 Atkinson and others; free for any use with its notice) and own additions.
@@ -39,8 +39,18 @@ yeah yep nope gonna wanna gotta dunno lemme kinda sorta lotta hmm haha lol omg i
 tris bis quads dinger dingers nuke gamer hitter hitters infielder catchers baserunner chucks selfie beanie
 mike matt jake luke josh nick alex zach kyle ryan dylan brad chad cody emma anna sara kate
 trainer trainers teammate teammates softball volleyball handball javelin cricket lacrosse
+workout workouts outfield everyone outside handball football softball groundball knuckleball headband hangover
 iphone email texted texting netflix gatorade creatine preworkout protein
 """.split()
+
+
+# compounds whose half is heard on purpose: the ache, the bone, the night
+CUT_ON_PURPOSE = ("ache", "aches", "nail", "nails", "night", "nights", "bone", "bones", "fully")
+
+
+def whole(word: str) -> bool:
+    """Whether `word` would be cut into two words the ear knows, and should not be."""
+    return _split(word, FAMILIES) is not None and not word.endswith(CUT_ON_PURPOSE)
 
 
 def near(word: str) -> bool:
@@ -63,7 +73,11 @@ def main(paths: list[str]) -> None:
     found = sorted(
         w
         for w in plain
-        if w.islower() and w.isalpha() and 3 < len(w) < 25 and w not in known and near(w)
+        if w.islower()
+        and w.isalpha()
+        and 3 < len(w) < 25
+        and w not in known
+        and (near(w) or whole(w))
     )
     folder = Path(__file__).resolve().parents[2] / "coach" / "hearing"
     for name, part in (

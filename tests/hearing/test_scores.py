@@ -2,6 +2,7 @@
 
 The limits of the public set are its own "good" row. The kept-back set was written before its
 results were looked at, its single lines are not read, and it must reach the "must" row or better.
+The third-hand set was written by another hand before it was run; its misses have been read since.
 """
 
 from __future__ import annotations
@@ -12,7 +13,7 @@ import pytest
 
 from tests.hearing.scoring import Tally, rows_of, tally
 
-SETS = ("public", "tuned", "kept_back")
+SETS = ("public", "tuned", "kept_back", "third_hand")
 
 
 @cache
@@ -22,7 +23,12 @@ def scores(name: str) -> Tally:
 
 @pytest.mark.parametrize(
     ("name", "seen", "stopped", "kind"),
-    [("public", 0.97, 0.93, 0.95), ("tuned", 0.97, 0.93, 0.95), ("kept_back", 0.92, 0.85, 0.90)],
+    [
+        ("public", 0.97, 0.93, 0.95),
+        ("tuned", 0.97, 0.93, 0.95),
+        ("third_hand", 0.97, 0.93, 0.95),
+        ("kept_back", 0.92, 0.85, 0.90),
+    ],
 )
 def test_warning_signs_are_seen_and_clear_ones_stop_at_once(
     name: str, seen: float, stopped: float, kind: float
