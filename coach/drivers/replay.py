@@ -12,6 +12,7 @@ import sqlite3
 import time
 from datetime import UTC, datetime, timedelta
 from itertools import zip_longest
+from pathlib import Path
 from typing import TYPE_CHECKING, Final, NamedTuple
 
 from coach.drivers import exit_codes
@@ -36,7 +37,6 @@ from coach.texts.scenarios import read_scenario
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
-    from pathlib import Path
 
     from coach.model.heard import Question
     from coach.model.program import Bound
@@ -247,6 +247,7 @@ def play(scenario: Scenario, file: str, bound: Bound, *, hasty: bool = False) ->
     for day in scenario.days:
         clock = ReplayClock(_instant(day))
         port = DayPort(day, scenario.usual, clock, offer)
+        bound = _plan_of(day, bound, port)
         _before_the_door(port, journal, bound, clock, spare)
         with contextlib.suppress(Cut):  # the next sitting takes it up from the diary
             run(bound, port, journal, clock)
@@ -256,6 +257,17 @@ def play(scenario: Scenario, file: str, bound: Bound, *, hasty: bool = False) ->
         if missed and hasty:
             break
     return Result(file, scenario.name, time.perf_counter() - began, tuple(missed))
+
+
+def _plan_of(day: ScenarioDay, bound: Bound, port: DayPort) -> Bound:
+    """The plan from this day on: another one where the day puts it in place."""
+    if not day.plan_file:
+        return bound
+    new, _findings = bound_from(Path(day.plan_file))
+    if new is None:
+        port.miss(day.place, f"the plan {day.plan_file}", "it has mistakes; see coach check")
+        return bound
+    return new._replace(plan=new.plan._replace(words=bound.plan.words))
 
 
 def _instant(day: ScenarioDay) -> datetime:

@@ -18,7 +18,7 @@ from coach.model.history import DayRecord, Done, History
 from coach.model.turns import Line, Turn
 from coach.session import engine
 from coach.session.brief import Brief, brief_for
-from coach.session.daybook import Book, day_record, keep, new_book
+from coach.session.daybook import Book, day_record, hold_of, keep, new_book
 from coach.session.state import State
 
 if TYPE_CHECKING:
@@ -72,7 +72,9 @@ def _begun(bound: Bound, journal: Diary, clock: Clock) -> Opened:
     session = journal.begin(header(bound), at, shown)
     if turn.end:
         record = day_record(book, state, record_words(turn.end, state))
-        journal.append(session, recorded.CLOSED, {"why": turn.end}, shown, at, close=record)
+        hold = hold_of(state, book, at)
+        why = {"why": turn.end}
+        journal.append(session, recorded.CLOSED, why, shown, at, hold=hold, close=record)
     return Opened(session, state, book)
 
 

@@ -42,13 +42,17 @@ Entry = Typing | Seen | Happening
 
 
 class ScenarioDay(NamedTuple):
-    """One day: ISO date, time `HH:MM`, the talk in its order, and the checks that hold all day."""
+    """One day: ISO date, time `HH:MM`, the talk in its order, and the checks that hold all day.
+
+    `plan_file` is the path of a plan put in place before this day ('' for none).
+    """
 
     day: str
     time: str
     talk: tuple[Entry, ...]
     all_day: tuple[Seen, ...]
     place: Place
+    plan_file: str = ""
 
 
 class Scenario(NamedTuple):

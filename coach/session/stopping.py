@@ -59,12 +59,14 @@ def stop(state: State, code: str, group: str = "", because: Decision | None = No
 
 def away_too_long(state: State, decision: Decision) -> State:
     """layoff.gap: after 28 or more days off the plan waits until the clinician has said so."""
+    tier = Tier.BEFORE_NEXT_SESSION.value
+    told = decision._replace(outcome=tier, place=state.brief.plan.place)
     return state._replace(
         stage=follow(state.stage, "away too long"),
         end="stopped",
-        stop=(AWAY, Tier.BEFORE_NEXT_SESSION.value, ""),
-        reasons=(decision,),
-        happened=(Happening("stop", AWAY, decision),),
+        stop=(AWAY, tier, ""),
+        reasons=(told,),
+        happened=(Happening("stop", AWAY, told),),
     )
 
 
