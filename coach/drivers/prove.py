@@ -29,6 +29,11 @@ from coach.texts.doors import bound_from
 from coach.texts.rendered import as_text
 
 FLAT_AT_MOST = 60_000  # situations looked through for the shortest conversation of one break
+# What the search does not show but builds on; said in each report.
+GIVEN = (
+    "corrections, gear and breaks act alike at all prompts of one kind; inside an exercise they are "
+    "tried on one day for each list that a day allows; a diary in which no step up was earned"
+)
 EVERY_S = 5.0  # seconds between two lines of progress
 
 
@@ -294,7 +299,7 @@ def reached(step: Step, asked: set[str], events: set[Any]) -> bool:
 
 def as_json(report: Report) -> str:
     """The report as one JSON object."""
-    shown = report._asdict()
+    shown = {**report._asdict(), "given": GIVEN}
     shown["broken"] = [one._asdict() for one in report.broken]
     shown["unreached"] = [one._asdict() for one in report.unreached]
     return json.dumps(shown, ensure_ascii=False, indent=1) + "\n"
@@ -314,6 +319,7 @@ def as_words(report: Report, name: str) -> str:
             f"longest session {report.longest} answers"
         ),
         f"  program {report.program}",
+        f"  taken as given: {GIVEN}",
     ]
     for one in report.broken:
         lines.append(f"  {one.promise}: {one.words}" + (f" ({one.day})" if one.day else ""))
