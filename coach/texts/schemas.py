@@ -354,6 +354,7 @@ def _scenario(_store: str) -> Schema:
         {
             "day": _words("A day and its time, such as 2026-11-09 at 18:30."),
             "days": _words("Days with commas, or from day to day every so many days, and a time."),
+            "plan": _words("Another plan, used from this day on, as a path."),
             "talk": _list(checks, "What is typed, and checks at that place, in order."),
             "all day": _list(
                 _map({check: _words() for check in scenarios.CHECKS}),

@@ -75,7 +75,7 @@ def test_every_shipped_file_has_the_editors_line_with_a_path_that_is_there(file:
     found = re.findall(
         r"^# yaml-language-server: \$schema=(\S+)$", file.read_text("utf-8"), re.MULTILINE
     )
-    assert len(found) == 1
+    assert len(found) == 1, f"end it: # yaml-language-server: $schema=... for {kind_of(file)}"
     assert (file.parent / found[0]).resolve() == FOLDER / "draft-07" / f"{kind_of(file)}.json"
 
 
