@@ -60,3 +60,12 @@ def test_it_tries_a_session_of_the_invented_athlete(installed: Path, tmp_path: P
 def test_it_puts_a_shipped_plan_in_place(installed: Path, tmp_path: Path) -> None:
     plan = installed / "coach" / "dialogs" / "steady-shoulder" / "plans" / "p-s.yaml"
     assert run(installed, tmp_path, "-m", "coach", "check", str(plan)).returncode == 0
+
+
+def test_its_guides_and_its_editors_schemas_travel_with_it(installed: Path, tmp_path: Path) -> None:
+    shown = run(installed, tmp_path, "-m", "coach", "guide", "clinician")
+    assert shown.returncode == 0, shown.stderr
+    assert shown.stdout.startswith("# Coach for the clinician")
+    for file in (installed / "coach" / "dialogs").rglob("*.yaml"):
+        last = file.read_text("utf-8").splitlines()[-1]
+        assert (file.parent / last.partition("$schema=")[2]).is_file(), file
