@@ -20,8 +20,8 @@ class Typing(NamedTuple):
 
 
 class Seen(NamedTuple):
-    """A check. `kind`: offers, never offers, asks, never asks, stops, decided by, notes, shows,
-    never shows. `value` is what follows, as written.
+    """A check. `kind`: offers, never offers, asks, never asks, stops, decided by, notes, never notes,
+    shows, never shows. `value` is what follows, as written.
     """
 
     kind: str

@@ -43,6 +43,7 @@ CHECKS: Final = (
     "stops",
     "decided by",
     "notes",
+    "never notes",
     "shows",
     "never shows",
 )

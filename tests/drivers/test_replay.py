@@ -46,6 +46,7 @@ def missed(tmp_path: Path, rest: str) -> list[tuple[str, str]]:
         "asks: pain in set 2 of reach-across row",
         "never asks: guardian here",
         "never shows: STOP",
+        "never notes: no such note",
         "shows: Done for today.",
     ],
 )

@@ -270,6 +270,7 @@ def test_a_dose_of_holds_takes_its_seconds() -> None:
 
 def test_a_cap_of_no_exercises_lets_none_in() -> None:
     assert exercises_today(("a", "b"), CAPS._replace(exercises=0)) == ()
+    assert exercises_today(("a", "b"), CAPS._replace(exercises=-1)) == ()
 
 
 def test_a_hold_of_one_second_is_a_hold() -> None:
