@@ -31,10 +31,9 @@ from coach.session.checking_in import THROWING_FACTS, THROWN_AS
 from coach.session.moments import GATHERED
 from coach.session.questions import WORST, coach_question, is_flag_name
 from coach.session.state import State, under_way
-from coach.session.stopping import UNSURE, stop, too_unclear
+from coach.session.stopping import DOUBTS_TO_END, UNSURE, stop, too_unclear
 from coach.session.table import Stage
 
-DOUBTS_TO_END: Final = 3
 _NOTHING_ASKED: Final = Question("timer", Kind.WORD)
 
 

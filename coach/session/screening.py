@@ -14,7 +14,8 @@ from coach.rules import red_flags
 from coach.session.machine import follow
 from coach.session.questions import QUESTIONS, coach_question, single
 from coach.session.state import Happening, State
-from coach.session.stopping import UNSURE, stop
+from coach.session.stopping import DOUBTS_TO_END, UNSURE, stop, too_unclear
+from coach.session.table import Stage
 
 NUMBERS = {section: number for number, section in enumerate(Section, start=1)}
 
@@ -177,7 +178,19 @@ def answered(state: State, value: str | float | tuple[str, ...]) -> State:
         return open_section(state, section) if value == "yes" else next_section(state)
     if state.flags:
         return flag_answered(state, section, str(value))
-    return next_section(state) if value == "yes" else stop(state, UNSURE)
+    return taken_back(state) if value == "yes" else stop(state, UNSURE)
+
+
+def taken_back(state: State) -> State:
+    """A yes to a section of which nothing was left counts as an unclear safety answer.
+
+    So the screen stays short: a third one ends the day (rule stop.screen; set here).
+    """
+    if state.stage is Stage.ENDING:
+        return next_section(state)
+    doubts = min(state.doubts + 1, DOUBTS_TO_END)
+    state = state._replace(doubts=doubts)
+    return too_unclear(state) if doubts >= DOUBTS_TO_END else next_section(state)
 
 
 def flag_answered(state: State, section: Section, value: str) -> State:

@@ -26,6 +26,7 @@ UNSURE: Final = "U01"
 BY_PROGRAM: Final = "P01"
 # Back after 28 or more days off.
 AWAY: Final = "A28"
+DOUBTS_TO_END: Final = 3  # a third unclear safety answer ends the day; set here
 HOURS_FROM_TO: Final = 2  # office hours are read only as one `from` and one `to`
 SATURDAY: Final = 5
 EVENING_FROM_H: Final = 17

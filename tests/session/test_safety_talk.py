@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import pytest
 
 from coach.model.flags import Section
 from coach.model.history import History
+from coach.model.quantities import Call
 from coach.session.table import Stage
 from tests.session.invented import MONDAY, asked_lately, bound, brief, day_before
-from tests.session.talking import MORNING, TO_THE_FIRST_SET, talk
+from tests.session.talking import MORNING, TO_THE_FIRST_SET, Talk, talk
 
 SIGN = "my hand went numb and it stays numb"
 
@@ -149,8 +152,6 @@ def test_a_group_that_stayed_unsure_closes_the_plan_with_its_code() -> None:
 
 
 def test_a_minors_stop_tells_the_guardian_before_the_clinician() -> None:
-    from coach.model.quantities import Call
-
     guardian = Call("555 0177", "J.K., mother")
     day = talk(
         brief(born="2010-04", guardian=guardian, guardian_present="every session"), "yes", SIGN
@@ -212,3 +213,37 @@ def test_another_language_is_noticed_plainly_and_once() -> None:
     assert "plain English only" in day.words
     again = day.say("1", "todo bien gracias no tengo nada de eso")
     assert "plain English only" not in again.words
+
+
+def opened_and_taken_back(day: Talk) -> Talk:
+    """Yes to the section, no to each of its signs, and nothing there after all."""
+    day = day.say("yes")
+    while day.state.flags:
+        day = day.say("no")
+    return day.say("yes")
+
+
+def test_a_third_section_taken_back_ends_the_day() -> None:
+    day = talk(brief(History()), "yes", "1", "0", "8", "no throws, no game")
+    twice = opened_and_taken_back(opened_and_taken_back(day))
+    assert twice.name == "screen body"
+    assert opened_and_taken_back(twice).name == "partial"
+
+
+def test_the_longest_way_to_the_first_set_stays_under_the_wall_of_40() -> None:
+    guardian = Call("555 0177", "J.K.")
+    change: dict[str, Any] = {
+        "born": "2010-04",
+        "guardian": guardian,
+        "guardian_present": "every session",
+    }
+    day = talk(brief(History(), surgery="2026-06-01 repair", **change), "yes", "yes")
+    for answer in ("1", "0", "8"):
+        day = day.say("hm", answer)
+    day = day.say("hm", "none", "none")
+    day = opened_and_taken_back(day)
+    day = opened_and_taken_back(day)
+    while not day.name.startswith("set line"):
+        calm = "0" if day.name == "pain in warm-up" else "no"
+        day = day.say("hm", calm) if day.name == "pain in warm-up" else day.say(calm)
+    assert len([turn for turn in day.turns[:-1] if turn.ask]) <= 40
