@@ -24,7 +24,7 @@ from coach.hearing.line import read_line
 from coach.hearing.pain import read_pain
 from coach.hearing.scope import Reading
 from coach.hearing.set_feel import read_set_feel
-from coach.hearing.signs import Sign, sign_in
+from coach.hearing.signs import Sign, odd_talk, sign_in
 from coach.hearing.sleep import read_sleep
 from coach.hearing.slots import UNCLEAR, Read
 from coach.hearing.throwing import read_throwing
@@ -80,6 +80,8 @@ def hear(question: Question, text: str, lexicon: Lexicon = BUILT_IN) -> Heard:
     else:
         heard = _heard_slot(question, text, words, _read(question, text, words))
     sign = sign or _asked_sign(question, heard, words, lexicon)
+    if sign is None and question.kind == Kind.OWN_WORDS:
+        sign = odd_talk(words, lexicon)
     if sign is not None and question.kind == Kind.YES_NO and heard.action == Action.ASK_AGAIN:
         heard = _yes_by_sign(question, heard, sign, lexicon)
     if sign is not None and not _is_load(question, heard, sign):

@@ -42,6 +42,7 @@ CAUSES: Final = """
     flu|covid|tetanus shot|jab
     nice|good|gym pump
     crossed legs
+    allergy|allergies|pollen|hay fever
     end of .. bat
     hit|hitting one off
     metal|cold bat

@@ -12,6 +12,7 @@ DAYS: Final = """
     crashed|crashing|crash the boards|glass|net|party|lanes
     swollen :: schedule / river / creek / ego / head / rivers
     bored|mind|emotionally|comfortably numb
+    numb mind|brain
     numb to|from losing|boredom|boring|math|homework|lectures
     game|gold|election|world|final|season|draft|transfer|dance fever
     wound :: up late / the clock / up with / up at / up in / down / my watch / tight / around / up being / up getting / up winning / up losing

@@ -168,8 +168,11 @@ def scopes_of(words: Sequence[Word]) -> Scopes:
 
 
 def _deny_backwards(words: Sequence[Word], denied: list[int]) -> None:
-    """Answers after the word: "swelling: none", "numb? nope", "tingling - no", "pain no"."""
+    """Answers after the word: "swelling: none", "numb? nope", "tingling - no", "fever free"."""
     for place, word in enumerate(words):
+        free = word.text == "free" and _text(words, place + 1) not in w.FREE_OF
+        if free and place and words[place - 1].keys & _SYMPTOMS and denied[place - 1] < 0:
+            denied[place - 1] = place
         if place == 0 or word.text not in w.ANSWERS_AFTER:
             continue
         last = place + 1 == len(words) or words[place + 1].pause > 0
@@ -253,7 +256,10 @@ def _turns_between(words: Sequence[Word], one: int, other: int) -> bool:
 
 def _long_ago(words: Sequence[Word], place: int, pair: tuple[str, str]) -> bool:
     young = pair[0] == "was" and (pair[1].isdecimal() or pair[1] in w.YOUNG)
-    young = young or (pair == ("a", "kid") and _text(words, place - 1) in ("was", "as"))
+    young = young or (
+        pair in (("a", "kid"), ("a", "teen"), ("a", "child"))
+        and _text(words, place - 1) in ("was", "as")
+    )
     if pair == ("used", "to") and {_text(words, place - k) for k in range(1, 5)} & w.COMPARED:
         return False
     if pair[0] == "before" and {_text(words, place + k) for k in (1, 2, 3)} & w.EVENTS:
@@ -294,6 +300,7 @@ def is_others(words: Sequence[Word], scopes: Scopes, at: int, first: int) -> boo
         words[k].text in w.MINE
         and (words[k].text != "my" or (k < end and not _BODY.isdisjoint(words[k + 1].keys)))
         and not _own_clause(words, k, first)
+        and _text(words, k - 1) != "not"
         for k in range(first, end + 1)
     )
     if mine:

@@ -135,7 +135,7 @@ RESOLVED: Final = _set(
 RESOLVED_PAIRS: Final = _pairs(
     "went away|goes away|cleared up|better now|fine now|ok now|okay now|all better|gone now|"
     "normal now|wore off|not anymore|good now|calmed down|passed quickly|"
-    "settled down|eased off|not now|stopped now"
+    "is history|are history|settled down|eased off|not now|stopped now"
 )
 ENDED: Final = _set("stopped quit longer finished ended")
 NOT_ENDED: Final = _set(
@@ -150,6 +150,7 @@ OTHERS: Final = _set(
     "colleague neighbor neighbour goalie keeper captain opponent player players he she his her "
     "their hes shes boy girl lad mate mates setter libero trainer bro reliever batter student he "
     "someone somebody dude bf gf gran nan boss classmate outfielder infielder fielder baseman nephew "
+    "ref referee umpire ump stepdad stepmom fiance fiancee teacher grandson granddaughter "
     "niece manager quarterback qb striker bowler"
 )
 JOINS_CLAUSE: Final = _set("and so because cause cuz bc then while but")

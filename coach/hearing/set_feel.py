@@ -34,7 +34,7 @@ _HEAVY: Final = word_set(
 _EASY: Final = word_set("easy light easier lighter simple breeze nothing cake cinch boring")
 _OK: Final = word_set(
     "ok okay good great fine solid smooth perfect normal alright clean nice strong comfortable "
-    "right decent fantastic awesome excellent grand sweet clear manageable cool sound spot well controlled steady "
+    "right decent fantastic money working awesome excellent grand sweet clear manageable cool sound spot well controlled steady "
     "burn burned burning worked felt_it fatigue fatigued pump pumped smoked"
 )
 _PAIN: Final = word_set(
@@ -100,6 +100,7 @@ _LOADS: Final = Table(
     NUM more .. left|tank
     had|did|left|easily .. more
     left in .. tank
+    do .. in sleep
     """.splitlines() if line.strip()]
 )  # fmt: skip
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final, NamedTuple
 
+from coach.hearing.ordinary import likely_group, odd_place
 from coach.hearing.patterns import Match, matches
 from coach.hearing.scope import Reading, Scopes, reading_of, scopes_of
 from coach.model.flags import Group
@@ -231,6 +232,24 @@ def sign_in(words: Sequence[Word], lexicon: Lexicon) -> Sign | None:
     if clear is not None or not unclear:
         return clear
     return min(unclear, key=lambda u: u[:2])[2]
+
+
+def odd_talk(words: Sequence[Word], lexicon: Lexicon) -> Sign | None:
+    """A sign to ask about when a note tells something unknown of the arm, else None."""
+    place = odd_place(words)
+    if place is None or matches(words, lexicon.signs):
+        return None
+    scopes = scopes_of(words)
+    if (
+        scopes.denied_by[place] >= 0
+        or reading_of(words, scopes, (place,), (place,)) <= Reading.OVER
+    ):
+        return None
+    if _harmless_places(words, lexicon).keys() & set(range(place - 1, place + 2)):
+        return None
+    group = likely_group(words[place])
+    span = Span(words[place].start, words[place].end, group.value)
+    return Sign(group, None, clear=False, reading=Reading.UNSURE, spans=(span,), weak=True)
 
 
 def _more_urgent(one: Sign, other: Sign) -> Sign:

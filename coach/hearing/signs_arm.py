@@ -123,6 +123,7 @@ ARM_SIGNS: Final = (
         PART .. gone|missing
         PART .. gone to sleep
         PART .. taub|entumecida|dormido
+        PART .. doesnt|didnt|cant|wont|not register|registering|sense|sensing|detect|recognize
         """,
     ),
     (
@@ -311,6 +312,8 @@ ARM_SIGNS: Final = (
         CANT .. hold|keep .. PART .. up|out
         arm .. up .. cant|couldnt|wont
         PART .. lost .. strength|power|grip
+        PART turned|went|turns|goes to|into .. jelly|jello|mush|noodle|noodles|rubber|spaghetti|putty
+        holding|lifting|gripping|raising|carrying|opening|squeezing ... impossible
         """,
     ),
     (

@@ -106,6 +106,8 @@ EVERYDAY_SIGNS: Final = (
         lost .. use|control .. of .. PART
         grip|strength|power .. quit|quits|failed|fails|died|dies|left|abandoned|vanished
         grip|strength|power .. just .. QUITS
+        holding|lifting|gripping|raising|carrying|opening|squeezing .. impossible
+        impossible to MOTOR .. PART|THING|it
         """,
     ),
     (
@@ -296,6 +298,7 @@ EVERYDAY_SIGNS: Final = (
         got|was|been|get hit .. by .. OPPONENT|MISSILE|VEHICLE
         got|was|been|get BLOW .. in|on|to|off .. PART
         crashed|crash into the|a|my boards|glass|net|wall
+        skied|biked|rode|skated|sledded|surfed|cycled|sailed|snowboarded|drove .. into|off .. VEHICLE|GROUND|pole|person
         """,
     ),
     (
@@ -309,6 +312,7 @@ EVERYDAY_SIGNS: Final = (
         hurt|tweaked|wrenched|jammed|jarred .. PART
         got .. PART .. caught|stuck|pulled|bent|twisted|jammed
         got|was|been rocked|lit|popped|blasted|buried|wrecked|drilled|smoked|nailed
+        MISSILE|ball|boot|foot|fist|helmet to|off|in|into .. PART
         """,
     ),
     (
@@ -327,6 +331,7 @@ EVERYDAY_SIGNS: Final = (
         "E02",
         "stop",
         """
+        out of breath just|only|from tying|walking|talking|standing|sitting|climbing
         BREATH .. rapid|ragged|labored|laboured|impossible|painful
         cant|couldnt|hard|trouble .. get .. air|lungs|enough .. in|full
         CANT .. finish|get|say .. sentence .. breath|air|breathing|winded
@@ -340,6 +345,7 @@ EVERYDAY_SIGNS: Final = (
         """
         CHEST .. crushing|pressing|squeezing|squeezes|aching|burning|stabbing|clenching
         pressure|squeezing|squeeze|heaviness|crushing|tightness|fist .. in|on|across|around|middle .. CHEST
+        CHEST ... vice|vise
         CHEST & jaw|sweaty|sweating|clammy|NAUSEA
         """,
     ),
@@ -444,6 +450,8 @@ EVERYDAY_SIGNS: Final = (
         its|thats|shoulder|arm|elbow|pain|PAIN keeping|keeps|kept .. me .. up|awake
         its|thats|just kept|keeps|keeping me .. up|awake
         keeping|keeps|kept .. me .. up|awake .. every|all|most night|nights
+        PAIN|PART .. had|has|got me .. up|awake|pacing|crying|sitting
+        NUM night|nights .. awake|up .. PAIN|it
         """,
     ),
     (
@@ -454,9 +462,12 @@ EVERYDAY_SIGNS: Final = (
         pants|shorts|clothes|jersey|shirts|jeans|uniform|belt .. falling|hanging|fall|hang|slipping|baggy|swimming .. off|on .. me|trying|dieting
         no|lost|zero|LOST appetite .... weight|pounds|lbs|falling|loose|thinner|weeks|dieting
         dropping|dropped|lost|losing|shedding|down .. NUM|weight|pounds|lbs|kg|kilos .... trying|diet|dieting|reason|why|effort
+        lost|dropped|down|lose .. pounds|lbs|kg|kilos|weight .. not|without|wasnt|isnt|arent trying|dieting
         losing .. weight .. and|without|but|know|dont
         soaked|drenched|soaking|wet .. sheets|bed|pillow|pjs|shirt .. night|nights|again|sweat|week
         SWEATS .... nights|night .. row|week|again
+        NUM .. lbs|pounds|kg|kilos|lb gone|lost|lighter .... eating|dieting|trying|reason|loose
+        jeans|pants|clothes .. loose .... lbs|pounds|kg|weight|eating
         """,
     ),
     (

@@ -215,6 +215,8 @@ JOINT_SIGNS: Final = (
         PART HAVE .. extra .. bone|bump
         PART .. stepped|step|ledge|shelf
         broke .. arm|wrist|hand|finger|collarbone|shoulder|elbow
+        PART|BONE HAVE .. new .. corner|edge|point|angle|bump|lump|ledge|shape
+        shelf|ledge|step|corner .. where .. PART
         """,
     ),
     (
@@ -285,6 +287,8 @@ JOINT_SIGNS: Final = (
         POP .. sharp|stabbing|instant|immediate
         POP .... swollen|swelled|bruised|bruise
         shoulder POP .. throw|pitch|serve|spike|release|swing .. hurts|hurt|PAIN
+        POP .... sick|nauseous|queasy|puke|tears|crying
+        felt|heard .. fibers|fibres|strands .. go|tear|rip|pop|snap
         """,
     ),
     (

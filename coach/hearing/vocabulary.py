@@ -196,6 +196,8 @@ SIGN_WORDS: Final[dict[str, str]] = {
 }
 
 GRAMMAR: Final[dict[str, str]] = {
+    "AGE": "teen teens teenager",
+    "ELSEWHERE": "eye eyes throat sinus sinuses gland glands",
     "PRON": "i im ive id me myself",
     "MY": "my mine our me",
     "IT": "it its thing that this everything whole itll",

@@ -144,6 +144,8 @@ def _by_topic(words: Sequence[Word], ask: str) -> Read | None:
         return Read("yes", (0,)) if texts & _ALL and not denied else None
     if about & (_HURT | {"wake"}):
         return _hurt_answer(words, texts, denied=denied)
+    if about & _SIGNS and text_at(words, 0) == "only" and not denied:
+        return Read("yes", (0,), hedged=True)
     if about & _SIGNS and texts & (_WELL - {"usual"}) and not texts & _HURT and not denied:
         return Read("no", (0,))
     return None

@@ -30,7 +30,9 @@ FIRST_RUN = (
     "first run of the third-hand set, its lines U: seen 210 of 225, stopped 180 of 201, "
     "false 12 of 563\n"
     "first run of its lines V, after work on U: seen 108 of 117, stopped 98 of 108, "
-    "false 9 of 270"
+    "false 9 of 270\n"
+    "first run of its lines W, after U and V: seen 57 of 65, stopped 44 of 56, false 5 of 91\n"
+    "first run of its lines X, after U to W: seen 41 of 43, stopped 32 of 40, false 2 of 66"
 )
 
 
