@@ -188,12 +188,14 @@ def sore_so_far(state: State) -> rules.Sore:
 
 
 def step_of(state: State) -> int:
-    """The step of today: the planned one, or the one before on a repeat."""
+    """The step of today: the planned one, or the one before on a repeat; no new one before a match."""
     cleared = cleared_today(state.brief)
     if cleared is None:
         return 0
     follows, _why = rules.soreness(sore_so_far(state)._replace(after_15=False, late=False))
-    return rules.step_today(standing(state.brief, cleared), follows) or 0
+    before = standing(state.brief, cleared)
+    step = rules.step_today(before, follows) or 0
+    return min(step, before.last_done or cleared.from_step) if state.no_step else step
 
 
 def step_begun(state: State) -> State:
@@ -297,7 +299,7 @@ def ended(state: State, close: Callable[[State, str], State]) -> State:
         return close(state, "thrown")
     follows, decision = rules.soreness(sore_so_far(state))
     step, before = step_of(state), standing(state.brief, cleared)
-    if follows.step_change < 0:
+    if follows.step_change:
         before = before._replace(planned=min(before.planned, step))
     after, then = rules.next_throws(before, follows, cleared)
     state = state._replace(thrown=(step, decision.outcome, follows.rest_days, after))

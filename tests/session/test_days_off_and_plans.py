@@ -14,8 +14,9 @@ from coach.rules.progression import one_back
 from coach.session.ladders import gap_of, rails_of, result_of
 from coach.session.table import Stage
 from tests.session.invented import HERE, MONDAY, OUT, asked_lately, bound, brief, prescription
+from tests.session.talking import MORNING, talk
 from tests.session.test_ladders import after, climbing, opening, tops
-from tests.session.test_throwing_talk import after_the_exercises, cleared, threw
+from tests.session.test_throwing_talk import CLEARED, after_the_exercises, cleared, threw
 
 REACH = prescription(OUT, range=Axis(0, 0, 1, 56, 1, HERE), goes_up=("range",))
 
@@ -230,3 +231,23 @@ def test_a_session_broken_off_ends_a_run_of_good_ones() -> None:
     done = (Done(OUT.name, 1, True, MONDAY.isoformat(), "cut off", pains=(0.0,)),)
     before = climbing((after("earned", done=done, ended="by choice"),))
     assert before.standings(morning_up=False, held=())[OUT.name].ladder.good_run == 0
+
+
+@pytest.mark.parametrize(("tomorrow", "step"), [("none", 3), ("light", 3), ("game", 2)])
+def test_the_day_before_a_match_brings_no_new_throwing_step(tomorrow: str, step: int) -> None:
+    before = threw(3, ThrowState(3, 2))
+    record = after("earned", days=3)._replace(threw=before.threw)
+    day = talk(climbing((record,), **CLEARED), MORNING, tomorrow)
+    while day.state.stage is not Stage.THROWING:
+        day = day.rested()
+        known = {"screen": "none", "pain in warm-up": "0"}
+        sets = (
+            "go" if day.name.startswith("go ") else "fine" if "felt" in day.name else "12, pain 0"
+        )
+        asked = day.state.stage is Stage.EXERCISE
+        day = day.say(sets if asked else known.get(day.name, "no"))
+    day = day.say("no", "no", "no", "no")
+    assert f"step {step} of 7" in day.words
+    kept = day.say("no", "no", "60").record().threw
+    assert kept is not None
+    assert (kept.step, kept.state.planned) == (step, 3)
