@@ -336,8 +336,6 @@ def word_sheet(words: tuple[str, ...]) -> str:
 
 def prove(options: argparse.Namespace) -> int:
     """`coach prove PATH`: every conversation of a program and its plan, against the promises."""
-    from pathlib import Path
-
     from coach.drivers.prove import Options, prove_command
 
     return prove_command(
@@ -346,7 +344,6 @@ def prove(options: argparse.Namespace) -> int:
             as_json=options.json,
             promise=options.promise or "",
             shard=options.shard,
-            scenarios=Path(options.scenarios) if options.scenarios else None,
             seconds=float(options.seconds),
         )
     )

@@ -157,7 +157,7 @@ _HELP: Final[dict[str, CommandHelp]] = {
         "coach replay days --junit out.xml",
     ),
     "prove": CommandHelp(
-        "Search every conversation of a program and its plan for a broken promise. Takes minutes.",
+        "Search the conversations of a plan for a broken promise; cut short, it shows nothing.",
         "coach prove d-o.yaml --promise P4",
     ),
     "record": CommandHelp(
@@ -376,9 +376,8 @@ def _prove(command: argparse.ArgumentParser) -> None:
     command.add_argument(
         "--shard", type=_shard, default=(1, 1), metavar="1/4", help="one part of the search"
     )
-    command.add_argument("--scenarios", metavar="DIR", help="where breaks are written")
     command.add_argument(
-        "--seconds", type=_seconds, default=0, metavar="N", help="end after so long"
+        "--seconds", type=_seconds, default=600, metavar="N", help="end after so long (600)"
     )
 
 

@@ -64,7 +64,7 @@ def _moved(plan: Plan, part: str, name: str, by: float) -> PlanChange:
 def _dated(plan: Plan, name: str, by: int) -> PlanChange:
     new = (date.fromisoformat(getattr(plan, name)) + timedelta(days=by)).isoformat()
     what = _says(plan, f"{name.replace('_', ' ')} {new}")
-    return PlanChange(plan.runs_place, what, "", lambda p: p._replace(**{name: new}))
+    return PlanChange(plan.runs_place, what, "", _put(name, new))
 
 
 def _left_out(plan: Plan) -> Iterator[PlanChange]:
@@ -85,8 +85,13 @@ def _left_out(plan: Plan) -> Iterator[PlanChange]:
     yield PlanChange(plan.side_place, what, "", lambda p: p._replace(side=other))
 
 
+def _put(name: str, value: Any) -> Callable[[Plan], Plan]:  # noqa: ANN401  any field of a plan
+    change: dict[str, Any] = {name: value}
+    return lambda p: p._replace(**change)
+
+
 def _without(name: str, one: object) -> Callable[[Plan], Plan]:
-    return lambda p: p._replace(**{name: tuple(x for x in getattr(p, name) if x != one)})
+    return lambda p: _put(name, tuple(x for x in getattr(p, name) if x != one))(p)
 
 
 def _of_throwing(plan: Plan) -> Iterator[PlanChange]:

@@ -259,7 +259,7 @@ class Oracle:
         if entered and not before.back:
             if path.answered & _FIRST_FIVE != _FIRST_FIVE:
                 broken.append(Broken("P6", "work begins before every section was answered"))
-            if after.brief.history is not None and self.due_alone & ~path.alone:
+            if self.due_alone & ~path.alone:
                 broken.append(Broken("P6", "a section that waited 7 days was not asked alone"))
         past = after.stage not in {Stage.CHECK_IN, Stage.WHO, Stage.SCREEN, Stage.AT_HAND}
         if past or after.back:

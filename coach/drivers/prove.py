@@ -40,15 +40,13 @@ EVERY_S = 5.0  # seconds between two lines of progress
 class Options(NamedTuple):
     """What was asked for on the command line.
 
-    `promise` '' means all; `shard` (i, n) takes every n-th opening, i from 1; `scenarios` is the
-    folder that broken conversations are written to (None: not written); `seconds` 0 = no limit.
+    `promise` '' means all; `shard` (i, n) takes every n-th opening, i from 1; `seconds` 0 = no limit.
     """
 
     path: Path
     as_json: bool = False
     promise: str = ""
     shard: tuple[int, int] = (1, 1)
-    scenarios: Path | None = None
     seconds: float = 0.0
 
 
@@ -89,8 +87,6 @@ def prove_command(options: Options) -> int:
             sys.stderr.write(as_text(findings))
             return BAD_FILE
         report = prove(bound, options, progress_to(sys.stderr.write))
-        if options.scenarios is not None:
-            write_scenarios(options.scenarios, plan, bound, report.broken)
         words = as_json(report) if options.as_json else as_words(report, plan.name)
         sys.stdout.write(words)
         if not report.finished:
@@ -337,36 +333,3 @@ def sentence(report: Report) -> str:
     if not broken:
         return f"no conversation on {len(report.openings)} kinds of day breaks a promise."
     return f"{', '.join(broken)} can be broken."
-
-
-def write_scenarios(folder: Path, plan: Path, bound: Bound, broken: tuple[Break, ...]) -> None:
-    """Each broken conversation as a scenario file."""
-    folder.mkdir(parents=True, exist_ok=True)
-    for number, one in enumerate(broken, 1):
-        if one.talk:
-            file = folder / f"broken-{one.promise.lower()}-{number}.yaml"
-            file.write_text(as_scenario(one, plan, bound), encoding="utf-8")
-
-
-TYPED_FOR = {"(not understood)": "mumble mumble"}
-
-
-def as_scenario(one: Break, plan: Path, bound: Bound) -> str:
-    """A scenario that types the conversation; its last check is what must hold and does not."""
-    day = bound.plan.starts
-    lines = [
-        f"# {one.promise}: {one.words}",
-        f"# Opening: {one.day or 'as the plan has it'}.",
-        f"scenario: a conversation that breaks {one.promise}",
-        f"plan: {plan.resolve()}",
-        "usual: smooth",
-        "days:",
-        f"  - day: {day} at 18:30",
-        "    talk:",
-    ]
-    for prompt, typed in one.talk:
-        if prompt == "rest" and typed == "(the timer ends)":
-            continue
-        lines.append(f"      - {prompt}: {TYPED_FOR.get(typed, typed)}")
-    lines += [f"      - never offers: {dose.exercise}" for dose in bound.plan.doses]
-    return "\n".join(lines) + "\n"

@@ -1,8 +1,7 @@
 """Every situation of every opening at once: places of the talk, each with the days it can meet.
 
 Law: a step is taken once for all days that agree on what it reads; what it reads is written down
-while it runs, never assumed. Facts of day and talk are joined per place, so that at most too much
-is searched, never too little.
+while it runs, never assumed. Facts are joined per place, so that too much is searched at most.
 """
 
 from __future__ import annotations
@@ -101,7 +100,7 @@ class Whole:
         return number
 
     def value(self, fact: str, day: int) -> Any:  # noqa: ANN401  any fact
-        """The value of a fact on a day; parts of the brief count as equal where they are."""
+        """The value of a fact on a day."""
         at = DAY_AT.get(fact)
         if at is None:
             return self.classes(fact)[self.days[day][0]]
@@ -298,7 +297,7 @@ class Whole:
         """One answer on all days of a box."""
         if tried.kind in SIDE_TALKS:
             box = self.days_for_side_talk(place, tried, box)
-        values = tried.heard.values
+        values: tuple[tuple[str, Any], ...] = tried.heard.values
         numbers = {v.fact: v.x for _, v in values if isinstance(v, Number)}
         names = tuple((f, None if isinstance(v, Number) else v) for f, v in values)
         event = "" if tried.kind == "value" else tried.words

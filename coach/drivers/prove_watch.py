@@ -89,7 +89,7 @@ class WatchedState(State):
     written: frozenset[str]
 
     def _replace(self, **change: Any) -> WatchedState:  # noqa: ANN401  any field
-        after: WatchedState = super()._replace(**change)  # type: ignore[assignment]
+        after: WatchedState = super()._replace(**change)
         after.written = self.written.union(change)
         return after
 
@@ -112,14 +112,14 @@ for _name in (*DAY, *TALK, "work"):
 
 def watched(values: Iterable[Any]) -> WatchedState:
     """A watched state of these field values, in the order of the fields."""
-    state: WatchedState = WatchedState._make(values)  # type: ignore[assignment]
+    state: WatchedState = WatchedState._make(values)
     state.written = frozenset()
     return state
 
 
 def place_of(state: State) -> tuple[Any, ...]:
     """The part of a state that says where the talk stands."""
-    raw = tuple(state)
+    raw: tuple[Any, ...] = tuple(state)
     work = raw[_WORK]
     work = None if raw[0] is not Stage.EXERCISE else work._replace(**_NEXT_DAYS)
     return (*(raw[at] for at in _PLACE_AT), work)

@@ -8,9 +8,8 @@ from pathlib import Path
 import pytest
 
 from coach.drivers import prove as proving
-from coach.drivers.prove import Options, as_json, as_scenario, as_words, holds, prove
+from coach.drivers.prove import Options, as_json, as_words, holds, prove
 from coach.drivers.prove_days import openings
-from coach.drivers.prove_search import Break
 from tests.proof.small import bound
 
 
@@ -38,12 +37,3 @@ def test_days_that_end_at_the_door_are_searched_whole(monkeypatch: pytest.Monkey
     assert report.finished
     assert report.promises["P1"] == "holds"
     assert report.places == 2
-
-
-def test_a_break_is_written_as_talk_by_prompts() -> None:
-    one = Break(
-        "P4", "the same set again", (("pain now", "1"), ("rest", "(the timer ends)")), "a day"
-    )
-    text = as_scenario(one, Path("plan.yaml"), bound())
-    assert "      - pain now: 1\n" in text
-    assert "rest" not in text
