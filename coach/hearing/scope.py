@@ -175,7 +175,7 @@ def _deny_backwards(words: Sequence[Word], denied: list[int]) -> None:
             denied[place - 1] = place
         if place == 0 or word.text not in w.ANSWERS_AFTER:
             continue
-        last = place + 1 == len(words) or words[place + 1].pause > 0
+        last = place + 1 == len(words) or words[place + 1].pause > 0 or ":" in word.before
         at_all = _text(words, place + 1) in ("at", "here", "today", "really", "so", "thanks")
         if not (last or at_all) or (
             word.pause == 1 and "," in word.before and last and word.text not in ("none", "nope")
@@ -234,12 +234,18 @@ def is_over(words: Sequence[Word], scopes: Scopes, at: int, taken: frozenset[int
         pair = (_text(words, place), _text(words, place + 1))
         if words[at].text in w.GOOD_THINGS and place > at and _good_again(words, place):
             return True
+        if pair == ("used", "to") and _after_pause(words, at, place):
+            continue  # "cant raise it, it used to go all the way"
         own = place in taken and (pair[0] != "in" or pair not in w.PAST_PAIRS)
         if own or scopes.denied_by[place] >= 0 or _turns_between(words, place, at):
             continue
         if _long_ago(words, place, pair) or _has_passed(words, scopes, place, at):
             return True
     return False
+
+
+def _after_pause(words: Sequence[Word], at: int, place: int) -> bool:
+    return any(words[k].pause for k in range(at + 1, place + 1))
 
 
 def _good_again(words: Sequence[Word], place: int) -> bool:
@@ -308,6 +314,8 @@ def is_others(words: Sequence[Word], scopes: Scopes, at: int, first: int) -> boo
     owner = False
     for place in range(start, max(first, at) + 1):
         text = words[place].text
+        if place == first < at and _did_it(words, place, end):
+            continue  # "trainer reduced it": done to the athlete
         if text in w.OTHERS or (place < first and _owner_before(words, place)):
             owner = (
                 _text(words, place - 1) not in w.AFTER_THESE
@@ -325,6 +333,14 @@ def is_others(words: Sequence[Word], scopes: Scopes, at: int, first: int) -> boo
         ) or (text in w.REPORTS and owner):
             owner = False
     return owner
+
+
+def _did_it(words: Sequence[Word], place: int, end: int) -> bool:
+    """Whether the other person at `place` is the one who did it, and to nobody named."""
+    if words[place].text in w.CARERS:
+        return True
+    named = any(word.text in w.PRONOUNS_OTHER for word in words[place : end + 1])
+    return "OPPONENT" in words[place].keys and not named
 
 
 def _own_clause(words: Sequence[Word], place: int, first: int) -> bool:

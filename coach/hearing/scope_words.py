@@ -153,6 +153,7 @@ OTHERS: Final = _set(
     "ref referee umpire ump stepdad stepmom fiance fiancee teacher grandson granddaughter "
     "niece manager quarterback qb striker bowler"
 )
+CARERS: Final = _set("trainer doc doctor medic medics physio paramedic")
 JOINS_CLAUSE: Final = _set("and so because cause cuz bc then while but")
 PRONOUNS_OTHER: Final = _set("he she his her their hes shes")
 AFTER_THESE: Final = _set("by with into on off from over under against to at told onto tagging")

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final, NamedTuple
 
-from coach.hearing.ordinary import likely_group, odd_place
+from coach.hearing.ordinary import is_odd, likely_group, odd_place
 from coach.hearing.patterns import Match, matches
 from coach.hearing.scope import Reading, Scopes, reading_of, scopes_of
 from coach.model.flags import Group
@@ -130,6 +130,8 @@ def _softened(words: Sequence[Word], entry: Entry, match: Match, around: _Around
         return True
     if "VOMIT" in own or {"threw", "up"} <= own or {"throwing", "up"} <= own:
         return not words_free_of(words, _MEALS)
+    if len(match.at) == 1 and _describes_other(words, match.at[0]):
+        return True
     if "DROOP" in own:
         return False
     if entry.group in _CAUSED and any(not taken.issuperset(cause.at) for cause in around.causes):
@@ -156,6 +158,18 @@ _MEALS: Final = frozenset(
 )
 
 
+_DESCRIBING: Final = frozenset(("numb", "swollen", "puffy"))
+
+
+def _describes_other(words: Sequence[Word], place: int) -> bool:
+    """Whether "numb" or "swollen" stands right before an odd word: "swollen inbox"."""
+    after = place + 1
+    if words[place].text not in _DESCRIBING or after >= len(words) or words[after].pause:
+        return False
+    odd = is_odd(words[after]) and "ELSEWHERE" not in words[after].keys
+    return odd and not words[after].text.endswith("ly") and words[after].keys <= {words[after].text}
+
+
 def words_free_of(words: Sequence[Word], named: frozenset[str]) -> bool:
     """Whether none of `named` is said."""
     return all(word.text not in named for word in words)
@@ -175,6 +189,7 @@ def _said_well(words: Sequence[Word], scopes: Scopes, core: Sequence[int]) -> bo
     at = core[-1]
     return any(
         words[place].text in _WELL
+        and place not in core
         and scopes.clause[place] == scopes.clause[at]
         and scopes.denied_by[place] < 0
         for place in range(max(0, at - 8), min(len(words), at + 9))
@@ -236,16 +251,20 @@ def sign_in(words: Sequence[Word], lexicon: Lexicon) -> Sign | None:
 
 def odd_talk(words: Sequence[Word], lexicon: Lexicon) -> Sign | None:
     """A sign to ask about when a note tells something unknown of the arm, else None."""
-    place = odd_place(words)
-    if place is None or matches(words, lexicon.signs):
+    if odd_place(words, ()) is None:
         return None
+    harmless = _harmless_places(words, lexicon)
+    place = odd_place(words, harmless)
+    if place is None:
+        return None
+    found = matches(words, lexicon.signs)
+    if any(not _is_harmless(words, m, _core(words, m), harmless) for m in found):
+        return None  # it was heard, and is denied, another's or only asked about
     scopes = scopes_of(words)
     if (
         scopes.denied_by[place] >= 0
         or reading_of(words, scopes, (place,), (place,)) <= Reading.OVER
     ):
-        return None
-    if _harmless_places(words, lexicon).keys() & set(range(place - 1, place + 2)):
         return None
     group = likely_group(words[place])
     span = Span(words[place].start, words[place].end, group.value)

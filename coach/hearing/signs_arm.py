@@ -314,6 +314,7 @@ ARM_SIGNS: Final = (
         PART .. lost .. strength|power|grip
         PART turned|went|turns|goes to|into .. jelly|jello|mush|noodle|noodles|rubber|spaghetti|putty
         holding|lifting|gripping|raising|carrying|opening|squeezing ... impossible
+        use|used|using .. left|right|other|good .. to lift|raise|move|hold|pick
         """,
     ),
     (
@@ -378,6 +379,9 @@ ARM_SIGNS: Final = (
         cant|couldnt|wont|unable .. PART
         weird|off .. grip|strength
         lost .. velo|velocity|speed
+        less strong
+        weighs|weighed .. pounds|lbs|ton|tons|kilos .. CANT
+        PART & weighs|weighed
         """,
     ),
     (

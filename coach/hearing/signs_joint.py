@@ -97,6 +97,7 @@ JOINT_SIGNS: Final = (
         joint .. separated
         separated .. SOCKETED
         shoulder separation
+        trainer|doc|doctor|medic|medics|physio|paramedic|er reduced|relocated|reset .. it|PART
         """,
     ),
     (
@@ -345,6 +346,7 @@ JOINT_SIGNS: Final = (
         tommy john
         inside|inner|medial .. of .. ELBOW .. PAIN|sharp|hurts
         ELBOW .. barking|screaming|shot
+        ELBOW .. made .. POP
         """,
     ),
     (
@@ -494,6 +496,8 @@ JOINT_SIGNS: Final = (
         whiplash
         sideways tackle
         feel down .. stairs|steps|ladder
+        VEHICLE|feet|legs|foot|board went|slid|slipped|flew|shot .. out from under
+        took|caught|ate|wore .. cleat|cleats|skate|spike|spikes|fist|shoe|heel|oar|paddle|foot|hoof .. to|off|in|on .. PART
         """,
     ),
     (

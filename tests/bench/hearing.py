@@ -32,7 +32,8 @@ FIRST_RUN = (
     "first run of its lines V, after work on U: seen 108 of 117, stopped 98 of 108, "
     "false 9 of 270\n"
     "first run of its lines W, after U and V: seen 57 of 65, stopped 44 of 56, false 5 of 91\n"
-    "first run of its lines X, after U to W: seen 41 of 43, stopped 32 of 40, false 2 of 66"
+    "first run of its lines X, after U to W: seen 41 of 43, stopped 32 of 40, false 2 of 66\n"
+    "first run of its lines Y, after U to X: seen 49 of 56, stopped 44 of 53, false 2 of 54"
 )
 
 
