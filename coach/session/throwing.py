@@ -248,7 +248,7 @@ def before_the_arm(state: State, fact: str, close: Callable[[State, str], State]
 
 
 def day_off(state: State, decision: Decision, days: int) -> State:
-    """throw.soreness: a day off is kept as such, then the step last done comes once more.
+    """throw.soreness: a day off is kept as such, then the step last thrown comes once more.
 
     Kept, so that the same soreness is not asked of again and does not hold back every later day.
     """
@@ -256,7 +256,8 @@ def day_off(state: State, decision: Decision, days: int) -> State:
     if cleared is None:
         return state
     before = standing(state.brief, cleared)
-    again = min(before.planned, before.last_done or before.planned)
+    thrown = (r.threw.step for r in state.brief.history.records if r.threw and r.threw.step)
+    again = min(before.planned, next(thrown, before.planned))
     after = before._replace(planned=again, clean_here=0)
     return state._replace(thrown=(0, decision.outcome, days, after))
 

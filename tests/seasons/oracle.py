@@ -187,6 +187,8 @@ class Watch:
         self, day: Day, now: dict[str, Ladder], lines: dict[str, Prescription]
     ) -> Iterator[str]:
         missed = self.missed(day.opened_at.date())
+        if self.records and self.records[0].day == day.record.day:
+            return  # the first session of the day has lowered them already
         for name, ladder in now.items():
             was, line = self.memories[name].ladder.dose, lines[name]
             if missed >= FIRST_STEP_DAYS and ladder.dose.reps_high > line.reps.opening_high:

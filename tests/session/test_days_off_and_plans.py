@@ -114,11 +114,17 @@ def test_the_plans_own_days_off_begin_the_step_down(own: float, missed: int, out
 
 
 def test_sore_the_next_day_is_kept_as_a_day_off_and_the_last_step_comes_again() -> None:
-    day = after_the_exercises(cleared(threw(3, ThrowState(3, 2, 1)))).say("no", "yes")
-    kept = day.record().threw
-    assert kept is not None
-    assert (kept.step, kept.throws, kept.rest_days) == (0, 0, 1)
-    assert kept.state == ThrowState(2, 2, 0)
+    for planned, last_done, thrown in (
+        (3, 2, 2),
+        (3, 3, 2),
+    ):  # the second: a repeat at the last step
+        last = threw(3, ThrowState(planned, last_done, 1))
+        assert last.threw is not None
+        last = last._replace(threw=last.threw._replace(step=thrown))
+        kept = after_the_exercises(cleared(last)).say("no", "yes").record().threw
+        assert kept is not None
+        assert (kept.step, kept.throws, kept.rest_days) == (0, 0, 1)
+        assert kept.state == ThrowState(2, last_done, 0)
 
 
 def test_after_the_day_off_the_same_soreness_is_not_asked_of_again() -> None:
