@@ -164,6 +164,8 @@ _DESCRIBING: Final = frozenset(("numb", "swollen", "puffy"))
 def _describes_other(words: Sequence[Word], place: int) -> bool:
     """Whether "numb" or "swollen" stands right before an odd word: "swollen inbox"."""
     after = place + 1
+    if any("PART" in word.keys for word in words):
+        return False
     if words[place].text not in _DESCRIBING or after >= len(words) or words[after].pause:
         return False
     odd = is_odd(words[after]) and "ELSEWHERE" not in words[after].keys

@@ -124,6 +124,8 @@ ARM_SIGNS: Final = (
         PART .. gone to sleep
         PART .. taub|entumecida|dormido
         PART .. doesnt|didnt|cant|wont|not register|registering|sense|sensing|detect|recognize
+        PART feel|feels|felt furry|woolly|fluffy|velvety
+        PART KEEP going to sleep
         """,
     ),
     (
@@ -315,6 +317,9 @@ ARM_SIGNS: Final = (
         PART turned|went|turns|goes to|into .. jelly|jello|mush|noodle|noodles|rubber|spaghetti|putty
         holding|lifting|gripping|raising|carrying|opening|squeezing ... impossible
         use|used|using .. left|right|other|good .. to lift|raise|move|hold|pick
+        grip|strength BE|is garbage|trash|shot|terrible|crap|toast|rubbish
+        drop|drops .. THING .. now|every|always|daily
+        no push|throw|life|drive|fire|juice left .. PART
         """,
     ),
     (
@@ -382,6 +387,7 @@ ARM_SIGNS: Final = (
         less strong
         weighs|weighed .. pounds|lbs|ton|tons|kilos .. CANT
         PART & weighs|weighed
+        i drop|dropped|dropping .. THING
         """,
     ),
     (
@@ -502,6 +508,7 @@ ARM_SIGNS: Final = (
         PART .. tight .. skin
         WORN .. feels tighter
         PART .. warm|hot
+        HANDS .. cooler
         """,
     ),
     (

@@ -218,6 +218,7 @@ JOINT_SIGNS: Final = (
         broke .. arm|wrist|hand|finger|collarbone|shoulder|elbow
         PART|BONE HAVE .. new .. corner|edge|point|angle|bump|lump|ledge|shape
         shelf|ledge|step|corner .. where .. PART
+        BONE|collarbone|clavicle .. about|going|trying to poke|stick|come|pop .. out|through
         """,
     ),
     (

@@ -33,7 +33,8 @@ FIRST_RUN = (
     "false 9 of 270\n"
     "first run of its lines W, after U and V: seen 57 of 65, stopped 44 of 56, false 5 of 91\n"
     "first run of its lines X, after U to W: seen 41 of 43, stopped 32 of 40, false 2 of 66\n"
-    "first run of its lines Y, after U to X: seen 49 of 56, stopped 44 of 53, false 2 of 54"
+    "first run of its lines Y, after U to X: seen 49 of 56, stopped 44 of 53, false 2 of 54\n"
+    "first run of its lines Z, after U to Y: seen 38 of 41, stopped 29 of 37, false 1 of 39"
 )
 
 
