@@ -179,3 +179,17 @@ def test_a_morning_is_usual_up_or_for_the_clinician(
     waking: float, up_before: bool, outcome: str
 ) -> None:
     assert next_morning(waking, 1.0, up_before).outcome == outcome
+
+
+def test_the_first_exercise_left_before_a_changed_set_ends_no_session(
+    ceilings: PainCeilings,
+) -> None:
+    assert before_changed_set(5, ceilings).outcome == "leave"
+
+
+@pytest.mark.parametrize(("last_set", "said"), [(True, False), (False, True)])
+def test_that_no_smaller_step_is_left_is_said_only_where_a_set_would_follow(
+    ceilings: PainCeilings, last_set: bool, said: bool
+) -> None:
+    why = in_set(5, ceilings, NONE, last_set=last_set, exercises_left_early=0).why
+    assert ("no smaller step" in why) is said
