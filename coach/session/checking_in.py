@@ -12,7 +12,7 @@ from coach.model.decisions import Decision
 from coach.model.turns import Ask, Line
 from coach.rules import pain as pain_rules
 from coach.rules import readiness
-from coach.session import scripts
+from coach.session import scripts, throwing
 from coach.session.questions import (
     LINE_PARTS,
     QUESTIONS,
@@ -50,7 +50,7 @@ def due(state: State, fact: str) -> bool:
     if fact == "thrown already":
         return state.playing
     if fact == "throwing tomorrow":
-        return state.brief.wants_up
+        return state.brief.wants_up or throwing.cleared_today(state.brief) is not None
     return True
 
 

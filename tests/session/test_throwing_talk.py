@@ -170,10 +170,23 @@ def test_a_clearance_with_a_date_ahead_opens_nothing() -> None:
 
 
 def test_pain_over_the_ceiling_in_an_exercise_means_no_throws() -> None:
-    day = talk(cleared(), *TO_THE_FIRST_SET).say("12, pain 3", "3")
+    day = talk(cleared(), MORNING, "none", *TO_THE_FIRST_SET[1:]).say("12, pain 3", "3")
     while day.state.stage is Stage.EXERCISE:
         day = day.rested()
         name = day.name
         feel = "fine" if name.startswith("felt") else "12, pain 0"
         day = day.say("go" if name.startswith("go ") else feel)
     assert day.state.stage is Stage.CLOSE
+
+
+def test_the_day_before_a_match_brings_no_new_throwing_step() -> None:
+    day = talk(cleared(threw(3, ThrowState(2, 1))), MORNING)
+    assert day.name == "throwing tomorrow"
+    day = day.say("game")
+    while not in_exercise(day):
+        day = day.say({"screen": "none", "pain in warm-up": "0"}.get(day.name, "no"))
+    while in_exercise(day):
+        day = day.rested()
+        feel = "fine" if day.name.startswith("felt") else "12, pain 0"
+        day = day.say("go" if day.name.startswith("go ") else feel)
+    assert "step 1 of 7" in day.say("no", "no", "no", "no").words
