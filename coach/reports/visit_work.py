@@ -188,7 +188,9 @@ def reason_of(record: DayRecord, name: str, *, up: bool) -> tuple[str, str]:
             return rule, why.removeprefix(head).strip()
         if not up and outcome in MOVES and outcome != "up":
             return rule, why
-    return "", ""
+    new_plan = (d for d in record.decisions if d[1] == "new version" and not up)
+    rule, _outcome, why = next(new_plan, ("", "", ""))
+    return rule, why
 
 
 # ---------------------------------------------------------------- throwing

@@ -22,7 +22,7 @@ from coach.session.ladders import ALL
 from coach.session.showing import dose_words
 from coach.session.state import State
 from coach.session.table import Stage
-from coach.session.today import held_today
+from coach.session.today import MOVED, held_today
 
 
 class Book(NamedTuple):
@@ -208,7 +208,7 @@ def day_record(book: Book, state: State, ended: str) -> DayRecord:
         pain_after=number(answers.get("pain after")),
         ladders=ladders_used(state) if book.ladders is None else book.ladders,
         threw=throw_day(book),
-        decisions=book.decisions,
+        decisions=(*book.decisions, *moves_unsaid(book, state)),
     )
 
 
@@ -245,6 +245,16 @@ def exercises_done(book: Book) -> tuple[Done, ...]:
 def numbers(said: list[tuple[str, Value]], *facts: str) -> tuple[float, ...]:
     """The numbers said of some facts, in order."""
     return tuple(v for fact, v in said if fact in facts and isinstance(v, int | float))
+
+
+def moves_unsaid(book: Book, state: State) -> tuple[tuple[str, str, str], ...]:
+    """Why ladders stand lower than last time on a day that came to no list, where it was not told."""
+    if book.ladders is not None:
+        return ()
+    found = state.brief.standings(morning_up=state.morning_up, held=(ALL,)).values()
+    moved = [one.decision for one in found if one.decision.outcome in MOVED]
+    entries = dict.fromkeys((d.rule, d.outcome, d.why) for d in moved)
+    return tuple(entry for entry in entries if entry not in book.decisions)
 
 
 def ladders_used(state: State) -> tuple[tuple[str, Ladder], ...]:
