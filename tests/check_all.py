@@ -19,6 +19,10 @@ ROOT = Path(__file__).resolve().parent.parent
 GATED = "coach/rules/red_flags*.py,coach/rules/flag_table.py,coach/rules/limits*.py,coach/rules/hold*.py"
 
 
+# One file stays in one process, since some share what they set up.
+TWO_AT_A_TIME = ("-n", "2", "--dist", "loadfile")
+
+
 class Check(NamedTuple):
     """One check: its heading, and the commands that must all end with 0."""
 
@@ -39,7 +43,7 @@ def checks(scratch: Path) -> list[Check]:
         Check("types", [[python, "-m", "mypy", "--no-error-summary"]]),
         Check("programs", [[python, "-m", "coach", "check", "dialogs"]]),
         Check("scenarios", [[python, "-m", "coach", "replay", "scenarios"]]),
-        Check("tests", [[python, "-m", "pytest", "-q"]], shown=True),
+        Check("tests", [[python, "-m", "pytest", "-q", *TWO_AT_A_TIME]], shown=True),
         Check(
             "every branch of red flags, limits and hold",
             [

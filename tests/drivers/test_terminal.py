@@ -43,6 +43,11 @@ with Journal.open(Path(sys.argv[1])) as journal:
 """
 
 
+def own_environment() -> dict[str, str]:
+    """The environment less what would tell the program another window than its own."""
+    return {name: v for name, v in os.environ.items() if name not in {"COLUMNS", "LINES"}}
+
+
 class Screen:
     """The program at a terminal of its own, and what a person would see on it."""
 
@@ -52,7 +57,7 @@ class Screen:
             ["-c", PROGRAM, str(folder), str(rest_s)],
             cwd=str(ROOT),
             dimensions=(40, columns),
-            env={**os.environ, "TERM": "xterm-256color", **environ},
+            env={**own_environment(), "TERM": "xterm-256color", **environ},
             timeout=30,
         )
         self.screen = pyte.HistoryScreen(columns, 40)
