@@ -17,7 +17,7 @@ from coach.model.history import Hold
 from coach.rules import hold as hold_rules
 from coach.rules.red_flags import FLAGS, flag_heard
 from coach.session.brief import Brief
-from coach.session.stopping import clinician_hours, clinician_name, stop_lines
+from coach.session.stopping import clinician_hours, clinician_name, day_words, stop_lines
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -59,7 +59,10 @@ def clear(journal: Journal, bound: Bound, voice: Voice, now: Callable[[], dateti
 
 def closed_words(hold: Hold, plan: Plan) -> str:
     """Which stop it is about."""
-    return f"Your plan is closed since {hold.day}, code {hold.code}, plan line {plan.calls.place.line}."
+    since = day_words(date.fromisoformat(hold.day))
+    return (
+        f"Your plan is closed since {since}, code {hold.code}, plan line {plan.calls.place.line}."
+    )
 
 
 def who_opens(plan: Plan) -> str:

@@ -17,9 +17,8 @@ from coach.pages.paper import element, listed, whole_page
 from coach.rules.dosing import opening_dose, versions_to_pick
 from coach.rules.pain import END_AT
 from coach.rules.red_flags import FLAGS, flags_asked, person_from
-from coach.session.closing import day_words
 from coach.session.showing import dose_words, titled
-from coach.session.stopping import clinician_hours, clinician_name
+from coach.session.stopping import clinician_hours, clinician_name, day_words
 
 PAPERS: Final = {"a4": "A4", "letter": "letter"}
 _CRISIS: Final = "E11"

@@ -5,7 +5,7 @@ Law: a strong pain at the close is a warning sign like any other. No praise, no 
 
 from __future__ import annotations
 
-from datetime import date, timedelta
+from datetime import timedelta
 from typing import Final
 
 from coach.model.turns import Ask, Line
@@ -21,12 +21,7 @@ from coach.session.questions import (
     single,
 )
 from coach.session.state import Happening, State
-from coach.session.stopping import after_the_work, clinician_name
-
-DAYS: Final = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
-MONTHS: Final = (
-    "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec",
-)  # fmt: skip
+from coach.session.stopping import after_the_work, clinician_name, day_words
 
 
 def so_far(state: State) -> State:
@@ -81,11 +76,6 @@ def ended_by_choice(state: State) -> State:
         end="by choice",
         happened=(*state.happened, Happening("end", "by choice")),
     )
-
-
-def day_words(day: date) -> str:
-    """A day as people say it: `Fri 27 Nov`."""
-    return f"{DAYS[day.weekday()]} {day.day} {MONTHS[day.month - 1]}"
 
 
 def what_is_next(state: State) -> Line:

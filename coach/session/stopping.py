@@ -7,7 +7,7 @@ to say, when it gets urgent, what was typed, who opens the plan, the code. It na
 
 from __future__ import annotations
 
-from datetime import datetime
+from datetime import date, datetime
 from typing import Final
 
 from coach.model.decisions import Basis, Decision
@@ -29,6 +29,10 @@ AWAY: Final = "A28"
 DOUBTS_TO_END: Final = 3  # a third unclear safety answer ends the day; set here
 HOURS_FROM_TO: Final = 2  # office hours are read only as one `from` and one `to`
 SATURDAY: Final = 5
+DAYS: Final = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
+MONTHS: Final = (
+    "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec",
+)  # fmt: skip
 EVENING_FROM_H: Final = 17
 
 
@@ -227,10 +231,16 @@ def stopped_turn(state: State) -> Turn:
     return Turn(lines, end="stopped", alone=True, decisions=state.reasons)
 
 
+def day_words(day: date) -> str:
+    """A day as people say it: `Fri 27 Nov`."""
+    return f"{DAYS[day.weekday()]} {day.day} {MONTHS[day.month - 1]}"
+
+
 def held_turn(brief: Brief, hold: Hold) -> Turn:
     """What the next start shows while a hold stands: the same stop, from the diary."""
     lines = stop_lines(brief, hold.code, hold.tier, hold.said)
-    first = Line("stop", f"STOP. {brief.plan.initials}, your plan is closed since {hold.day}.")
+    since = day_words(date.fromisoformat(hold.day))
+    first = Line("stop", f"STOP. {brief.plan.initials}, your plan is closed since {since}.")
     decision = Decision(
         "stop.hold",
         "closed",
