@@ -1,10 +1,16 @@
 """What every test stands on: folders of its own, and examples that repeat in a build."""
 
 import os
+import signal
 from collections.abc import Iterator
 
 import pytest
 from hypothesis import settings
+
+# Started in the background, a shell has a program ignore Ctrl-C, and so would every program that the
+# tests start; those that send it need the usual answer.
+if signal.getsignal(signal.SIGINT) is signal.SIG_IGN:
+    signal.signal(signal.SIGINT, signal.default_int_handler)
 
 # A build tries the same examples each time; at a desk new ones are tried. No test is timed.
 settings.register_profile("build", derandomize=True, deadline=None, database=None)
