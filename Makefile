@@ -53,7 +53,7 @@ $(ALL_READY) $(RUN_READY):
 	echo "Setting up $(VENV) from $(LOCK). It takes about a minute, once."
 	test "$$($(BIN)/python -c 'import sys; print("%d.%d" % sys.version_info[:2])' 2>&1)" \
 	    = "$(VERSION)" || $(PYTHON) -m venv --clear $(VENV)
-	$(PIP) install --require-hashes -r $(LOCK)
+	$(PIP) install --no-deps --require-hashes -r $(LOCK)  # the lock names every package
 	$(PIP) install --no-deps --no-build-isolation -e .
 	rm -f $(VENV)/ready-*
 	touch $@
