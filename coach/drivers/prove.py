@@ -23,6 +23,7 @@ from coach.drivers.prove_days import openings
 from coach.drivers.prove_ends import longest, most_before_first_set, rounds
 from coach.drivers.prove_search import Break, Search
 from coach.model.program import Bound, Step
+from coach.rules import dapre
 from coach.rules.cut_points import cut_points
 from coach.session.brief import Brief
 from coach.texts.doors import bound_from
@@ -236,8 +237,8 @@ def declared_cuts(bound: Bound, briefs: Sequence[Brief]) -> set[Compared]:
             declared |= of_a_test(test.fact, test.op, test.values)
     for line in bound.plan.doses:
         for fact in ("reps in set", "holds in set"):
-            ends = (line.reps.opening, line.reps.opening_high + 2, line.reps.cap + 2)
-            declared |= {Compared(fact, "at", float(n)) for n in ends}
+            ends = {line.reps.opening, line.reps.opening_high + 2, line.reps.cap + 2}
+            declared |= {Compared(fact, "at", float(n)) for n in ends | dapre.compared(line)}
         declared |= {Compared("sets since", "at", float(n)) for n in range(1, line.sets.cap + 1)}
     declared.add(Compared("pain after", "at", FLAG_AT))
     pains = [c for c in declared if c.fact in {"pain before change", "pain now"}]

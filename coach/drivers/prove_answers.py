@@ -15,6 +15,7 @@ from typing import Final, NamedTuple
 from coach.model.flags import Group
 from coach.model.heard import Action, Command, Heard, Kind, Question, Value
 from coach.model.turns import Event, Resumed, TimerEnded, Typed
+from coach.rules import dapre
 from coach.session.state import State
 
 END_AT: Final = 6.0  # set here, to be signed by a clinician: pain of 6 or more ends the session
@@ -137,6 +138,8 @@ class Answers:
             cuts |= {dict(plan.changed).get("ready.sleep", SHORT_NIGHT_H)}
         if fact in {"reps in set", "holds in set"} and state.work is not None:
             cuts |= {float(state.work.dose.reps_low)}
+            line = state.brief.stations[state.work.place].prescription
+            cuts |= {float(reps) for reps in dapre.compared(line)}
         if fact == "sets since" and state.work is not None:
             cuts |= {float(n) for n in range(1, state.work.dose.sets + 1)}
         return cuts

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 
 from coach.model.flags import Section
 from coach.model.history import DayRecord, Done, Hold
-from coach.model.ladders import Ladder, ThrowDay, ThrowState
+from coach.model.ladders import Drove, Ladder, ThrowDay, ThrowState
 from coach.model.quantities import Dose, Load
 
 if TYPE_CHECKING:
@@ -20,11 +20,17 @@ if TYPE_CHECKING:
 def day_body(record: DayRecord) -> dict[str, object]:
     """A day record as a JSON mapping, field by field."""
     body: dict[str, object] = dict(record._asdict())
-    body["done"] = [done._asdict() for done in record.done]
+    body["done"] = [done_body(done) for done in record.done]
     body["ladders"] = [[name, ladder_body(ladder)] for name, ladder in record.ladders]
     if record.threw is not None:
         body["threw"] = {**record.threw._asdict(), "state": record.threw.state._asdict()}
     return body
+
+
+def done_body(done: Done) -> dict[str, object]:
+    """An exercise done as a JSON mapping."""
+    drove = done.drove and {**done.drove._asdict(), "load": done.drove.load._asdict()}
+    return {**done._asdict(), "drove": drove}
 
 
 def ladder_body(ladder: Ladder) -> dict[str, object]:
@@ -93,6 +99,8 @@ def _done(entry: object) -> Done:
     known = {name: entry[name] for name in Done._fields if name in entry}
     for name in ("reps", "pains", "felt"):
         known[name] = tuple(_entries(entry.get(name)))
+    drove = entry.get("drove")
+    known["drove"] = Drove(int(drove["row"]), Load(**drove["load"])) if drove else None
     return Done(**known)
 
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from coach.model.flags import Section
-from coach.model.ladders import Ladder, ThrowDay
+from coach.model.ladders import Drove, Ladder, ThrowDay
 
 
 class Done(NamedTuple):
@@ -17,7 +17,8 @@ class Done(NamedTuple):
 
     `result` is good, earned (two clean reps over the top in the last set), short, form, over, left,
     no equipment or cut off. `reps` and `pains` are as typed, set by set; `dose` the dose in words as
-    first shown, of `planned_sets`; `felt` what was felt, set by set where asked.
+    first shown, of `planned_sets`; `felt` what was felt, set by set where asked; `drove` what the
+    set said that drives the next weight, where a table does.
     """
 
     exercise: str
@@ -30,6 +31,7 @@ class Done(NamedTuple):
     dose: str = ""
     planned_sets: int = 0
     felt: tuple[str, ...] = ()
+    drove: Drove | None = None
 
 
 class DayRecord(NamedTuple):

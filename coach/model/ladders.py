@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from coach.model.quantities import Dose
+from coach.model.quantities import Dose, Load
 
 
 class Ladder(NamedTuple):
@@ -22,6 +22,13 @@ class Ladder(NamedTuple):
     good_run: int = 0
     form_run: int = 0
     moved: tuple[tuple[str, str], ...] = ()
+
+
+class Drove(NamedTuple):
+    """What the driving set of a table said: the row (from 0) its reps fell in, the load lifted."""
+
+    row: int
+    load: Load
 
 
 class ThrowState(NamedTuple):

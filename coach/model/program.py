@@ -220,7 +220,8 @@ class Prescription(NamedTuple):
 
     `load` opens at `load`, may rise by `load_step` (0: stays) to at most `load_cap`; `lighter` lists
     the loads at home below the opening, heaviest first. `without` pairs equipment with `stand-in`
-    or an exercise's name. `apart_days` is the spacing in days; `goes_up` the order of axes.
+    or an exercise's name. `apart_days` is the spacing in days; `goes_up` the order of axes. `dapre`
+    is the set whose reps drive the next load by that table (0: the line does not name it).
     """
 
     exercise: str
@@ -241,6 +242,7 @@ class Prescription(NamedTuple):
     place: Place
     load_after_days: int = 0
     load_place: Place | None = None
+    dapre: int = 0
 
 
 class PainCeilings(NamedTuple):

@@ -69,6 +69,14 @@ class Dose(NamedTuple):
     version_level: int = 0
 
 
+class SetLine(NamedTuple):
+    """What one set asks for where each set is another one: reps from, reps to, the load."""
+
+    reps_low: int
+    reps_high: int
+    load: Load
+
+
 class Call(NamedTuple):
     """Somebody to call: a number and who answers there."""
 

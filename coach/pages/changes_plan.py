@@ -257,4 +257,9 @@ def _load(one: Prescription, two: Prescription) -> list[Change]:
         days = (one.load_after_days, two.load_after_days)
         what = f"{name}, load step up after"
         found += number(what, *days, place, unit="days", higher_is_more=False)
+    if one.dapre != two.dapre:
+        weight = Weight.MORE if two.dapre else Weight.LESS
+        sets = [f"set {number}" if number else "none" for number in (two.dapre, one.dapre)]
+        said = f"{name}, set that drives the load: {sets[0]}, was {sets[1]}."
+        found.append(Change(weight, said, place))
     return found

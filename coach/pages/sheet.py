@@ -14,10 +14,11 @@ from coach.model.flags import Section, Tier
 from coach.model.program import Bound, Exercise, Plan, Prescription, Version
 from coach.model.quantities import Dose
 from coach.pages.paper import element, listed, whole_page
+from coach.rules.dapre import driving_set, set_lines
 from coach.rules.dosing import opening_dose, versions_to_pick
 from coach.rules.pain import END_AT
 from coach.rules.red_flags import FLAGS, flags_asked, person_from
-from coach.session.showing import dose_words, titled
+from coach.session.showing import amount, dose_words, titled
 from coach.session.stopping import clinician_hours, clinician_name, day_words
 
 PAPERS: Final = {"a4": "A4", "letter": "letter"}
@@ -207,7 +208,7 @@ def _side(exercise: Exercise, plan: Plan) -> str:
 
 
 def _more(exercise: Exercise, line: Prescription, dose: Dose, plan: Plan) -> list[str]:
-    said = []
+    said = _by_the_table(exercise, line, dose, plan)
     if dose.tempo:
         said.append(f"{titled(dose.tempo)}.")
     if dose.sets > 1 and dose.rest_s:
@@ -224,6 +225,16 @@ def _more(exercise: Exercise, line: Prescription, dose: Dose, plan: Plan) -> lis
     if exercise.equipment:
         said.append(f"You need: {', '.join(exercise.equipment)}.")
     return said
+
+
+def _by_the_table(exercise: Exercise, line: Prescription, dose: Dose, plan: Plan) -> list[str]:
+    """Each set of its own where a table drives the weight; nothing where none does."""
+    if not driving_set(exercise, line):
+        return []
+    reps = (dose.reps_low, dose.reps_high)
+    lines = set_lines(dose.load, reps, dose.sets, plan.loads_at_home)
+    sets = [dose._replace(reps_low=s.reps_low, reps_high=s.reps_high, load=s.load) for s in lines]
+    return [f"Set {n}: {amount(one)}, {one.load.words()}." for n, one in enumerate(sets, 1)]
 
 
 def _range(exercise: Exercise, dose: Dose) -> list[str]:

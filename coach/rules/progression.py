@@ -11,9 +11,10 @@ from datetime import date
 from typing import Final, NamedTuple
 
 from coach.model.decisions import Basis, Decision
-from coach.model.ladders import Ladder
+from coach.model.ladders import Drove, Ladder
 from coach.model.program import Axis, Exercise, Prescription
 from coach.model.quantities import Dose, Load
+from coach.rules import dapre
 from coach.rules.dosing import easier, shorter
 from coach.rules.limits import gate
 
@@ -38,7 +39,8 @@ class DaySummary(NamedTuple):
 
     `gap`: none, one step down, first step, contact (rule layoff.gap). `morning_up`: waking pain is
     above usual today. `stopped`: a stop or flare since. `hard`: effort 9 or 10. `pinch`: pinching
-    was felt. `result` is one of RESULTS.
+    was felt. `result` is one of RESULTS. `drove` is what the set said that drives the next weight,
+    where a table is named (None: it drives nothing).
     """
 
     today: date
@@ -48,6 +50,7 @@ class DaySummary(NamedTuple):
     stopped: bool = False
     hard: bool = False
     pinch: bool = False
+    drove: Drove | None = None
 
 
 class Rails(NamedTuple):
@@ -235,12 +238,28 @@ def wants_up(ladder: Ladder, day: DaySummary, rails: Rails) -> tuple[str, Dose] 
     back = one_back(ladder.dose, rails) if ladder.good_run >= SESSIONS_RUNNING else None
     if back is not None and not (day.pinch and back[0] == "range"):
         return back
+    if rails.prescription.dapre:
+        return _up_by_table(ladder, day, rails)
     for axis in rails.prescription.goes_up:
         if _is_due(axis, ladder, day, rails):
             higher = one_up(axis, ladder.dose, rails)
             if higher is not None and _gated(higher, rails) == higher:
                 return axis, higher
     return None
+
+
+def _up_by_table(ladder: Ladder, day: DaySummary, rails: Rails) -> tuple[str, Dose] | None:
+    """The next working weight where a table is named and the driving set earned it, or None."""
+    prescription, now = rails.prescription, ladder.dose.load
+    if day.drove is None or not dapre.driving_set(rails.exercise, prescription):
+        return None
+    if not _waited("load", prescription.load_after_days, ladder, day.today, rails):
+        return None
+    load = dapre.next_working(now, day.drove, prescription.load_cap, rails.owned)
+    higher = ladder.dose._replace(load=load)
+    if load.rank() <= now.rank() or _gated(higher, rails) != higher:
+        return None
+    return "load", higher
 
 
 def one_back(dose: Dose, rails: Rails) -> tuple[str, Dose] | None:
@@ -258,7 +277,7 @@ def one_back(dose: Dose, rails: Rails) -> tuple[str, Dose] | None:
         if (load.kind, bool(load.strength)) == (dose.load.kind, bool(dose.load.strength))
         and dose.load.rank() < load.rank() <= opening.load.rank()
     ]
-    if heavier:
+    if heavier and not prescription.dapre:  # a table brings the weight back itself
         return "load", dose._replace(load=min(heavier, key=Load.rank))
     if dose.version_level < opening.version_level:
         higher = _version_up(dose, prescription, exercise)
@@ -294,6 +313,30 @@ def one_down(dose: Dose, rails: Rails) -> Dose:
         or _lighter_owned(dose, (*prescription.lighter, *rails.owned))
         or dose._replace(sets=max(1, dose.sets - 1))
     )
+
+
+def _down(ladder: Ladder, day: DaySummary, rails: Rails) -> tuple[Decision | None, Dose]:
+    """Why the ladder goes down today and to which dose: one step, or the table's cut.
+
+    Where both hold, the load is the lighter of the two; few reps alone are the table's to answer.
+    """
+    down = why_down(ladder, day)
+    cut = _by_table(ladder.dose, day, rails)
+    if cut is None or day.drove is None:
+        return down, ladder.dose if down is None else one_down(ladder.dose, rails)
+    if down is None or (down.rule == "prog.down" and day.result == "short"):
+        return dapre.decision("down", day.drove, rails.prescription), cut
+    lower = one_down(ladder.dose, rails)
+    return down, lower._replace(load=min(lower.load, cut.load, key=Load.rank))
+
+
+def _by_table(dose: Dose, day: DaySummary, rails: Rails) -> Dose | None:
+    """The table's cut of the working weight; None where it is not named, or cuts nothing."""
+    if day.drove is None or not dapre.driving_set(rails.exercise, rails.prescription):
+        return None
+    cap = rails.prescription.load_cap
+    load = dapre.next_working(dose.load, day.drove, cap, rails.owned)
+    return dose._replace(load=load) if load.rank() < dose.load.rank() else None
 
 
 def _lighter_owned(dose: Dose, loads: tuple[Load, ...]) -> Dose | None:
@@ -393,16 +436,17 @@ def next_ladder(
         return Ladder(_lower_of(ladder.dose, rails.opening)), Decision(
             "layoff.gap", "first step", why, source=_OURS
         )
-    down = why_down(ladder, day)
     counted = count_session(ladder, day)
+    down, lower = _down(ladder, day, rails)
     if down is not None:
-        lower = _gated(one_down(ladder.dose, rails), rails)
-        return counted._replace(dose=lower, good_run=0, form_run=0), down
+        return counted._replace(dose=_gated(lower, rails), good_run=0, form_run=0), down
     wanted = wants_up(counted, day, rails)
     if wanted is None or not may_go_up:
         return counted, Decision("prog.two_for_two", "same", "The same as last time.", source=_OURS)
     axis, higher = wanted
     moved = tuple(sorted({**dict(ladder.moved), axis: day.today.isoformat()}.items()))
+    if axis == "load" and rails.prescription.dapre and day.drove is not None:
+        return Ladder(higher, 0, 0, moved), dapre.decision("up", day.drove, rails.prescription)
     why = _UP_WORDS.get(axis, "One step up.")
     rule = "prog.range" if axis == "range" else "prog.two_for_two"
     source = "common practice" if axis == "range" else _SOURCE_UP

@@ -29,7 +29,7 @@ from coach.session.questions import QUESTIONS, coach_question, single
 from coach.session.state import State, Work, under_way
 from coach.session.stopping import call_it_a_day, stop
 from coach.session.table import Stage
-from coach.session.today import compose, dose_today
+from coach.session.today import compose, dose_today, loads_here
 
 CLOSE_SCREEN_AFTER_S: Final = 60 * 60  # checkin.gap: a pause over 60 min reopens the screen
 ASK_SINCE_AFTER_S: Final = 5 * 60  # set here, to be signed by a clinician
@@ -244,7 +244,7 @@ def fewer(state: State) -> State:
         state = training.exercise_done(state, exercise.Result("left"))._replace(told=told)
         return training.next_exercise(state._replace(missing=()))
     sets = max(min(work.dose.sets, dose_today(state, work.place).sets), work.set_number)
-    work = work._replace(dose=work.dose._replace(sets=sets))
+    work = exercise.with_loads(work._replace(dose=work.dose._replace(sets=sets)), loads_here(state))
     if work.phase in {"rest", "recheck"} and work.set_number >= sets:  # its last set is behind
         done = exercise.Result(exercise.how_it_went(work))
         state = training.exercise_done(state._replace(work=work), done)
@@ -336,8 +336,10 @@ def sets_done_meanwhile(state: State, count: float) -> State:
 
 def sets_ahead(work: Work, extra: int) -> Work:
     """The work `extra` sets further on; a set that was under way is then another one."""
-    ahead = work._replace(set_number=work.set_number + extra)
-    return exercise.at_the_set(ahead) if extra and work.phase not in REPORTED else ahead
+    if not extra:
+        return work
+    ahead = exercise.sets_on(work, extra)
+    return ahead if work.phase in REPORTED else exercise.at_the_set(ahead)
 
 
 def pain_after_break(state: State, value: float) -> State:

@@ -13,11 +13,13 @@ from coach.model.decisions import Decision
 from coach.model.flags import Section
 from coach.model.heard import Heard, Value
 from coach.model.history import DayRecord, Done, Hold
-from coach.model.ladders import Ladder, ThrowDay, ThrowState
+from coach.model.ladders import Drove, Ladder, ThrowDay, ThrowState
+from coach.model.quantities import Load
 from coach.model.turns import Event, Resumed, Typed
 from coach.rules.throwing_tables import STEP_TABLES
 from coach.session.brief import Brief
 from coach.session.checking_in import THROWING_FACTS, THROWN_AS
+from coach.session.exercise import working_dose
 from coach.session.ladders import ALL
 from coach.session.showing import dose_words
 from coach.session.state import State
@@ -42,6 +44,7 @@ class Book(NamedTuple):
     log: tuple[tuple[str, str, Value], ...] = ()  # exercise, fact, value, set by set
     doses: tuple[tuple[str, str, int], ...] = ()  # exercise, dose in words, sets, as first shown
     decisions: tuple[tuple[str, str, str], ...] = ()
+    drove: tuple[tuple[str, Drove], ...] = ()
     ladders: tuple[tuple[str, Ladder], ...] | None = None  # as today's list used them
     thrown: tuple[int, str, int, ThrowState] | None = None
     thrown_at_s: int = 0
@@ -94,7 +97,8 @@ def with_dose_shown(book: Book, after: State) -> Book:
     name = after.brief.stations[work.place].exercise.name
     if any(shown == name for shown, _words, _sets in book.doses):
         return book
-    return book._replace(doses=(*book.doses, (name, dose_words(work.dose), work.dose.sets)))
+    words = dose_words(working_dose(work))
+    return book._replace(doses=(*book.doses, (name, words, work.dose.sets)))
 
 
 def with_decision(book: Book, decision: Decision) -> Book:
@@ -161,6 +165,10 @@ def with_happening(book: Book, kind: str, what: str, at_s: int) -> Book:
     if kind == "picked":
         name, version = what.split("|", 1)
         return book._replace(picked=(*book.picked, (name, version)))
+    if kind == "drove":
+        name, row, load, amount, unit = what.split("|")
+        drove = Drove(int(row), Load(load, float(amount), unit))
+        return book._replace(drove=(*book.drove, (name, drove)))
     if kind == "not here":
         gone = () if what == "nothing" else tuple(what.split(", "))
         return book._replace(gone=gone)
@@ -237,6 +245,7 @@ def exercises_done(book: Book) -> tuple[Done, ...]:
                 dose=words,
                 planned_sets=planned,
                 felt=tuple(str(v) for fact, v in said if fact == "felt in set"),
+                drove=dict(book.drove).get(name),
             )
         )
     return tuple(done)

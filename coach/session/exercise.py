@@ -10,10 +10,11 @@ from __future__ import annotations
 from typing import Final, NamedTuple
 
 from coach.model.decisions import Decision
+from coach.model.ladders import Drove
 from coach.model.program import Fault, PainCeilings
-from coach.model.quantities import Dose
+from coach.model.quantities import Dose, Load
 from coach.model.turns import Line
-from coach.rules import dosing, limits
+from coach.rules import dapre, dosing, limits
 from coach.rules import pain as pain_rules
 from coach.rules.progression import earns
 from coach.session.brief import Station
@@ -62,14 +63,65 @@ def hold_over(work: Work) -> Work:
     return work._replace(phase="ready", hold_number=work.hold_number + 1)
 
 
-def reps(work: Work, count: float) -> Work:
+def reps(work: Work, count: float, owned: tuple[Load, ...] = ()) -> Work:
     """The clean reps or holds of the set: fewer than the lower number is short; the last set's
-    two over the top earn a step (prog.two_for_two).
+    two over the top earn a step (prog.two_for_two). `owned` are the loads here, for a table.
     """
-    return work._replace(
+    work = work._replace(
         short=work.short or count < work.dose.reps_low,
         earned=earns(count, work.dose.reps_high),
     )
+    return by_its_row(work, count, owned) if work.table else work
+
+
+def by_its_row(work: Work, count: float, owned: tuple[Load, ...]) -> Work:
+    """prog.dapre: the driving set's row is kept; the third set's row may lower the fourth.
+
+    Said twice in one set, the lower row stands.
+    """
+    row = dapre.row_of(count, work.dose.reps_high)
+    if work.set_number == work.drives:
+        was = row if work.drove is None else work.drove.row
+        work = work._replace(drove=Drove(min(row, was), work.dose.load))
+    if work.set_number + 1 == dapre.FOURTH and work.later:
+        fourth = dapre.fourth_set(work.later[0], row, owned)
+        work = work._replace(later=(fourth, *work.later[1:]))
+    return work
+
+
+def by_the_table(work: Work, drives: int, owned: tuple[Load, ...]) -> Work:
+    """prog.dapre: each set its own reps and load, from today's working weight; `drives` 0: none."""
+    dose = work.dose
+    lines = dapre.set_lines(dose.load, (dose.reps_low, dose.reps_high), dose.sets, owned)
+    work = work._replace(set_number=0, later=lines, table=True, drives=drives)
+    return sets_on(work, 1)
+
+
+def sets_on(work: Work, count: int) -> Work:
+    """The work `count` sets further on, where each set is another one at that set's own line."""
+    work = work._replace(set_number=work.set_number + count)
+    if not work.later:
+        return work
+    line = work.later[count - 1]
+    dose = work.dose._replace(reps_low=line.reps_low, reps_high=line.reps_high, load=line.load)
+    return work._replace(dose=dose, later=work.later[count:])
+
+
+def with_loads(work: Work, owned: tuple[Load, ...]) -> Work:
+    """A table's sets with what is here: a load that is not, rounded down to one that is."""
+    if not work.table:
+        return work
+
+    def here(load: Load) -> Load:
+        return dapre.rounded_down(load.amount, load, owned)
+
+    lines = tuple(line._replace(load=here(line.load)) for line in work.later)
+    return work._replace(later=lines, dose=work.dose._replace(load=here(work.dose.load)))
+
+
+def working_dose(work: Work) -> Dose:
+    """The dose at its working weight, that of the last set to come."""
+    return sets_on(work, len(work.later)).dose if work.later else work.dose
 
 
 def pain(work: Work, value: float, station: Station, ceilings: PainCeilings) -> Stepped:
@@ -132,7 +184,7 @@ def rest_over(work: Work, station: Station) -> Stepped:
         return Stepped(work._replace(phase="recheck"))
     if work.change:
         return change_and_go_on(work, station)
-    return Stepped(at_the_set(work._replace(set_number=work.set_number + 1)))
+    return Stepped(at_the_set(sets_on(work, 1)))
 
 
 def recheck(work: Work, value: float, station: Station, ceilings: PainCeilings) -> Stepped:
@@ -153,6 +205,7 @@ def change_and_go_on(work: Work, station: Station) -> Stepped:
     dose = limits.gate(lower, station.prescription, station.exercise)
     lines = tuple(Line("say", text) for text in change_words(work.change, dose, station))
     work = work._replace(dose=dose, change="", stays_due=False, set_number=work.set_number + 1)
+    work = work._replace(later=(), table=False, drives=0)
     return Stepped(at_the_set(work), lines=lines)
 
 

@@ -12,8 +12,8 @@ from typing import TYPE_CHECKING, Final, NamedTuple
 
 from coach.model.decisions import Basis, Decision, Refusal
 from coach.model.history import DayRecord, Done
-from coach.model.ladders import Ladder
-from coach.rules import dosing, layoff
+from coach.model.ladders import Drove, Ladder
+from coach.rules import dapre, dosing, layoff
 from coach.rules.progression import (
     HARD_EFFORT,
     RESULTS,
@@ -140,7 +140,19 @@ def summary_of(
         stopped=last.ended == "stopped",
         hard=last.effort is not None and last.effort >= HARD_EFFORT,
         pinch=any("pinch" in felt for one in done for felt in one.felt),
+        drove=drove_by(done),
     )
+
+
+def drove_by(done: list[Done]) -> Drove | None:
+    """prog.dapre: what the driving set said; a rise only where every set of the day has its reps.
+
+    With the exercise done twice on a day nothing is driven.
+    """
+    if len(done) != 1 or done[0].drove is None:
+        return None
+    told = len(done[0].reps) == done[0].sets == done[0].planned_sets
+    return done[0].drove if told or not dapre.rises(done[0].drove) else None
 
 
 def result_of(done: list[Done], ceiling: float) -> str:
@@ -195,7 +207,9 @@ def standings(brief: Brief, *, morning_up: bool, held: tuple[str, ...]) -> tuple
 def under_this_plan(day: DaySummary, recorded: Ladder | None, ladder: Ladder) -> DaySummary:
     """A step earned at a dose that the plan has changed since earns nothing here."""
     changed = recorded is not None and recorded.dose != ladder.dose
-    return day._replace(result="good") if changed and day.result == "earned" else day
+    if not changed:
+        return day
+    return day._replace(result="good" if day.result == "earned" else day.result, drove=None)
 
 
 def waiting_anew(old: Ladder, new: Ladder, decision: Decision, today: date) -> Ladder:

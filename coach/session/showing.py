@@ -308,6 +308,10 @@ def set_lines(state: State, work: Work, station: Station) -> tuple[Line, ...]:
         name = titled(station.exercise.name)
         lines.append(Line("name", f"{name}, {side_words(state.brief, station)}."))
     lines.append(work_line(state, work, station))
+    if work.drives == work.set_number:
+        lines.append(
+            Line("say", "This set decides your next weight. Stop when a rep is not clean.")
+        )
     cue = cue_for(work, station)
     if cue:
         lines.append(Line("aim", f"Aim: {cue}"))
@@ -378,7 +382,8 @@ def next_words(state: State, work: Work) -> str:
     if work.change and work.over and not work.stays_due:
         return "Next: pain now."
     side = state.brief.side_words
-    return f"Next, {side}: set {work.set_number + 1} of {work.dose.sets}."
+    load = f", {work.later[0].load.words()}" if work.later else ""
+    return f"Next, {side}: set {work.set_number + 1} of {work.dose.sets}{load}."
 
 
 def felt_lines(station: Station) -> tuple[Line, ...]:

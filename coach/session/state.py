@@ -11,8 +11,8 @@ from typing import NamedTuple
 
 from coach.model.decisions import Decision
 from coach.model.flags import Section
-from coach.model.ladders import ThrowState
-from coach.model.quantities import Dose
+from coach.model.ladders import Drove, ThrowState
+from coach.model.quantities import Dose, SetLine
 from coach.model.turns import Line
 from coach.session.brief import Brief
 from coach.session.table import Stage
@@ -25,7 +25,8 @@ class Work(NamedTuple):
     (a hold runs), report (what the set was), rest, recheck (pain now before a changed set).
     `change` is what the next set will be changed by after pain. `fault` is the correction still
     open (-1 none), `fault_run` its sets in a row (to 3). `others_left` is how many exercises were
-    left today before this one (to 1).
+    left today before this one (to 1). Where a table makes each set another one (`table`), `later` holds
+    the sets to come, `drives` the set whose reps drive the next weight (0 none), `drove` what it said.
     """
 
     place: int
@@ -43,6 +44,10 @@ class Work(NamedTuple):
     earned: bool = False
     over: bool = False
     more: int = 0
+    table: bool = False
+    later: tuple[SetLine, ...] = ()
+    drives: int = 0
+    drove: Drove | None = None
 
 
 class Happening(NamedTuple):

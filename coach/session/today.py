@@ -9,8 +9,8 @@ from __future__ import annotations
 from typing import Final
 
 from coach.model.decisions import Decision, Refusal
-from coach.model.quantities import Dose
-from coach.rules import dosing, limits, readiness
+from coach.model.quantities import Dose, Load
+from coach.rules import dapre, dosing, limits, readiness
 from coach.session import noting
 from coach.session.brief import Brief, Station, past_facts
 from coach.session.ladders import ALL, Standing
@@ -145,6 +145,25 @@ def room_for_effects(state: State, station: Station) -> bool:
 def at_hand(state: State) -> tuple[str, ...]:
     """What is here today: all the plan lists at home, less what was said to be missing."""
     return tuple(thing for thing in state.brief.plan.at_home if thing not in state.gone)
+
+
+def loads_here(state: State) -> tuple[Load, ...]:
+    """The loads of the plan that are here today."""
+    here = at_hand(state)
+    return tuple(load for load in state.brief.plan.loads_at_home if load.words() in here)
+
+
+def driving_today(state: State, station: Station, dose: Dose) -> int:
+    """prog.dapre: the set that drives the next weight; 0 where today's dose is not the ladder's.
+
+    A set lowered for the day, or done with something else, says nothing of the working weight.
+    """
+    plain = plain_dose(state, station)
+    if isinstance(plain, Refusal) or dose != plain._replace(sets=dose.sets):
+        return 0
+    if dose.load not in loads_here(state):
+        return 0
+    return dapre.driving_set(station.exercise, station.prescription)
 
 
 def last_ended(brief: Brief, name: str) -> str | None:

@@ -10,7 +10,7 @@ from typing import Final
 
 from coach.model.heard import Kind, Question
 from coach.model.turns import Ask, Line
-from coach.rules import dosing, limits, picking
+from coach.rules import dapre, dosing, limits, picking
 from coach.rules import pain as pain_rules
 from coach.rules.readiness import second_session
 from coach.session import exercise, scripts, throwing
@@ -27,7 +27,7 @@ from coach.session.questions import (
 from coach.session.state import Happening, State, Work, under_way
 from coach.session.stopping import after_the_work
 from coach.session.table import Stage
-from coach.session.today import at_hand, compose, dose_today
+from coach.session.today import at_hand, compose, dose_today, driving_today, loads_here
 
 LEFT_TO_END: Final = 2
 
@@ -49,7 +49,7 @@ def next_exercise(state: State) -> State:
     place, *rest = state.todo
     trigger = "next" if state.stage is Stage.EXERCISE else "warm"
     name = state.brief.stations[place].exercise.name
-    work = Work(place, dose_today(state, place), min(state.left_early, 1))
+    work = at_the_door(state, place)
     state = state._replace(
         stage=follow(state.stage, trigger),
         work=work,
@@ -58,6 +58,15 @@ def next_exercise(state: State) -> State:
         reread=False,
     )
     return walk(scripts.know(state, "exercise", name), "before an exercise")
+
+
+def at_the_door(state: State, place: int) -> Work:
+    """An exercise's work with today's dose; where the plan names a table, set by set."""
+    work = Work(place, dose_today(state, place), min(state.left_early, 1))
+    station = state.brief.stations[place]
+    if not dapre.driving_set(station.exercise, station.prescription):
+        return work
+    return exercise.by_the_table(work, driving_today(state, station, work.dose), loads_here(state))
 
 
 def to_close(state: State, trigger: str) -> State:
@@ -162,12 +171,20 @@ def exercise_done(state: State, result: exercise.Result) -> State:
     left = min(state.left_early + (1 if result.how == "over" else 0), LEFT_TO_END)
     state = state._replace(
         left_early=left,
-        happened=(*state.happened, Happening(f"exercise {result.how}", name)),
+        happened=(*state.happened, *drove(work, name), Happening(f"exercise {result.how}", name)),
     )
     if result.how == "over" and not any("We leave" in line.text for line in state.told):
         words = Line("say", f"We leave {name} for today.")
         state = state._replace(told=(*state.told, words))
     return state
+
+
+def drove(work: Work, name: str) -> tuple[Happening, ...]:
+    """What the driving set said, for the diary; nothing where no table drives."""
+    if work.drove is None:
+        return ()
+    row, load = work.drove
+    return (Happening("drove", f"{name}|{row}|{load.kind}|{load.amount:g}|{load.unit}"),)
 
 
 # ---------------------------------------------------------------- what is asked
@@ -320,7 +337,7 @@ def take_warm_up_pain(state: State, value: float) -> State:
 def take_reps(state: State, count: float) -> State:
     """The reps or holds of the set; a new report begins, so the reason before it has been read."""
     state = state._replace(because=())
-    return state._replace(work=exercise.reps(under_way(state), count))
+    return state._replace(work=exercise.reps(under_way(state), count, loads_here(state)))
 
 
 def take_pain_in_set(state: State, value: float) -> State:

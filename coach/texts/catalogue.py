@@ -330,6 +330,21 @@ _DOSES: Final = {
     ),
     "dose.goes_up_stays": Check("error", _DEAD),
     "dose.tempo": Check("error", _HALF),
+    "dapre.exercise": Check(
+        "error",
+        "The table asks for all the reps that can be done and adds whole pounds: not for the cuff, "
+        "mobility, bands or anything locked.",
+    ),
+    "dapre.set": Check(
+        "error", "It is told two ways which set drives the next weight, so the plan must say it."
+    ),
+    "dapre.sets": Check(
+        "error", "Half the weight, three quarters, then all of it twice (Knight, 1979)."
+    ),
+    "dapre.reps": Check("error", _DEAD),
+    "dapre.other_axis": Check("error", "Only one thing of an exercise goes up."),
+    "dapre.light_set": Check("error", "The first sets would be as heavy as the working ones."),
+    "dapre.stand_in": Check("error", "The sets could not be told apart by weight."),
     "load.band": Check(
         "error",
         "A band has a strength (light, medium, heavy) or a pull, never a colour.",

@@ -13,6 +13,7 @@ from coach.model.program import Exercise, Place, Plan, Prescription, Program, Wa
 from coach.model.quantities import KG_PER_LB, Load
 from coach.rules.throwing_tables import STEP_TABLES
 from coach.texts import facts, values
+from coach.texts.checks_dapre import check_dapre
 from coach.texts.margin import Margin
 
 ADULT: Final = 18  # years; a guardian is needed below; law and practice
@@ -43,6 +44,7 @@ def check_plan(plan: Plan, program: Program, margin: Margin) -> None:
         _check_range_pace(dose, margin)
         _check_goes_up(dose, exercise, margin)
         _check_light_cuff(dose, exercise, margin)
+        check_dapre(dose, exercise, plan, margin)
     for wall in program.walls:
         _check_wall(wall, plan, margin)
 

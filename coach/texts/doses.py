@@ -11,6 +11,7 @@ from typing import Final, NamedTuple
 
 from coach.model.program import Axis, Exercise, Place, Prescription
 from coach.model.quantities import Load
+from coach.rules.dapre import DRIVERS
 from coach.texts import values
 from coach.texts.fields import Fields
 from coach.texts.margin import Margin, did_you_mean, near_line
@@ -26,6 +27,7 @@ APART: Final = values.Bounds("days", 0, 14)
 AFTER: Final = values.Bounds("days", 1, 365)
 AXES: Final = ("sets", "reps", "hold", "load", "range", "versions")
 KEYS: Final = (*AXES, "rest", "tempo", "goes up", "apart")
+_TABLE: Final = re.compile(r"dapre(?: from set (\d))?")
 _TEMPO: Final = re.compile(r"lower for ([1-9]|10) s")
 NO_LOAD: Final = Load("none")
 
@@ -131,7 +133,7 @@ def read_dose(
     fields.close(KEYS)
     if sets is None or reps is None or load is None:
         return None
-    opening, step, cap, load_place, after = load
+    opening, step, cap, load_place, after, dapre = load
     return Prescription(
         exercise=exercise.name,
         sets=sets,
@@ -151,6 +153,7 @@ def read_dose(
         place=name.place,
         load_after_days=after,
         load_place=load_place,
+        dapre=dapre,
     )
 
 
@@ -214,7 +217,7 @@ def _hold(fields: Fields, exercise: Exercise) -> Axis | None:
     return None
 
 
-_LoadLine = tuple[Load, float, Load, Place | None, int]
+_LoadLine = tuple[Load, float, Load, Place | None, int, int]
 
 
 def _load(fields: Fields, exercise: Exercise) -> _LoadLine | None:
@@ -224,7 +227,7 @@ def _load(fields: Fields, exercise: Exercise) -> _LoadLine | None:
         if pair is not None:
             what = f'"{exercise.name}" has no load, so it has no line "load".'
             margin.note("dose.axis_unknown", pair.key.place, what, also=exercise.place)
-        return NO_LOAD, 0.0, NO_LOAD, None, 0
+        return NO_LOAD, 0.0, NO_LOAD, None, 0, 0
     text = fields.text("load", _load_example(exercise.load))
     line = split_line(text, "load", margin) if text else None
     opening = values.load_of_kind(line.opening, exercise.load, margin) if line else None
@@ -239,8 +242,10 @@ def _load_example(kind: str) -> str:
 
 def _load_steps(line: DoseLine, opening: Load, kind: str, margin: Margin) -> _LoadLine | None:
     cap = values.load_of_kind(line.cap, kind, margin) if line.cap else opening
-    step = values.weight(line.by, margin, "The step of load") if line.by else (0.0, opening.unit)
-    if cap is None or step is None:
+    dapre = _table(line, margin)
+    plain = line.by if dapre == 0 else None
+    step = values.weight(plain, margin, "The step of load") if plain else (0.0, opening.unit)
+    if cap is None or step is None or dapre is None:
         return None
     if step[0] and opening.strength:
         margin.note("load.band_step", line.place, "A band named by strength has no step.")
@@ -252,7 +257,23 @@ def _load_steps(line: DoseLine, opening: Load, kind: str, margin: Margin) -> _Lo
     if cap.rank() < opening.rank():
         what = f"The cap {cap.words()} is under the opening {opening.words()}."
         margin.note("dose.cap_under_opening", line.place, what)
-    return opening, step[0], cap, line.place, line.after_days
+    return opening, step[0], cap, line.place, line.after_days, dapre
+
+
+def _table(line: DoseLine, margin: Margin) -> int | None:
+    """The set that drives the next weight, where the step is `dapre from set 3`; 0 where it is not.
+
+    None and a finding where the table is named and no set, or another one, stands there.
+    """
+    if line.by is None or not line.by.value.startswith("dapre"):
+        return 0
+    match = _TABLE.fullmatch(line.by.value)
+    if match and match.group(1) and int(match.group(1)) in DRIVERS:
+        return int(match.group(1))
+    what = f'"up by {line.by.value}" does not say which set drives the next weight: 3 or 4.'
+    write = margin.line_with(line.by.place, line.by.value, "dapre from set 3")
+    margin.note("dapre.set", line.by.place, what, write)
+    return None
 
 
 def _range(fields: Fields, exercise: Exercise) -> Axis | None:

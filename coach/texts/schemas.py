@@ -79,7 +79,7 @@ WORDS: Final[dict[str, dict[str, str]]] = {
         "sets": "Sets: a number and only, or opening, step, days and cap.",
         "reps": "Reps or holds a set: a range, its step, its cap.",
         "hold": "Seconds of each hold.",
-        "load": "The load with its unit, its step and its cap.",
+        "load": "The load with its unit, its step (a weight, or `dapre from set 3`) and its cap.",
         "range": "A step of the exercise's range, after how many days the next, and the last.",
         "versions": "Versions allowed, the first to begin with.",
         "rest": "Seconds of rest between sets.",

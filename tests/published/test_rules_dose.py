@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import pytest
 
-from coach.model.decisions import Refusal
+from coach.model.ladders import Drove
 from coach.model.quantities import Load
-from coach.rules.dapre import ROWS_1979_LB, SETS, next_weight_lb, row_for
+from coach.rules.dapre import ROWS_1979_KG, ROWS_1979_LB, SETS, Row, next_working, row_of
 from coach.rules.progression import earns, next_load
 
 
@@ -61,44 +61,42 @@ FOURTH = [(0, (-10, -5)), (5, (0, 0)), (6, (0, 0)), (7, (5, 10)), (10, (5, 10)),
 
 @pytest.mark.parametrize(("reps", "change"), NEXT)
 def test_dapre_next_session_rows(reps: int, change: tuple[int, int]) -> None:
-    assert row_for(reps).next_session_lb == change
+    assert ROWS_1979_LB[row_of(reps, asked=50)].next_session == change
 
 
 @pytest.mark.parametrize(("reps", "change"), FOURTH)
 def test_dapre_fourth_set_rows(reps: int, change: tuple[int, int]) -> None:
-    assert row_for(reps).fourth_set_lb == change
+    assert ROWS_1979_LB[row_of(reps, asked=50)].fourth_set == change
 
 
-def test_dapre_rows_neither_overlap_nor_leave_a_gap() -> None:
-    tops = [row.reps_to for row in ROWS_1979_LB]
-    starts = [row.reps_from for row in ROWS_1979_LB]
+# The same table in kg on one of the pages (the row of 3 to 4 reps is left out there). A second page
+# prints 5 to 10 kg where the pounds say 10 to 15: 10 kg are 22 lb, so that column is not taken.
+KG = [(0, (-5, -2.5), (-5, -2.5)), (5, (0, 0), (2.5, 5)), (7, (2.5, 5), (2.5, 7.5))]
+
+
+@pytest.mark.parametrize(("reps", "fourth", "then"), [*KG, (11, (5, 7.5), (5, 10))])
+def test_dapre_rows_in_kg(
+    reps: int, fourth: tuple[float, float], then: tuple[float, float]
+) -> None:
+    row = ROWS_1979_KG[row_of(reps, asked=50)]
+    assert (row.fourth_set, row.next_session) == (fourth, then)
+
+
+@pytest.mark.parametrize("rows", [ROWS_1979_LB, ROWS_1979_KG])
+def test_dapre_rows_neither_overlap_nor_leave_a_gap(rows: tuple[Row, ...]) -> None:
+    tops = [row.reps_to for row in rows]
+    starts = [row.reps_from for row in rows]
     assert starts == [0, *(top + 1 for top in tops[:-1] if top is not None)]
     assert tops[-1] is None
 
 
-def test_dapre_sets_are_half_three_quarters_and_all() -> None:
-    assert SETS == ((0.5, 10), (0.75, 6), (1.0, 0))
+def test_dapre_sets_are_half_three_quarters_and_all_of_it_twice() -> None:
+    assert SETS == ((0.5, 10), (0.75, 6), (1.0, 0), (1.0, 0))
 
 
 # Worked from the rows, 40 lb: of a range the smaller rise or the larger cut.
 @pytest.mark.parametrize(("reps", "weight"), [(8, 45), (5, 45), (4, 40), (2, 30), (11, 50)])
 def test_dapre_takes_the_careful_end_of_a_range(reps: int, weight: float) -> None:
-    got = next_weight_lb(40, reps, "legs", named=True)
-    assert not isinstance(got, Refusal)
-    assert got[0] == weight
-
-
-def test_dapre_never_goes_below_nothing() -> None:
-    got = next_weight_lb(5, 0, "legs", named=True)
-    assert not isinstance(got, Refusal)
-    assert got[0] == 0
-
-
-@pytest.mark.parametrize(("family", "named"), [("cuff", True), ("mobility", True), ("legs", False)])
-def test_dapre_is_refused_for_the_cuff_and_where_not_named(family: str, named: bool) -> None:
-    assert isinstance(next_weight_lb(3, 8, family, named), Refusal)
-
-
-def test_reps_below_nothing_are_refused() -> None:
-    with pytest.raises(ValueError, match="below 0"):
-        row_for(-1)
+    owned = tuple(map(pounds, range(5, 100, 5)))
+    drove = Drove(row_of(reps, asked=50), pounds(40))
+    assert next_working(pounds(40), drove, pounds(100), owned) == pounds(weight)
