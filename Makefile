@@ -29,6 +29,7 @@ test: $(ALL_READY)
 
 bench: $(ALL_READY)
 	$(BIN)/python tests/bench/run.py
+	$(BIN)/python tests/bench/checking.py
 	$(BIN)/python tests/bench/hearing.py
 
 format: $(ALL_READY)

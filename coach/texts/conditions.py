@@ -6,6 +6,7 @@ that never or always holds, inside the branches around it, is a finding.
 
 from __future__ import annotations
 
+import functools
 from typing import Final, NamedTuple
 
 from coach.model.program import Test
@@ -14,6 +15,7 @@ from coach.texts.facts import Fact
 from coach.texts.margin import Margin, did_you_mean, near_line
 from coach.texts.yaml_lines import Text
 
+FACTS_KEPT: Final = 256
 _GRAIN: Final = 4  # measured facts are looked at in quarters of a unit
 
 
@@ -28,6 +30,7 @@ class Reach(NamedTuple):
         return not self.numbers and not self.names
 
 
+@functools.lru_cache(FACTS_KEPT)
 def whole_reach(fact: Fact) -> Reach:
     """Every value the fact can have."""
     if fact.kind == "choice":
@@ -39,8 +42,8 @@ def whole_reach(fact: Fact) -> Reach:
 def narrowed(reach: Reach, test: Test, fact: Fact) -> Reach:
     """What is left of `reach` where `test` holds."""
     grain = _GRAIN if fact.kind == "measured" else 1
-    numbers = frozenset(step for step in reach.numbers if test.holds(step / grain))
-    return Reach(numbers, frozenset(name for name in reach.names if test.holds(name)))
+    numbers = frozenset([step for step in reach.numbers if test.holds(step / grain)])
+    return Reach(numbers, frozenset([name for name in reach.names if test.holds(name)]))
 
 
 def split_conditions(text: Text) -> list[Text]:

@@ -29,6 +29,7 @@ AXES: Final = ("sets", "reps", "hold", "load", "range", "versions")
 KEYS: Final = (*AXES, "rest", "tempo", "goes up", "apart")
 _TABLE: Final = re.compile(r"dapre(?: from set (\d))?")
 _TEMPO: Final = re.compile(r"lower for ([1-9]|10) s")
+_LEADS: Final = ("up by ", "up after ", "at most ")
 NO_LOAD: Final = Load("none")
 
 
@@ -47,34 +48,27 @@ def split_line(text: Text, key: str, margin: Margin) -> DoseLine | None:
     """The pieces of a dose line, each at its place; None where a piece is not understood."""
     if values.has_decimal_comma(text, margin):
         return None
-    found = values.pieces(text)
-    opening, rest = found[0], found[1:]
-    only = opening.value.endswith(" only")
-    opening = opening._replace(value=opening.value.removesuffix(" only"))
-    line = DoseLine(opening, only, None, 0, None, text.place)
+    opening, *rest = values.pieces(text)
+    typed = opening.value
+    opening = Text(typed.removesuffix(" only"), opening.place)
+    by = cap = None
+    after = 0
     for piece in rest:
-        taken = _with_piece(line, piece, margin)
-        if taken is None:
+        lead = next((lead for lead in _LEADS if piece.value.startswith(lead)), "")
+        said = Text(piece.value.removeprefix(lead), values.place_after(piece, len(lead)))
+        if lead == "up by ":
+            by = said
+        elif lead == "at most ":
+            cap = said
+        elif lead:
+            days = values.number(said, margin, AFTER, "The days before a step")
+            after = int(days or 0)
+        else:
             what = f'"{piece.value}" is no piece of a dose line.'
             margin.note("dose.piece", piece.place, what, _example(key))
             return None
-        line = taken
+    line = DoseLine(opening, typed.endswith(" only"), by, after, cap, text.place)
     return _whole_line(line, key, margin)
-
-
-def _with_piece(line: DoseLine, piece: Text, margin: Margin) -> DoseLine | None:
-    for lead in ("up by ", "up after ", "at most "):
-        if piece.value.startswith(lead):
-            said = Text(piece.value.removeprefix(lead), values.place_after(piece, len(lead)))
-            break
-    else:
-        return None
-    if lead == "up by ":
-        return line._replace(by=said)
-    if lead == "at most ":
-        return line._replace(cap=said)
-    days = values.number(said, margin, AFTER, "The days before a step")
-    return line._replace(after_days=int(days or 0))
 
 
 def _whole_line(line: DoseLine, key: str, margin: Margin) -> DoseLine | None:

@@ -25,23 +25,24 @@ class Fields:
         self.place = node.place
         self.margin = margin
         self.where = where
-        self._pairs = {pair.key.value: pair for pair in node.pairs}
-        self._taken: list[str] = []
+        self._pairs = node.by_key
+        self._taken: set[str] = set()
 
     def pair(self, key: str) -> Pair | None:
         """The pair of `key`, now taken, or None."""
-        self._taken.append(key)
+        self._taken.add(key)
         return self._pairs.get(key)
 
     def node(self, key: str, write: str = "") -> Node | None:
         """The value of `key`; missing is a finding with the line `write` (none: optional)."""
-        pair = self.pair(key)
-        if pair is None:
-            if write:
-                what = f'{self.where} has no line "{key}".'
-                self.margin.note("key.missing", self.place, what, write)
-            return None
-        return pair.value
+        self._taken.add(key)
+        pair = self._pairs.get(key)
+        if pair is not None:
+            return pair.value
+        if write:
+            what = f'{self.where} has no line "{key}".'
+            self.margin.note("key.missing", self.place, what, write)
+        return None
 
     def text(self, key: str, write: str = "") -> Text | None:
         """The words after `key`."""
@@ -123,7 +124,7 @@ class Fields:
     def rest(self, prefix: str) -> list[Pair]:
         """Every pair whose key begins with `prefix`, now taken."""
         found = [pair for key, pair in self._pairs.items() if key.startswith(prefix)]
-        self._taken.extend(pair.key.value for pair in found)
+        self._taken.update(pair.key.value for pair in found)
         return found
 
     def all_pairs(self) -> list[Pair]:
@@ -132,6 +133,8 @@ class Fields:
 
     def close(self, known: tuple[str, ...]) -> None:
         """Note every key nobody took; `known` are the keys that may stand here."""
+        if self._pairs.keys() <= self._taken:
+            return
         for key, pair in self._pairs.items():
             if key in self._taken:
                 continue

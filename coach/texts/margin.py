@@ -29,7 +29,8 @@ class Margin:
 
     def __init__(self) -> None:
         """Start with a clean margin."""
-        self._findings: list[Finding] = []
+        self._findings: dict[Finding, None] = {}  # each once, in the order seen
+        self._files_in_error: set[str] = set()
         self._pages: dict[str, Page] = {}
         self._half_read: set[str] = set()
 
@@ -53,8 +54,9 @@ class Margin:
         known = CHECKS[check]
         line = self.line_text(place)
         found = Finding(check, known.level, place, what, known.why, write, line, also)
-        if found not in self._findings:
-            self._findings.append(found)
+        self._findings.setdefault(found)
+        if known.level == "error":
+            self._files_in_error.add(place.file)
 
     def line_text(self, place: Place) -> str:
         """The real line at `place`, or '' where there is none."""
@@ -84,11 +86,11 @@ class Margin:
 
     def has_error(self) -> bool:
         """Whether one finding so far refuses a session."""
-        return any(finding.level == "error" for finding in self._findings)
+        return bool(self._files_in_error)
 
     def errors_in(self, file: str) -> bool:
         """Whether a finding so far is an error in the page with this short name."""
-        return any(f.level == "error" and f.place.file == file for f in self._findings)
+        return file in self._files_in_error
 
     def sorted_findings(self) -> list[Finding]:
         """All findings by file, line, column and id, with paths as they were asked for."""

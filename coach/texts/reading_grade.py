@@ -6,7 +6,6 @@ never exact, so a finding made of it is a warning.
 
 from __future__ import annotations
 
-import functools
 import re
 from typing import Final
 
@@ -17,29 +16,31 @@ A_SYLLABLE: Final = 11.8
 LESS: Final = 15.59
 HIGHEST: Final = 6.0  # sixth grade is commonly asked for of texts for patients; set here
 FEWEST_WORDS: Final = 5  # in a shorter sentence one long word swings the figure; set here
-WORDS_KEPT: Final = 4096  # a program says the same words again and again
 
-_WORD: Final = re.compile(r"[A-Za-z]+(?:'[a-z]+)?|\d+")
+_WORD: Final = re.compile(r"[a-z]+(?:'[a-z]+)?|\d+")
 _VOWELS: Final = re.compile(r"[aeiouy]+")
 _SILENT: Final = re.compile(
     r"(?:[^aeiouylr]e|[^aeiouy][lr]e(?=s$)|[^aeioudty]ed|[^aeiouyszxcg]es)$"
 )
 
 
-def grade(sentence: str) -> float | None:
-    """The grade of one sentence; None where it is too short to have one."""
-    found = _WORD.findall(sentence)
-    if len(found) < FEWEST_WORDS:
+def words_of(sentence: str) -> list[str]:
+    """The words and numbers of a sentence, in lower case."""
+    return _WORD.findall(sentence.lower())
+
+
+def grade(words: int, syllables: int) -> float | None:
+    """The grade of one sentence by its counts; None where it is too short to have one."""
+    if words < FEWEST_WORDS:
         return None
-    syllables = sum(map(_syllables, found))
-    return A_WORD * len(found) + A_SYLLABLE * syllables / len(found) - LESS
+    return A_WORD * words + A_SYLLABLE * syllables / words - LESS
 
 
-@functools.lru_cache(WORDS_KEPT)
-def _syllables(word: str) -> int:
+def syllables(word: str) -> int:
+    """Syllables of one word in lower case; a number counts as one."""
     if word[0].isdigit():
         return 1
-    stem = word.lower().partition("'")[0]
+    stem = word.partition("'")[0]
     count = len(_VOWELS.findall(stem))
     if count > 1 and _SILENT.search(stem):
         count -= 1

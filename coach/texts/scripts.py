@@ -58,7 +58,7 @@ class ScriptReader:
         self._margin = margin
         self._voice = voice
         self._steps: list[Step] = []
-        self._tests: list[Test] = []
+        self._tests: dict[Test, int] = {}  # with its place among them
         self._acting: set[int] = set()
         self._asked: list[tuple[str, Place]] = []
 
@@ -277,9 +277,7 @@ class ScriptReader:
         return Branch(branch.depth + 1, tests, reach, dict(branch.known))
 
     def _index(self, test: Test) -> int:
-        if test not in self._tests:
-            self._tests.append(test)
-        return self._tests.index(test)
+        return self._tests.setdefault(test, len(self._tests))
 
     def _narrow(self, test: Test, piece: Text, reach: dict[str, Reach], branch: Branch) -> None:
         fact = branch.known[test.fact]

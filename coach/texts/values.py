@@ -17,6 +17,7 @@ from coach.texts.margin import Margin, did_you_mean, nearest
 from coach.texts.yaml_lines import Blank, Listed, Node, Text
 
 _NUMBER: Final = re.compile(r"(?:0|[1-9][0-9]*)(?:\.[0-9]+)?")
+_DECIMAL_COMMA: Final = re.compile(r"\b([0-9]+),([0-9]+)\b")
 _LEADING_NOUGHT: Final = re.compile(r"0[0-9]+(?:\.[0-9]+)?")
 _WITH_UNIT: Final = re.compile(r"(\S+)(?:\s+(.+))?")
 _ISO: Final = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
@@ -49,19 +50,19 @@ def plain_text(node: Node, margin: Margin, key: str) -> Text | None:
 def pieces(text: Text) -> list[Text]:
     """The pieces between commas, each with its own column."""
     found: list[Text] = []
-    column = text.place.column + (1 if text.quoted else 0)
+    file, line, column = text.place
+    column += 1 if text.quoted else 0
     for raw in text.value.split(","):
         lead = len(raw) - len(raw.lstrip())
-        place = text.place._replace(column=column + lead)
-        found.append(Text(raw.strip(), place))
+        found.append(Text(raw.strip(), Place(file, line, column + lead)))
         column += len(raw) + 1
     return found
 
 
 def has_decimal_comma(text: Text, margin: Margin) -> bool:
     """Whether a comma stands inside a number (noted)."""
-    found = re.search(r"\b([0-9]+),([0-9]+)\b", text.value)
-    if not found:
+    found = _DECIMAL_COMMA.search(text.value) if "," in text.value else None
+    if found is None:
         return False
     place = text.place._replace(column=text.place.column + found.start())
     what = f'"{found.group()}" has a comma inside a number.'
@@ -91,7 +92,6 @@ def _out_of_range(value: float, bounds: Bounds, what: str) -> str:
 
 
 def _figure(figure: str, text: Text, margin: Margin, bounds: Bounds, what: str) -> float | None:
-    example = margin.line_with(text.place, text.value, f"NUMBER {bounds.unit}".strip())
     if _LEADING_NOUGHT.fullmatch(figure):
         mend = margin.line_with(text.place, figure, figure.lstrip("0") or "0")
         margin.note(
@@ -103,6 +103,7 @@ def _figure(figure: str, text: Text, margin: Margin, bounds: Bounds, what: str) 
         return None
     if not figure.isascii() or not _NUMBER.fullmatch(figure):
         said = f'{what} is not a number: "{text.value}".'
+        example = margin.line_with(text.place, text.value, f"NUMBER {bounds.unit}".strip())
         margin.note("value.not_a_number", text.place, said, example)
         return None
     if bounds.whole and "." in figure:
@@ -114,10 +115,8 @@ def _figure(figure: str, text: Text, margin: Margin, bounds: Bounds, what: str) 
 def _unit_fits(
     unit: str, figure: str, text: Text, margin: Margin, bounds: Bounds, what: str
 ) -> bool:
-    alike = {bounds.unit, bounds.unit.rstrip("s")} if bounds.unit.endswith("s") else {bounds.unit}
-    if bounds.unit == "s":
-        alike = {"s"}
-    if unit in alike:
+    one_of_them = bounds.unit.rstrip("s")  # "1 day" beside "2 days"; the s of seconds stays
+    if unit == bounds.unit or (unit == one_of_them and unit):
         return True
     mend = margin.line_with(text.place, text.value, _in_unit(figure, unit, bounds.unit))
     if not unit:
@@ -221,12 +220,14 @@ def names(node: Node, margin: Margin, key: str) -> tuple[Text, ...]:
     if text is None:
         return ()
     found = pieces(text)
-    for index, piece in enumerate(found):
+    earlier: set[str] = set()
+    for piece in found:
         if not piece.value:
             margin.note("value.empty_piece", piece.place, "Nothing stands between two commas.")
-        elif piece.value in [earlier.value for earlier in found[:index]]:
+        elif piece.value in earlier:
             said = f'"{piece.value}" stands twice on the line.'
             margin.note("value.name_twice", piece.place, said)
+        earlier.add(piece.value)
     return tuple(piece for piece in found if piece.value)
 
 
@@ -338,4 +339,5 @@ def years_between(born: str, day: str) -> int:
 
 def place_after(text: Text, lead: int) -> Place:
     """The place `lead` letters into a text."""
-    return text.place._replace(column=text.place.column + lead)
+    file, line, column = text.place
+    return Place(file, line, column + lead)

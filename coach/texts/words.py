@@ -7,15 +7,19 @@ The lists are closed and set here; the reading level behind them is checked else
 
 from __future__ import annotations
 
+import functools
+import itertools
 import re
-from typing import Final
+from collections.abc import Iterable
+from typing import Final, NamedTuple
 
 from coach.model.program import Place
 from coach.texts.margin import Margin
-from coach.texts.reading_grade import HIGHEST, grade
+from coach.texts.reading_grade import HIGHEST, grade, syllables, words_of
 from coach.texts.yaml_lines import Text
 
 LONGEST_SENTENCE: Final = 15  # words; set here, judgement
+WORDS_KEPT: Final = 4096  # of which it is known what they are; a program says them again and again
 LONGEST_CUE: Final = 12  # words; set here, judgement
 
 _COUNT: Final = (
@@ -51,77 +55,48 @@ _SOFTEN: Final = re.compile(
     r"|instead of (?:calling|stopping)|no need to (?:call|stop)|answer quickly)"
 )
 
-# check, pattern, letters of which some stand in every match (so most sentences need no search), why
+# check, pattern, starts of words of which one stands in every match, why. A sentence without such a
+# word needs no search; how a word starts is asked once a word.
 _REFUSED: Final = (
     (
         "words.dose",
         _DOSE,
-        ("set", "rep", "lb", "kg", "pound", "kilo", "throw", "hold", "times", "x"),
+        tuple("set rep lb kg pound kilo throw hold times x".split()),
         "carries a dose",
     ),
     (
         "words.push",
         _PUSH,
-        ("through", "pain", "grit", "go on", "tough", "keep going", "finish"),
+        tuple("through gain ignore grit feels tough going anyway".split()),
         "pushes on through pain",
     ),
     (
         "words.soften",
         _SOFTEN,
-        (
-            "skip",
-            "type",
-            "say",
-            "answer",
-            "press",
-            "nothing",
-            "worry",
-            "probably",
-            "serious",
-            "ignore",
-            "instead",
-            "need",
+        tuple(
+            "skip type say answer press nothing worry probably serious ignore instead need".split()
         ),
         "softens a safety question or a stop",
     ),
     (
         "words.claim",
         _CLAIM,
-        (
-            "heal",
-            "cure",
-            "prevent",
-            "guarantee",
-            "safe",
-            "risk",
-            "cleared",
-            "fix",
-            "proof",
-            "percent",
-            "diagnos",
-        ),
+        tuple("heal cure prevent guarantee safe risk cleared fix proof percent diagnos".split()),
         "claims what nobody can promise",
     ),
     (
         "words.blame",
         _BLAME,
-        (
-            "you ",
-            "your fault",
-            "lazy",
-            "noncompliant",
-            "excuse",
-            "disappoint",
-            "failed",
-            "bad arm",
-            "invalid",
+        tuple(
+            "failed skipped missed forgot should must fault lazy noncompliant excuse disappoint bad "
+            "invalid".split()
         ),
         "blames",
     ),
     (
         "words.cheer",
         _CHEER,
-        ("job", "done", "awesome", "keep it", "streak", "in a row", "champion", "crush", "!"),
+        tuple("job done awesome keep streak row champion crush !".split()),
         "cheers or shouts",
     ),
     ("words.side", _SIDE, ("left", "right"), "names a side"),
@@ -180,17 +155,14 @@ for _words, _plain in _PLAIN:
     for _word in _words.split("|"):
         _entry = (re.compile(rf"{_word}\b"), _plain)
         _BY_FIRST_LETTERS.setdefault(_word[:2], []).append(_entry)
-# One look for all of them, by their first two letters; which it was is asked only where one is.
-_ANY_TRADE_WORD: Final = re.compile(
-    r"\b(?:"
-    + "|".join(
-        f"{letters}(?:{'|'.join(pattern.pattern[2:] for pattern, _ in entries)})"
-        for letters, entries in _BY_FIRST_LETTERS.items()
-    )
-    + ")"
-)
 _TWO_LETTERS: Final = re.compile(r"\b[a-z]{2}")
-_SENTENCE_END: Final = re.compile(r"(?<=[.?!])\s+")
+_FIRST_WORDS: Final = re.compile(
+    "|".join(word.split(" ")[0] for words, _ in _PLAIN for word in words.split("|"))
+)
+_DOSED: Final = 0  # the place of the dose's pattern, which needs a count beside its unit
+_TRADE: Final = len(_REFUSED)  # the place of trade words behind the refused patterns
+_COUNTED: Final = _TRADE + 1  # and of words that count
+_A_COUNT: Final = re.compile(rf"{_COUNT}|\d|dozen")
 _FIGURE: Final = re.compile(r"\d+(?:\.\d+)?")
 
 
@@ -206,16 +178,19 @@ class Voice:
     def check(self, text: Text, margin: Margin, key: str) -> None:
         """Note everything the sentence may not say, and what reads hard."""
         lowered = text.value.lower()
-        for check, pattern, letters, does in _REFUSED:
-            found = pattern.search(lowered) if any(map(lowered.__contains__, letters)) else None
-            if found:
-                said = text.value[found.start() : found.end()]
-                margin.note(check, _at(text, found.start()), f'The sentence {does}: "{said}".')
-        if self.first == "English":
-            _note_trade_words(text, margin)
-            _note_hard(text, margin)
+        counted, sounded, part_of, ends = zip(*map(_known_of, lowered.split()), strict=True)
+        looked_for = set().union(*part_of)
+        if looked_for:
+            _note_refused(text, lowered, looked_for, margin)
+        if self.first == "English" and _TRADE in looked_for:
+            _note_trade_words(text, lowered, margin)
         longest = LONGEST_CUE if key == "cues" else LONGEST_SENTENCE
-        _note_long(text, margin, longest)
+        for start, end in _sentences(ends):
+            if self.first == "English":
+                _note_hard(sum(counted[start:end]), sum(sounded[start:end]), text.place, margin)
+            if end - start > longest:
+                what = f"A sentence has {end - start} words; {longest} read well."
+                margin.note("words.long_sentence", text.place, what)
 
     def missing(self, key: str, language: str, place: Place, margin: Margin) -> None:
         """Note that `key` has no line in `language`."""
@@ -235,10 +210,55 @@ def _at(text: Text, offset: int) -> Place:
     return text.place._replace(column=text.place.column + lead)
 
 
-def _note_trade_words(text: Text, margin: Margin) -> None:
-    lowered = text.value.lower()
-    if _ANY_TRADE_WORD.search(lowered) is None:
-        return
+class _Word(NamedTuple):
+    """What is known of one word as it stands between blanks, asked once a word.
+
+    Words and syllables as the reading grade counts them ("side-lying" is two words); the places in
+    the list of refused patterns that it could be a part of; whether it ends a sentence.
+    """
+
+    counted: int
+    sounded: int
+    part_of: frozenset[int]
+    ends: bool
+
+
+@functools.lru_cache(WORDS_KEPT)
+def _known_of(typed: str) -> _Word:
+    words = words_of(typed)
+    part_of: set[int] = set().union(*map(_may_be, words), _may_be("!") if "!" in typed else ())
+    return _Word(len(words), sum(map(syllables, words)), frozenset(part_of), typed[-1] in ".?!")
+
+
+def _may_be(word: str) -> set[int]:
+    found = {n for n, (_, _, starts, _) in enumerate(_REFUSED) if word.startswith(starts)}
+    if _FIRST_WORDS.match(word):
+        found.add(_TRADE)
+    if _A_COUNT.match(word):
+        found.add(_COUNTED)
+    return found
+
+
+def _sentences(ends: tuple[bool, ...]) -> Iterable[tuple[int, int]]:
+    """The first word of each sentence and the first behind it."""
+    if True not in ends[:-1]:
+        return ((0, len(ends)),)
+    inner = [place for place, last in enumerate(ends[:-1], start=1) if last]
+    return itertools.pairwise((0, *inner, len(ends)))
+
+
+def _note_refused(text: Text, lowered: str, looked_for: set[int], margin: Margin) -> None:
+    if _COUNTED not in looked_for:
+        looked_for.discard(_DOSED)
+    for index in sorted(looked_for - {_TRADE, _COUNTED}):
+        check, pattern, _, does = _REFUSED[index]
+        found = pattern.search(lowered)
+        if found:
+            said = text.value[found.start() : found.end()]
+            margin.note(check, _at(text, found.start()), f'The sentence {does}: "{said}".')
+
+
+def _note_trade_words(text: Text, lowered: str, margin: Margin) -> None:
     for start in _TWO_LETTERS.finditer(lowered):
         for pattern, plain in _BY_FIRST_LETTERS.get(start.group(), ()):
             found = pattern.match(lowered, start.start())
@@ -249,17 +269,8 @@ def _note_trade_words(text: Text, margin: Margin) -> None:
                 break
 
 
-def _note_hard(text: Text, margin: Margin) -> None:
-    for sentence in _SENTENCE_END.split(text.value):
-        found = grade(sentence)
-        if found is not None and found > HIGHEST:
-            what = f"A sentence reads at school grade {found:.1f}; {HIGHEST:g} at most reads well."
-            margin.note("words.reading_grade", text.place, what)
-
-
-def _note_long(text: Text, margin: Margin, longest: int) -> None:
-    for sentence in _SENTENCE_END.split(text.value):
-        count = len(sentence.split())
-        if count > longest:
-            what = f"A sentence has {count} words; {longest} read well."
-            margin.note("words.long_sentence", text.place, what)
+def _note_hard(words: int, syllables_in_all: int, place: Place, margin: Margin) -> None:
+    found = grade(words, syllables_in_all)
+    if found is not None and found > HIGHEST:
+        what = f"A sentence reads at school grade {found:.1f}; {HIGHEST:g} at most reads well."
+        margin.note("words.reading_grade", place, what)

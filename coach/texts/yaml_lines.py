@@ -8,12 +8,13 @@ when a text is read; libyaml's parser where it is there, else the Python one, wi
 
 from __future__ import annotations
 
+import codecs
 import os
 import re
 import stat
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
-from typing import TYPE_CHECKING, Any, Final, NamedTuple
+from typing import TYPE_CHECKING, Any, ClassVar, Final, NamedTuple
 
 from coach.model.program import Place
 from coach.texts.margin import Margin, Page
@@ -32,10 +33,8 @@ _CURLY: Final = str.maketrans(
 _BULLET: Final = re.compile(
     r"^(\s*(?:-\s+)?)([\u2022\u25cf\u25e6\u2023\u00b7\u2013\u2014*])(\s*)(?=\S)"
 )
-# A text of plain letters needs no look at each line: nothing odd, no pasted star in front of one.
-_ODD: Final = re.compile(r"[^\x20-\x7e\n]")
 _STAR_IN_FRONT: Final = re.compile(r"^ *(?:- +)?\*", re.MULTILINE)
-_REMARK: Final = re.compile(r"^ *#.*", re.MULTILINE)
+_REMARK: Final = re.compile(r"\n *#[^\n]*")
 _CONTROL: Final = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f\u2028\u2029]")
 
 
@@ -68,10 +67,14 @@ class Pair(NamedTuple):
 
 
 class Mapped(NamedTuple):
-    """Lines of keys and values, in their order; a key said twice keeps its first value."""
+    """Lines of keys and values, in their order; a key said twice keeps its first value.
+
+    `by_key` holds the same pairs, to be looked up.
+    """
 
     pairs: tuple[Pair, ...]
     place: Place
+    by_key: dict[str, Pair]
 
 
 Node = Text | Blank | Listed | Mapped
@@ -82,8 +85,8 @@ def read_page(path: Path, short: str, margin: Margin, root: Path | None = None) 
 
     None where it cannot be read; the reason is a finding then.
     """
-    page = Page(short, str(path), (), b"")
-    margin.keep(page)
+    shown = str(path)
+    margin.keep(Page(short, shown, (), b""))
     start = Place(short, 1, 1)
     if root is not None and not _is_inside(path, root):
         margin.note("file.outside", start, f"{path.name} leads out of its folder.")
@@ -94,12 +97,19 @@ def read_page(path: Path, short: str, margin: Margin, root: Path | None = None) 
     text = _decoded(data, start, margin)
     if text is None:
         return None
-    page = page._replace(lines=tuple(_lines(text)), data=data)
+    page = Page(short, shown, tuple(_lines(text)), data)
     margin.keep(page)
     return page
 
 
 def _is_inside(path: Path, root: Path) -> bool:
+    """Whether the path stays in `root`: no link on the way down, or one that leads back inside."""
+    top, step = str(root), str(path)
+    if f"{os.sep}.." not in step:
+        while len(step) > len(top) and not os.path.islink(step):  # noqa: PTH114  asked for each text
+            step = os.path.dirname(step)  # noqa: PTH120  as above
+        if step == top:
+            return True
     return os.path.realpath(path).startswith(os.path.join(os.path.realpath(root), ""))  # noqa: PTH118  joined for its last sign
 
 
@@ -140,7 +150,7 @@ def _decoded(data: bytes, start: Place, margin: Margin) -> str | None:
         margin.note("file.encoding", start, "The file is saved as UTF-16.")
         return None
     try:
-        text = data.decode("utf-8-sig")
+        text = data.removeprefix(codecs.BOM_UTF8).decode()
     except UnicodeDecodeError as error:
         line = data.count(b"\n", 0, error.start) + 1
         column = error.start - (data.rfind(b"\n", 0, error.start) + 1) + 1
@@ -151,18 +161,20 @@ def _decoded(data: bytes, start: Place, margin: Margin) -> str | None:
 
 
 def _lines(text: str) -> list[str]:
-    return text.replace("\r\n", "\n").replace("\r", "\n").split("\n")
+    if "\r" in text:
+        text = text.replace("\r\n", "\n").replace("\r", "\n")
+    return text.split("\n")
 
 
 def read_tree(page: Page, margin: Margin) -> Mapped | None:
     """The page as a tree, or None; every reading mistake is noted at its line and column."""
     text = "\n".join(page.lines)
-    if _ODD.search(text) or _STAR_IN_FRONT.search(text):
+    if not _is_plain(text):
         mended = _read_line_by_line(page, margin)
         if mended is None:
             return None
     else:
-        mended = _REMARK.sub("", text)
+        mended = _REMARK.sub("\n", f"\n{text}")[1:]
     if not mended.strip():
         margin.note("file.empty", Place(page.file, 1), "The file is empty.")
         return None
@@ -171,6 +183,13 @@ def read_tree(page: Page, margin: Margin) -> Mapped | None:
         return tree
     margin.note("file.no_keys", tree.place, "The file does not begin with a key and a colon.")
     return None
+
+
+def _is_plain(text: str) -> bool:
+    """Whether no line needs a look of its own: plain letters, no pasted star in front of one."""
+    if not text.isascii() or not text.replace("\n", "").isprintable():
+        return False
+    return "*" not in text or _STAR_IN_FRONT.search(text) is None
 
 
 def _read_line_by_line(page: Page, margin: Margin) -> str | None:
@@ -275,6 +294,9 @@ def fast_parser() -> bool:
 # ---------------------------------------------------------------- events to tree
 
 
+_made: Final = tuple.__new__  # what the nouns' own constructor calls, without its frame
+
+
 class _Refused(Exception):
     """The rest of the page cannot be read; the finding is written."""
 
@@ -282,11 +304,11 @@ class _Refused(Exception):
 def _parsed(text: str, page: Page, margin: Margin) -> Node | None:
     import yaml
 
-    loader: Any = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
-    builder = _Builder(page, margin)
+    make: Any = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
+    loader: Any = None
     try:
-        for event in yaml.parse(text, Loader=loader):
-            builder.take(event)
+        loader = make(text)
+        return _Builder(page, margin).tree(loader.get_event)
     except _Refused:
         return None
     except yaml.YAMLError as error:
@@ -295,49 +317,107 @@ def _parsed(text: str, page: Page, margin: Margin) -> Node | None:
     except RecursionError:
         margin.note("text.too_deep", Place(page.file, 1), "The file is nested too deep.")
         return None
-    return builder.root
+    finally:
+        if loader is not None:
+            loader.dispose()
 
 
-class _Open:
-    """A map or list being read."""
+class _OpenMap:
+    """A map being read; `pairs` by key, in their order; `key` waits for its value."""
 
-    def __init__(self, kind: str, place: Place) -> None:
-        self.kind = kind
+    __slots__ = ("_margin", "key", "pairs", "place")
+
+    def __init__(self, place: Place, margin: Margin) -> None:
+        self.place = place
+        self.pairs: dict[str, Pair] = {}
+        self.key: Text | None = None
+        self._margin = margin
+
+    def put(self, node: Node) -> None:
+        """Take a key, then its value, in turn; a key said twice is noted."""
+        key = self.key
+        if key is None:
+            self.key = node if isinstance(node, Text) else self._refuse_key(node)
+            return
+        self.key = None
+        earlier = self.pairs.get(key.value)
+        if earlier is None:
+            self.pairs[key.value] = _made(Pair, (key, node))
+            return
+        what = f'The key "{key.value}" stands here and on line {earlier.key.place.line}.'
+        self._margin.note("text.key_twice", key.place, what, also=earlier.key.place)
+
+    def done(self) -> Node:
+        """The whole map."""
+        return Mapped(tuple(self.pairs.values()), self.place, self.pairs)
+
+    def _refuse_key(self, node: Node) -> Text:
+        self._margin.note("text.key_odd", node.place, "A key must be plain words.")
+        raise _Refused
+
+
+class _OpenList:
+    """A list being read; it has no keys to wait for."""
+
+    __slots__ = ("items", "place", "put")
+    key: ClassVar = ""
+
+    def __init__(self, place: Place) -> None:
         self.place = place
         self.items: list[Node] = []
-        self.pairs: list[Pair] = []
-        self.key: Text | None = None
+        self.put = self.items.append
+
+    def done(self) -> Node:
+        """The whole list."""
+        return Listed(tuple(self.items), self.place)
 
 
 class _Builder:
-    """Builds the tree from events; refuses what the format has no place for."""
+    """Builds the tree from events; refuses what the format has no place for.
+
+    Most events are scalars of plain letters on one line, so those take the shortest way; one look
+    says whether a scalar needs a closer one.
+    """
 
     def __init__(self, page: Page, margin: Margin) -> None:
-        self.root: Node | None = None
-        self._page = page
+        self._file = page.file
+        self._lines = page.lines
         self._margin = margin
-        self._open: list[_Open] = []
         self._documents = 0
+        self._whole = _OpenList(Place(page.file, 1))
+        self._open: list[_OpenMap | _OpenList] = [self._whole]  # the innermost last
+        self._put = self._whole.put  # where the next node belongs
 
-    def take(self, event: Any) -> None:  # noqa: ANN401  the parser's events have no public types
-        name = type(event).__name__
-        if name == "ScalarEvent":
-            self._scalar(event)
-        elif name == "DocumentStartEvent":
-            self._start_document(event)
-        elif name == "AliasEvent":
-            self._refuse("text.anchor", event.start_mark, "The line refers to an anchor.")
-        elif name in ("MappingStartEvent", "SequenceStartEvent"):
-            self._start_collection(event, "map" if name[0] == "M" else "list")
-        elif name in ("MappingEndEvent", "SequenceEndEvent"):
-            self._end_collection()
+    def tree(self, next_event: Callable[[], Any]) -> Node | None:
+        """The tree of all events, up to the end of the text."""
+        import yaml
+
+        takers: dict[type, Callable[[Any], None]] = {
+            yaml.MappingStartEvent: self._start_map,
+            yaml.SequenceStartEvent: self._start_list,
+            yaml.MappingEndEvent: self._end,
+            yaml.SequenceEndEvent: self._end,
+            yaml.DocumentStartEvent: self._start_document,
+            yaml.AliasEvent: self._refuse_alias,
+        }
+        scalar, node_of = yaml.ScalarEvent, self._scalar
+        for event in iter(next_event, None):
+            kind = event.__class__
+            if kind is scalar:
+                self._put(node_of(event))
+            elif kind in takers:
+                takers[kind](event)
+        return self._whole.items[0] if self._whole.items else None
 
     def _place(self, mark: Mark) -> Place:
-        return Place(self._page.file, mark.line + 1, mark.column + 1)
+        return Place(self._file, mark.line + 1, mark.column + 1)
 
     def _refuse(self, check: str, mark: Mark, what: str, write: str = "") -> None:
         self._margin.note(check, self._place(mark), what, write)
         raise _Refused
+
+    def _refuse_alias(self, event: Any) -> None:  # noqa: ANN401  the parser's events have no public types
+        self._refuse("text.anchor", event.start_mark, "The line refers to an anchor.")
 
     def _start_document(self, event: Any) -> None:  # noqa: ANN401
         self._documents += 1
@@ -346,17 +426,25 @@ class _Builder:
         if self._documents > 1:
             self._refuse("text.two_documents", event.start_mark, "A second document begins here.")
 
-    def _start_collection(self, event: Any, kind: str) -> None:  # noqa: ANN401
-        self._refuse_marks(event)
+    def _start_map(self, event: Any) -> None:  # noqa: ANN401
+        self._begin(event, _OpenMap(self._place(event.start_mark), self._margin))
+
+    def _start_list(self, event: Any) -> None:  # noqa: ANN401
+        self._begin(event, _OpenList(self._place(event.start_mark)))
+
+    def _begin(self, event: Any, opened: _OpenMap | _OpenList) -> None:  # noqa: ANN401
+        if event.anchor is not None or event.tag is not None:
+            self._refuse_marks(event)
+        mark, above = event.start_mark, self._open
         if event.flow_style:
-            what = "The line uses brackets or braces."
-            self._refuse("text.brackets", event.start_mark, what)
-        if len(self._open) >= DEEPEST:
+            self._refuse("text.brackets", mark, "The line uses brackets or braces.")
+        if len(above) > DEEPEST:
             what = f"The line is nested more than {DEEPEST} levels deep."
-            self._refuse("text.too_deep", event.start_mark, what)
-        if self._open and self._open[-1].kind == "map" and self._open[-1].key is None:
-            self._refuse("text.key_odd", event.start_mark, "A key must be plain words.")
-        self._open.append(_Open(kind, self._place(event.start_mark)))
+            self._refuse("text.too_deep", mark, what)
+        if above[-1].key is None:
+            self._refuse("text.key_odd", mark, "A key must be plain words.")
+        above.append(opened)
+        self._put = opened.put
 
     def _refuse_marks(self, event: Any) -> None:  # noqa: ANN401
         if event.anchor is not None:
@@ -365,27 +453,26 @@ class _Builder:
         if event.tag is not None:
             self._refuse("text.tag", event.start_mark, 'The value begins with a tag ("!").')
 
-    def _end_collection(self) -> None:
-        done = self._open.pop()
-        node: Node
-        if done.kind == "map":
-            node = Mapped(tuple(done.pairs), done.place)
-        else:
-            node = Listed(tuple(done.items), done.place)
-        self._put(node)
+    def _end(self, _event: Any) -> None:  # noqa: ANN401
+        done = self._open.pop().done()
+        self._put = self._open[-1].put
+        self._put(done)
 
-    def _scalar(self, event: Any) -> None:  # noqa: ANN401
-        self._refuse_marks(event)
-        value, style = event.value, event.style
-        if style in ("|", ">"):
+    def _scalar(self, event: Any) -> Node:  # noqa: ANN401
+        value, style, start, line = event.value, event.style, event.start_mark, event.end_mark.line
+        if event.anchor is not None or event.tag is not None:
+            self._refuse_marks(event)
+        place = _made(Place, (self._file, start.line + 1, start.column + 1))
+        if style and style in "|>":
             what = f'The value begins with "{style}".'
-            self._refuse("text.block", event.start_mark, what)
-        place = self._place(event.start_mark)
-        quoted = style in ("'", '"')
-        if value:
+            self._refuse("text.block", start, what)
+        if not value:
+            return Text(value, place, True) if style else Blank(place)
+        if line != start.line or "#" in self._lines[line]:
             self._check_one_line(event, place)
+        if not (value.isascii() and value.isprintable()):
             self._check_letters(value, place)
-        self._put(Text(value, place, quoted) if value or quoted else Blank(place))
+        return _made(Text, (value, place, bool(style)))
 
     def _check_one_line(self, event: Any, place: Place) -> None:  # noqa: ANN401
         end = event.end_mark
@@ -394,45 +481,15 @@ class _Builder:
             what = "The value goes on over a second line."
             self._margin.note("text.two_lines", place, what, _one_line(event.value))
             return
-        behind = self._page.lines[line] if line < len(self._page.lines) else ""
+        behind = self._lines[line] if line < len(self._lines) else ""
         if len(behind) > column and behind[column:].lstrip().startswith("#"):
             where = self._place(end)
             self._margin.note("text.remark", where, "A remark stands behind a value.")
 
     def _check_letters(self, value: str, place: Place) -> None:
-        if value.isascii() and value.isprintable():
-            return
         if _CONTROL.search(value) or _INVISIBLE.search(value) or "\n" in value:
             what = "The quotes hold a letter that cannot be shown."
             self._margin.note("text.control_character", place, what)
-
-    def _put(self, node: Node) -> None:
-        if not self._open:
-            if self.root is None:
-                self.root = node
-            return
-        top = self._open[-1]
-        if top.kind == "list":
-            top.items.append(node)
-        elif top.key is None:
-            top.key = self._as_key(node)
-        else:
-            self._put_pair(top, top.key, node)
-            top.key = None
-
-    def _as_key(self, node: Node) -> Text:
-        if isinstance(node, Text):
-            return node
-        self._margin.note("text.key_odd", node.place, "A key must be plain words.")
-        raise _Refused
-
-    def _put_pair(self, top: _Open, key: Text, value: Node) -> None:
-        for pair in top.pairs:
-            if pair.key.value == key.value:
-                what = f'The key "{key.value}" stands here and on line {pair.key.place.line}.'
-                self._margin.note("text.key_twice", key.place, what, also=pair.key.place)
-                return
-        top.pairs.append(Pair(key, value))
 
 
 def _one_line(value: str) -> str:
