@@ -359,6 +359,7 @@ def replay(options: argparse.Namespace) -> int:
     paths = existing(options.paths)
     if not any(player.files_under(path) for path in paths):
         raise Trouble("There is no scenario file there.", 66)
+    cut = 0
     if options.reach:
         from coach.drivers import reach
 
@@ -366,7 +367,7 @@ def replay(options: argparse.Namespace) -> int:
     elif options.doubt:
         from coach.drivers import doubt
 
-        results, lines = doubt.look(paths, progress)
+        results, lines, cut = doubt.look(paths, progress, float(options.seconds))
     else:
         results = player.replay(paths)
         lines = player.report(results)
@@ -376,7 +377,7 @@ def replay(options: argparse.Namespace) -> int:
 
         write_whole(Path(options.junit), as_junit(results))
     sys.stdout.write("\n".join(lines) + "\n")
-    return player.exit_code(results)
+    return cut or player.exit_code(results)
 
 
 def progress(words: str) -> None:

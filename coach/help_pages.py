@@ -357,6 +357,13 @@ def _replay(command: argparse.ArgumentParser) -> None:
     command.add_argument(
         "--doubt", action="store_true", help="changes that no scenario notices; takes minutes"
     )
+    command.add_argument(
+        "--seconds",
+        type=int,
+        default=0,
+        metavar="N",
+        help="end --doubt after so long, as it stands",
+    )
 
 
 def _shard(text: str) -> tuple[int, int]:

@@ -1,21 +1,27 @@
 """Changes one thing at a time, and lists the changes that no scenario noticed.
 
 Law: every change is small, stands alone and is taken back; what nobody noticed is listed by line.
-Changes go the careful way and the careless way, since a scenario must see both.
+Changes go the careful way and the careless way, since a scenario must see both. A look that was cut
+short says so, and is no proof of anything it did not try.
 """
 
 from __future__ import annotations
 
-import ast
+import multiprocessing
+import os
+import signal
+import sys
+import time
 from contextlib import nullcontext
-from typing import TYPE_CHECKING, Final, NamedTuple
+from typing import TYPE_CHECKING, Any, Final, NamedTuple
 
 from coach.drivers import replay, stand_ins
+from coach.drivers.exit_codes import INTERRUPTED
 from coach.drivers.plan_changes import plan_changes
 from coach.drivers.program_changes import program_changes
 from coach.drivers.reach import Reach, watching
 from coach.drivers.replay import Mismatch, Result
-from coach.drivers.rules_known import file_of, sources
+from coach.drivers.rule_changes import RuleChange, rule_changes
 from coach.model.program import Place
 from coach.texts.argued import reasons_for, told
 from coach.texts.doors import bound_from
@@ -29,26 +35,31 @@ if TYPE_CHECKING:
     from coach.model.program import Bound
     from coach.model.scenario import Scenario
 
-HOURS: Final = ("_H", "_HOURS")  # numbers of hours are changed by half an hour
+WAIT_S: Final = 0.5  # how often a long look sees whether its time is over
 
 
 class Played(NamedTuple):
-    """A scenario that passes unchanged, and what it reaches."""
+    """A scenario that passes unchanged, what it reaches, and all that it types and checks."""
 
     file: str
     scenario: Scenario
     bound: Bound
     reach: Reach
+    words: str
 
 
 class Doubt(NamedTuple):
-    """One change: where, in words, to whom it matters, the changed plan, or a rule's number."""
+    """One change: where, in words, to whom it may matter, the changed plan, or a rule's number.
+
+    `about` is a name that a scenario looking at this would write; such ones are asked first.
+    """
 
     place: Place
     what: str
+    about: str
     matters: Callable[[Played], bool]
     changed: Callable[[Bound], Bound]
-    number: tuple[str, float, float] | None = None
+    number: RuleChange | None = None
 
 
 # ---------------------------------------------------------------- the changes
@@ -61,7 +72,7 @@ def doubts(played: list[Played]) -> list[Doubt]:
         found += _of_program(bound)
     for bound in _each(played, lambda one: one.scenario.plan_file):
         found += _of_plan(bound)
-    return [*found, *_of_rules()]
+    return [*found, *map(_of_rule, rule_changes())]
 
 
 def _each(played: list[Played], by: Callable[[Played], str]) -> list[Bound]:
@@ -75,12 +86,10 @@ def _of_program(bound: Bound) -> Iterator[Doubt]:
         def changed(of: Bound, make: object = change.make) -> Bound:
             return of._replace(program=make(of.program))  # type: ignore[operator]
 
-        def matters(one: Played, step: Place | None = change.step) -> bool:
-            if one.bound.program.name != name:
-                return False
-            return step is None or any(place == step for _n, place in one.reach.walked)
+        def matters(one: Played, sees: Callable[[Reach], bool] = change.matters) -> bool:
+            return one.bound.program.name == name and sees(one.reach)
 
-        yield Doubt(change.place, f"change {change.what}", matters, changed)
+        yield Doubt(change.place, f"change {change.what}", change.about, matters, changed)
 
 
 def _of_plan(bound: Bound) -> Iterator[Doubt]:
@@ -93,33 +102,14 @@ def _of_plan(bound: Bound) -> Iterator[Doubt]:
             mine = one.bound.plan.name == bound.plan.name
             return mine and (not exercise or exercise in one.reach.exercises)
 
-        yield Doubt(change.place, f"change {change.what}", matters, changed)
+        yield Doubt(change.place, f"change {change.what}", change.exercise, matters, changed)
 
 
-def _of_rules() -> Iterator[Doubt]:
-    for module, tree in sources().items():
-        if not module.startswith("coach.rules"):
-            continue
-        for node in tree.body:
-            value = node.value if isinstance(node, ast.AnnAssign) else None
-            if isinstance(node, ast.AnnAssign) and isinstance(value, ast.Constant):
-                yield from _of_number(file_of(module), node, value.value)
+def _of_rule(change: RuleChange) -> Doubt:
+    def matters(one: Played) -> bool:
+        return not change.readers or not change.readers.isdisjoint(one.reach.called)
 
-
-def _of_number(file: str, node: ast.AnnAssign, value: object) -> Iterator[Doubt]:
-    if isinstance(value, bool) or not isinstance(value, int | float):
-        return
-    name = getattr(node.target, "id", "")
-    by = 0.5 if isinstance(value, float) or name.endswith(HOURS) else 1
-    for new in (value - by, value + by):
-        kind = type(value)
-        yield Doubt(
-            Place(file, node.lineno),
-            f"change {file}: {name} {value:g} to {new:g}",
-            lambda _one: True,
-            lambda bound: bound,
-            (name, value, kind(new) if by == 1 else new),
-        )
+    return Doubt(change.place, change.what, "", matters, lambda bound: bound, change)
 
 
 # ---------------------------------------------------------------- asking the scenarios
@@ -141,18 +131,26 @@ def readable(paths: list[Path]) -> list[Played]:
             with watching(reach):
                 passes = replay.play(scenario, file.name, bound).passed
             if passes:
-                found.append(Played(file.name, scenario, bound, reach))
+                found.append(Played(file.name, scenario, bound, reach, words_of(scenario)))
     return found
+
+
+def words_of(scenario: Scenario) -> str:
+    """All that a scenario types and checks."""
+    entries = [e for day in scenario.days for e in (*day.talk, *day.all_day)]
+    return "\n".join(" ".join(map(str, entry[:-1])) for entry in entries)
 
 
 def noticed_by(doubt: Doubt, played: list[Played]) -> str:
     """The first scenario that fails under the change; empty when all pass."""
     inside: AbstractContextManager[None] = nullcontext()
     if doubt.number is not None:
-        inside = stand_ins.number(*doubt.number)
+        inside = stand_ins.number(doubt.number.name, doubt.number.old, doubt.number.new)
+    mattering = [one for one in played if doubt.matters(one)]
+    mattering.sort(key=lambda one: doubt.about not in one.words)
     with inside:
-        for one in played:
-            if doubt.matters(one) and not _passes(one, doubt.changed(one.bound)):
+        for one in mattering:
+            if not _passes(one, doubt.changed(one.bound)):
                 return one.file
     return ""
 
@@ -164,31 +162,112 @@ def _passes(one: Played, bound: Bound) -> bool:
         return False
 
 
-def unnoticed(played: list[Played], say: Callable[[str], None]) -> tuple[list[Doubt], int]:
-    """The changes that no scenario noticed, and how many were tried; `say` hears of the progress."""
-    order, left = list(played), []
-    every = doubts(played)
-    for number, doubt in enumerate(every, start=1):
-        file = noticed_by(doubt, order)
-        if file:  # who notices one change will often notice the next
-            order.sort(key=lambda one: one.file != file)
+class Looked(NamedTuple):
+    """What became of a look: the changes there are, how many were tried, those not noticed."""
+
+    every: list[Doubt]
+    tried: int
+    left: list[Doubt]
+
+
+def unnoticed(
+    played: list[Played], say: Callable[[str], None], seconds: float = 0.0, workers: int = 1
+) -> Looked:
+    """Every change tried in turn; `say` hears of the progress.
+
+    Ctrl-C, or `seconds` gone by (0: no limit), end it with what is known so far.
+    """
+    every, until = doubts(played), time.monotonic() + seconds if seconds else None
+    tried, left = 0, []
+    try:
+        for number, file in _asked(every, played, until, workers):
+            tried += 1
+            left += [] if file else [number]
+            say(f"{tried} of {len(every)} changes tried, {len(left)} not noticed")
+    except (KeyboardInterrupt, multiprocessing.TimeoutError):
+        pass
+    return Looked(every, tried, [every[number] for number in sorted(left)])
+
+
+def _asked(
+    every: list[Doubt], played: list[Played], until: float | None, workers: int
+) -> Iterator[tuple[int, str]]:
+    """Each change's number with who noticed it, as the answers come in. May raise TimeoutError."""
+    asking = _Asking(every, played)
+    if workers <= 1 or not sys.platform.startswith("linux"):
+        for number in range(len(every)):
+            _in_time(until)
+            yield number, asking.one(number)
+        return
+    global _FORKED  # noqa: PLW0603 - what a forked worker finds, since a change cannot be sent
+    _FORKED = asking
+    forks = multiprocessing.get_context("fork")
+    with forks.Pool(workers, signal.signal, (signal.SIGINT, signal.SIG_IGN)) as pool:
+        answers = pool.imap_unordered(_by_a_worker, range(len(every)))
+        for _number in every:
+            yield _next_in_time(answers, until)
+
+
+def _next_in_time(answers: Any, until: float | None) -> tuple[int, str]:  # noqa: ANN401 - a pool's
+    while True:
+        try:
+            found: tuple[int, str] = answers.next(WAIT_S)
+        except multiprocessing.TimeoutError:
+            _in_time(until)
         else:
-            left.append(doubt)
-        say(f"{number} of {len(every)} changes tried, {len(left)} not noticed")
-    return left, len(every)
+            _in_time(until)
+            return found
 
 
-def look(paths: list[Path], say: Callable[[str], None]) -> tuple[list[Result], list[str]]:
-    """Results for a build server (each change not noticed failed), and the words for a tester."""
+def _in_time(until: float | None) -> None:
+    if until is not None and time.monotonic() > until:
+        raise multiprocessing.TimeoutError
+
+
+class _Asking:
+    """Asks the scenarios of a change; who noticed the last one is asked first of the next."""
+
+    def __init__(self, every: list[Doubt], played: list[Played]) -> None:
+        self.every, self.order = every, list(played)
+
+    def one(self, number: int) -> str:
+        """Who noticed a change, by its number."""
+        file = noticed_by(self.every[number], self.order)
+        if file:
+            self.order.sort(key=lambda one: one.file != file)
+        return file
+
+
+_FORKED: _Asking | None = None
+
+
+def _by_a_worker(number: int) -> tuple[int, str]:
+    return number, _FORKED.one(number) if _FORKED is not None else ""
+
+
+def look(
+    paths: list[Path], say: Callable[[str], None], seconds: float = 0.0
+) -> tuple[list[Result], list[str], int]:
+    """Results for a build server (each change not noticed failed), words for a tester, a code.
+
+    The exit code is 0, or 130 for a look that was cut short.
+    """
     files = [file for path in paths for file in replay.files_under(path)]
     reasons = reasons_for(files)
-    left, tried = unnoticed(readable(paths), say)
-    open_ = [one for one in left if one.what not in reasons]
+    looked = unnoticed(readable(paths), say, seconds, os.cpu_count() or 1)
+    open_ = [one for one in looked.left if one.what not in reasons]
     lines = [f"{one.place.file}:{one.place.line}: {one.what}: not noticed" for one in open_]
-    lines += told(reasons, [one.what for one in left], "change ")
-    argued = len(left) - len(open_)
-    lines.append(f"{tried} changes tried, {len(open_)} not noticed, {argued} more argued.")
-    return [_failed(one) for one in open_] or [Result("doubt", "every change", 0.0)], lines
+    whole = looked.tried == len(looked.every)
+    stand = [one.what for one in looked.left]
+    lines += told(reasons, stand if whole else [*stand, *reasons], "change ")
+    argued = len(looked.left) - len(open_)
+    counts = f"{len(open_)} not noticed, {argued} more argued."
+    if whole:
+        lines.append(f"{looked.tried} changes tried, {counts}")
+    else:
+        lines.append(f"Cut short: {looked.tried} of {len(looked.every)} changes tried, {counts}")
+    results = [_failed(one) for one in open_] or [Result("doubt", "every change", 0.0)]
+    return results, lines, 0 if whole else INTERRUPTED
 
 
 def _failed(one: Doubt) -> Result:

@@ -12,10 +12,12 @@ if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
 
     from coach.model.program import Axis, Place, Plan, Prescription
+    from coach.model.quantities import Load
 
 MINUTES_BY: Final = 5
 REST_BY_S: Final = 15
 HOLD_BY_S: Final = 5
+WRONG_NUMBER: Final = "555 0100"  # nobody's
 
 
 class PlanChange(NamedTuple):
@@ -39,7 +41,10 @@ def plan_changes(plan: Plan) -> Iterator[PlanChange]:
     for name in ("starts", "review_by"):
         for by in (-1, 1):
             yield _dated(plan, name, by)
+    yield from _of_phase(plan)
     yield from _left_out(plan)
+    yield from _of_people(plan)
+    yield from _of_rules(plan)
     if plan.throwing_line is not None:
         yield from _of_throwing(plan)
     for number in range(len(plan.doses)):
@@ -62,9 +67,21 @@ def _moved(plan: Plan, part: str, name: str, by: float) -> PlanChange:
 
 
 def _dated(plan: Plan, name: str, by: int) -> PlanChange:
-    new = (date.fromisoformat(getattr(plan, name)) + timedelta(days=by)).isoformat()
+    new = _later(getattr(plan, name), by)
     what = _says(plan, f"{name.replace('_', ' ')} {new}")
     return PlanChange(plan.runs_place, what, "", _put(name, new))
+
+
+def _of_phase(plan: Plan) -> Iterator[PlanChange]:
+    for by in (-1, 1):
+        day = _later(plan.phase_opened.day, by)
+        opened = plan.phase_opened._replace(day=day)
+        what = _says(plan, f"phase opened {day}")
+        yield PlanChange(opened.place, what, "", _put("phase_opened", opened))
+
+
+def _later(day: str, by: int) -> str:
+    return (date.fromisoformat(day) + timedelta(days=by)).isoformat()
 
 
 def _left_out(plan: Plan) -> Iterator[PlanChange]:
@@ -73,16 +90,75 @@ def _left_out(plan: Plan) -> Iterator[PlanChange]:
             words = getattr(one, "what", one)
             what = _says(plan, f"{name.replace('_', ' ')} {words}: left out")
             yield PlanChange(plan.place, what, "", _without(name, one))
-    if plan.guardian_present and plan.guardian is not None:
-        yield PlanChange(
-            plan.place,
-            _says(plan, "guardian present at the first session only"),
-            "",
-            lambda p: p._replace(guardian_present="first session"),
+    for load in filter(_a_step_of(plan), plan.loads_at_home):
+        what = _says(plan, f"load at home {load.words()}: left out")
+        yield PlanChange(plan.place, what, "", _without("loads_at_home", load))
+    for number, one in enumerate(plan.opened):
+        for by in (-1, 1):
+            other = one._replace(day=_later(one.day, by))
+            every = (*plan.opened[:number], other, *plan.opened[number + 1 :])
+            what = _says(plan, f"opened {one.what} {other.day}")
+            yield PlanChange(one.place, what, "", _put("opened", every))
+
+
+def _a_step_of(plan: Plan) -> Callable[[Load], bool]:
+    """Whether a dose of the plan may rise to a load; other loads at home decide nothing."""
+    rising = [dose for dose in plan.doses if dose.load_step]
+
+    def wanted(load: Load) -> bool:
+        return any(
+            load.kind == dose.load.kind and dose.load.rank() < load.rank() <= dose.load_cap.rank()
+            for dose in rising
         )
+
+    return wanted
+
+
+# ---------------------------------------------------------------- people, and a plan's own rules
+
+
+def _of_people(plan: Plan) -> Iterator[PlanChange]:
+    """Side, name and age, an operation, who must be there, and whom to call."""
     other = "left" if plan.side == "right" else "right"
-    what = _says(plan, f"side {other}")
-    yield PlanChange(plan.side_place, what, "", lambda p: p._replace(side=other))
+    yield PlanChange(plan.side_place, _says(plan, f"side {other}"), "", _put("side", other))
+    yield PlanChange(plan.place, _says(plan, "initials X.X."), "", _put("initials", "X.X."))
+    for born in _a_month_off(plan.born):
+        yield PlanChange(plan.place, _says(plan, f"born {born}"), "", _put("born", born))
+    surgery = "none" if plan.surgery != "none" else f"{plan.starts}, made up"
+    yield PlanChange(plan.place, _says(plan, f"surgery {surgery}"), "", _put("surgery", surgery))
+    if plan.guardian is not None:
+        first = "first session" if plan.guardian_present == "every session" else "every session"
+        what = _says(plan, f"guardian present at {first}")
+        yield PlanChange(plan.place, what, "", _put("guardian_present", first))
+        guardian = plan.guardian._replace(number=WRONG_NUMBER)
+        what = _says(plan, "another number of the guardian")
+        yield PlanChange(plan.place, what, "", _put("guardian", guardian))
+    for name in ("emergency", "crisis", "clinician", "urgent"):
+        call = getattr(plan.calls, name)
+        if call is not None:
+            new: Any = {name: call._replace(number=WRONG_NUMBER)}
+            what = _says(plan, f"another number of {name}")
+            yield PlanChange(plan.calls.place, what, "", _put("calls", plan.calls._replace(**new)))
+
+
+def _a_month_off(born: str) -> Iterator[str]:
+    year, month = (int(part) for part in born.split("-"))
+    for by in (-1, 1):
+        months = year * 12 + month - 1 + by
+        yield f"{months // 12:04}-{months % 12 + 1:02}"
+
+
+def _of_rules(plan: Plan) -> Iterator[PlanChange]:
+    """A number that the plan changed: left out, lower, higher."""
+    for number, (rule, value) in enumerate(plan.changed):
+        place = plan.changed_places[number] if plan.changed_places else plan.place
+        rest = (*plan.changed[:number], *plan.changed[number + 1 :])
+        what = _says(plan, f"changed rule {rule}: left out")
+        yield PlanChange(place, what, "", _put("changed", rest))
+        for by in (-1, 1):
+            pairs = (*plan.changed[:number], (rule, value + by), *plan.changed[number + 1 :])
+            what = _says(plan, f"changed rule {rule} {value + by:g}")
+            yield PlanChange(place, what, "", _put("changed", pairs))
 
 
 def _put(name: str, value: Any) -> Callable[[Plan], Plan]:  # noqa: ANN401  any field of a plan
@@ -95,7 +171,7 @@ def _without(name: str, one: object) -> Callable[[Plan], Plan]:
 
 
 def _of_throwing(plan: Plan) -> Iterator[PlanChange]:
-    """Steps and days of the throwing line, in its words and in what was read of them."""
+    """Steps, days, class and date of the throwing line; and no clearance at all."""
     line = plan.throwing_line
     if line is None:
         return
@@ -103,18 +179,34 @@ def _of_throwing(plan: Plan) -> Iterator[PlanChange]:
         ("from_step", "from step"),
         ("most_step", "at most step"),
         ("apart_days", "apart"),
+        ("sessions_a_step", "sessions a step"),
     ):
-        for by in (-1, 1):
-            old = getattr(line, name)
-            what = _says(plan, f"throwing {said} {old} to {old + by}")
-            text = plan.throwing.replace(f"{said} {old}", f"{said} {old + by}")
-            new = line._replace(**{name: old + by})
-            yield PlanChange(
-                line.place,
-                what,
-                "",
-                lambda p, n=new, t=text: p._replace(throwing_line=n, throwing=t),  # type: ignore[misc]
-            )
+        old = getattr(line, name)
+        for new in (old - 1, old + 1) if old else ():
+            yield _throwing(plan, f"{said} {old}", f"{said} {new}", **{name: new})
+    for by in (-1, 1):
+        day = _later(line.cleared, by)
+        yield _throwing(plan, f"cleared {line.cleared}", f"cleared {day}", cleared=day)
+    if line.class_name:
+        yield _throwing(plan, f", class {line.class_name}", "", class_name="")
+    not_cleared = {"throwing": "not cleared", "throwing_line": None}
+    what = _says(plan, "throwing not cleared")
+    yield PlanChange(line.place, what, "", lambda p: p._replace(**not_cleared))  # type: ignore[arg-type]
+
+
+def _throwing(plan: Plan, old: str, new: str, **change: Any) -> PlanChange:  # noqa: ANN401  any field
+    """Another piece of the throwing line, in its words and in what was read of them."""
+    line = plan.throwing_line
+    words = f"throwing {old} to {new}" if new else f"throwing{old.replace(',', '')}: left out"
+    text = plan.throwing.replace(old, new)
+    place = line.place if line is not None else plan.place
+
+    def made(p: Plan) -> Plan:
+        read = p.throwing_line
+        moved = read._replace(**change) if read is not None else None
+        return p._replace(throwing_line=moved, throwing=text)
+
+    return PlanChange(place, _says(plan, words), "", made)
 
 
 # ---------------------------------------------------------------- doses
@@ -148,6 +240,14 @@ def _of_days_and_gear(
     for days in (dose.apart_days - 1, dose.apart_days + 1):
         if days:
             yield change(f"apart {days} days", dose.place, apart_days=days)
+    if dose.tempo:
+        yield change("tempo: left out", dose.place, tempo="")
+    for version in dose.versions if len(dose.versions) > 1 else ():
+        left = tuple(other for other in dose.versions if other != version)
+        yield change(f"version {version}: left out", dose.place, versions=left)
+    if len(dose.goes_up) > 1:
+        turned = dose.goes_up[::-1]
+        yield change(f"goes up by {', '.join(turned)}", dose.place, goes_up=turned)
     for pair in dose.without:
         rest = tuple(other for other in dose.without if other != pair)
         yield change(f"without {pair[0]}: left out", dose.place, without=rest)
@@ -185,6 +285,11 @@ def _of_load(dose: Prescription, change: Callable[..., PlanChange]) -> Iterator[
         for by in (-dose.load_step, dose.load_step):
             top = dose.load_cap._replace(amount=dose.load_cap.amount + by)
             yield change(f"load at most {top.amount:g} {top.unit}", place, load_cap=top)
+        for step in (dose.load_step / 2, dose.load_step * 2):
+            yield change(f"load up by {step:g} {dose.load.unit}", place, load_step=step)
+    for days in (dose.load_after_days - 1, dose.load_after_days + 1):
+        if dose.load_after_days and days:
+            yield change(f"load after {days} days", place, load_after_days=days)
     for load in dose.lighter:
         fewer = tuple(other for other in dose.lighter if other != load)
         yield change(f"lighter {load.words()}: left out", place, lighter=fewer)

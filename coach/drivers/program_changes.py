@@ -1,26 +1,33 @@
 """Small changes of a program, one at a time: a line left out, a branch open or shut, a number moved.
 
-Law: each change keeps the program readable; nothing is changed that the session would refuse.
+Law: each change keeps the program readable; nothing is changed that the session would refuse. A
+change says of a scenario, by what that one reached, whether it can tell the difference at all.
 """
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, NamedTuple
+from typing import TYPE_CHECKING, Any, NamedTuple
 
 from coach.drivers.reach import step_words, test_words
+from coach.rules.limits import LOCKED_FAMILIES
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
 
-    from coach.model.program import Exercise, Place, Program, Script, Step, Test
+    from coach.drivers.reach import Reach
+    from coach.model.program import Exercise, Phase, Place, Program, Script, Step, Test
 
 
 class ProgramChange(NamedTuple):
-    """A change: where, in words, the line a scenario must walk past to see it, and how to make it."""
+    """A change: where, in words, whether a scenario of this reach can see it, and how to make it.
+
+    `about` is a name that a scenario looking at this would write.
+    """
 
     place: Place
     what: str
-    step: Place | None
+    about: str
+    matters: Callable[[Reach], bool]
     make: Callable[[Program], Program]
 
 
@@ -32,14 +39,59 @@ def program_changes(program: Program) -> Iterator[ProgramChange]:
         yield from _of_exercise(number, exercise)
     for name in ("warm_up", "gentle", "twice_a_day", "recovery"):
         for one in getattr(program, name):
-            yield ProgramChange(
-                program.place,
-                f"{program.place.file}: {one} left out of {name.replace('_', ' ')}",
-                None,
-                lambda p, name=name, one=one: p._replace(  # type: ignore[misc]
-                    **{name: tuple(other for other in getattr(p, name) if other != one)}
-                ),
-            )
+            what = f"{program.place.file}: {one} left out of {name.replace('_', ' ')}"
+            made = _list_without(name, one)
+            yield ProgramChange(program.place, what, one, _always_matters, made)
+    for number, phase in enumerate(program.phases):
+        yield from _of_phase(number, phase)
+
+
+def _always_matters(_reach: Reach) -> bool:
+    return True
+
+
+def _list_without(name: str, one: str) -> Callable[[Program], Program]:
+    def made(program: Program) -> Program:
+        rest: Any = tuple(other for other in getattr(program, name) if other != one)
+        return program._replace(**{name: rest})
+
+    return made
+
+
+def _of_phase(number: int, phase: Phase) -> Iterator[ProgramChange]:
+    for one in phase.exercises:
+        rest = tuple(other for other in phase.exercises if other != one)
+        what = f"{phase.place.file}: {one} left out of the phase {phase.name}"
+        made = _phase(number, phase._replace(exercises=rest))
+        yield ProgramChange(phase.place, what, one, _in_phase(phase.name), made)
+    for test in phase.opens_when:
+        others = tuple(other for other in phase.opens_when if other != test)
+        for words, tests in (
+            ("left out", others),
+            *(
+                (
+                    f"now {test_words(moved)}",
+                    tuple(moved if t == test else t for t in phase.opens_when),
+                )
+                for moved in _moved(test)
+            ),
+        ):
+            what = f"{phase.place.file}: {phase.name} opens when {test_words(test)}: {words}"
+            made = _phase(number, phase._replace(opens_when=tests))
+            yield ProgramChange(phase.place, what, phase.name, _always_matters, made)
+
+
+def _in_phase(name: str) -> Callable[[Reach], bool]:
+    return lambda reach: name in reach.values.get("phase", ())
+
+
+def _phase(number: int, phase: Phase) -> Callable[[Program], Program]:
+    def made(program: Program) -> Program:
+        phases = list(program.phases)
+        phases[number] = phase
+        return program._replace(phases=tuple(phases))
+
+    return made
 
 
 # ---------------------------------------------------------------- scripts
@@ -48,53 +100,83 @@ def program_changes(program: Program) -> Iterator[ProgramChange]:
 def _of_script(number: int, script: Script) -> Iterator[ProgramChange]:
     for at, step in enumerate(script.steps):
         if step.kind != "ask" or step.when:  # the coach's own questions are asked in any case
-            yield _steps(number, step, f"{step_words(step)}: left out", _without(at))
+            what = f"{step_words(step)}: left out"
+            yield _change(number, step, what, _done(step), _without(at))
         if step.every_days:
             for days in (step.every_days - 1, step.every_days + 1):
                 what = f"{step_words(step)}: every {days} days"
-                yield _steps(number, step, what, _with_days(at, days))
+                yield _change(number, step, what, _walked(step), _with_days(at, days))
     for place, test in enumerate(script.tests):
         step = next(step for step in script.steps if place in step.when)
-        yield _steps(number, step, f"when {test_words(test)}: always", _always(place))
+        words = f"when {test_words(test)}"
+        yield _change(number, step, f"{words}: always", _told_otherwise(step, test), _always(place))
         for moved in _moved(test):
-            what = f"when {test_words(test)}: now {test_words(moved)}"
-            yield _change(number, step, what, _with_test(place, moved))
+            what = f"{words}: now {test_words(moved)}"
+            yield _change(number, step, what, _told_apart(test, moved), _with_test(place, moved))
 
 
-def _change(number: int, step: Step, what: str, make: Callable[[Script], Script]) -> ProgramChange:
+def _change(
+    number: int,
+    step: Step,
+    what: str,
+    matters: Callable[[Reach], bool],
+    make: Callable[[Script], Script],
+) -> ProgramChange:
     def made(program: Program) -> Program:
         scripts = list(program.scripts)
         scripts[number] = make(scripts[number])
         return program._replace(scripts=tuple(scripts))
 
-    return ProgramChange(step.place, f"{step.place.file}: {what}", step.place, made)
+    about = step.fact or step.text or "plan.script"
+    return ProgramChange(step.place, f"{step.place.file}: {what}", about, matters, made)
 
 
-def _steps(
-    number: int,
-    step: Step,
-    what: str,
-    make: Callable[[tuple[Step, ...]], tuple[Step, ...]],
-) -> ProgramChange:
-    return _change(number, step, what, lambda s: s._replace(steps=make(s.steps)))
+def _done(step: Step) -> Callable[[Reach], bool]:
+    return lambda reach: any(step.place == place for _name, place, _fact in reach.steps)
 
 
-def _without(at: int) -> Callable[[tuple[Step, ...]], tuple[Step, ...]]:
-    return lambda steps: (*steps[:at], *steps[at + 1 :])
+def _walked(step: Step) -> Callable[[Reach], bool]:
+    return lambda reach: any(step.place == place for _name, place in reach.walked)
 
 
-def _with_days(at: int, days: int) -> Callable[[tuple[Step, ...]], tuple[Step, ...]]:
-    return lambda steps: (*steps[:at], steps[at]._replace(every_days=days), *steps[at + 1 :])
+def _told_otherwise(step: Step, test: Test) -> Callable[[Reach], bool]:
+    """Walked past with the condition not holding, or with nothing known of its fact."""
+    walked = _walked(step)
+
+    def matters(reach: Reach) -> bool:
+        values = reach.values.get(test.fact, ())
+        return walked(reach) and (not values or not all(test.holds(value) for value in values))
+
+    return matters
 
 
-def _always(test: int) -> Callable[[tuple[Step, ...]], tuple[Step, ...]]:
-    return lambda steps: tuple(
-        step._replace(when=tuple(one for one in step.when if one != test)) for step in steps
+def _told_apart(test: Test, moved: Test) -> Callable[[Reach], bool]:
+    """Told a value on which the condition and the moved one part."""
+    return lambda reach: any(
+        test.holds(value) != moved.holds(value) for value in reach.values.get(test.fact, ())
+    )
+
+
+def _without(at: int) -> Callable[[Script], Script]:
+    return lambda s: s._replace(steps=(*s.steps[:at], *s.steps[at + 1 :]))
+
+
+def _with_days(at: int, days: int) -> Callable[[Script], Script]:
+    return lambda s: s._replace(
+        steps=(*s.steps[:at], s.steps[at]._replace(every_days=days), *s.steps[at + 1 :])
+    )
+
+
+def _always(test: int) -> Callable[[Script], Script]:
+    return lambda s: s._replace(
+        steps=tuple(
+            step._replace(when=tuple(one for one in step.when if one != test)) for step in s.steps
+        )
     )
 
 
 def _with_test(at: int, test: Test) -> Callable[[Script], Script]:
-    return lambda script: script._replace(tests=(*script.tests[:at], test, *script.tests[at + 1 :]))
+    return lambda s: s._replace(tests=(*s.tests[:at], test, *s.tests[at + 1 :]))
 
 
 def _moved(test: Test) -> Iterator[Test]:
@@ -110,18 +192,37 @@ def _moved(test: Test) -> Iterator[Test]:
 
 
 def _of_exercise(number: int, exercise: Exercise) -> Iterator[ProgramChange]:
+    """A fault, its remedy, a stand-in or a piece of gear left out; a family that is locked."""
     for at, fault in enumerate(exercise.faults):
+        rest = (*exercise.faults[:at], *exercise.faults[at + 1 :])
+        yield _of_one(number, exercise, f"{fault.name}: left out", faults=rest)
         if fault.if_it_stays:
-            what = f"{exercise.place.file}: {fault.name}, if it stays {fault.if_it_stays}: left out"
-            yield ProgramChange(exercise.place, what, None, _if_it_stays(number, at))
+            words = f"{fault.name}, if it stays {fault.if_it_stays}: left out"
+            mild = fault._replace(if_it_stays="")
+            faults = (*exercise.faults[:at], mild, *exercise.faults[at + 1 :])
+            yield _of_one(number, exercise, words, faults=faults)
+    for pair in exercise.stand_in:
+        others = tuple(other for other in exercise.stand_in if other != pair)
+        yield _of_one(number, exercise, f"stand-in for {pair[0]}: left out", stand_in=others)
+    for piece in exercise.equipment:
+        gear = tuple(other for other in exercise.equipment if other != piece)
+        yield _of_one(number, exercise, f"equipment {piece}: left out", equipment=gear)
+    family = "cuff" if exercise.family in LOCKED_FAMILIES else LOCKED_FAMILIES[0]
+    yield _of_one(number, exercise, f"family {exercise.family} to {family}", family=family)
+    for at, version in enumerate(exercise.versions):
+        for level in (version.level - 1, version.level + 1):
+            if level:
+                other = version._replace(level=level)
+                versions = (*exercise.versions[:at], other, *exercise.versions[at + 1 :])
+                words = f"version {version.name}, level {level}"
+                yield _of_one(number, exercise, words, versions=versions)
 
 
-def _if_it_stays(number: int, at: int) -> Callable[[Program], Program]:
+def _of_one(number: int, exercise: Exercise, words: str, **new: Any) -> ProgramChange:  # noqa: ANN401 - any field
     def made(program: Program) -> Program:
         exercises = list(program.exercises)
-        faults = list(exercises[number].faults)
-        faults[at] = faults[at]._replace(if_it_stays="")
-        exercises[number] = exercises[number]._replace(faults=tuple(faults))
+        exercises[number] = exercises[number]._replace(**new)
         return program._replace(exercises=tuple(exercises))
 
-    return made
+    what, name = f"{exercise.place.file}: {words}", exercise.name
+    return ProgramChange(exercise.place, what, name, lambda reach: name in reach.exercises, made)

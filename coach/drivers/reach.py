@@ -20,6 +20,7 @@ from coach.model.decisions import Decision, Refusal
 from coach.model.program import Place
 from coach.model.turns import Turn
 from coach.rules.red_flags import FLAGS
+from coach.session import brief as briefs
 from coach.session import engine, scripts, stopping, throwing
 from coach.session.state import State
 from coach.session.table import Stage
@@ -29,6 +30,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
     from pathlib import Path
 
+    from coach.model.history import DayRecord
     from coach.model.program import Program, Script, Step, Test
     from coach.session.brief import Brief
 
@@ -57,6 +59,8 @@ class Reach:
         self.stops: set[str] = set()
         self.walked: set[tuple[str, Place]] = set()  # script lines come past, done or not
         self.exercises: set[str] = set()
+        self.values: dict[str, set[str | float]] = {}  # what scripts were told of each fact
+        self.called: set[str] = set()  # the rules' functions that ran, by name
 
     # ------------------------------------------------------------ what is noted
 
@@ -102,9 +106,14 @@ class Reach:
         self._note_asked(state)
 
     def note_turn(self, turn: object) -> None:
-        """What `why` would answer."""
+        """What `why` would answer, and whose dose is shown."""
         if isinstance(turn, Turn):
             self.note_found(turn.decisions)
+            self.exercises.update(offer.exercise for offer in turn.offers)
+
+    def note_value(self, fact: str, value: str | float) -> None:
+        """A value that the scripts' conditions were held against."""
+        self.values.setdefault(fact, set()).add(value)
 
     def _note_asked(self, state: State) -> None:
         """Screen and throwing ask in an order of their own, not by walking a script."""
@@ -224,13 +233,19 @@ def _rules_watched(reach: Reach) -> dict[Any, Any]:
         module = import_module(name)
         for value in vars(module).values():
             if getattr(value, "__module__", "") == name and type(value) is type(watching):
-                found[value] = _noting(value, reach.note_found)
+                found[value] = _noting(value, reach.note_found, reach.called)
     return found
 
 
-def _noting(function: Callable[..., object], note: Callable[[object], None]) -> Any:  # noqa: ANN401
+def _noting(
+    function: Callable[..., object],
+    note: Callable[[object], None],
+    called: set[str] | None = None,
+) -> Any:  # noqa: ANN401 - whatever the function gives
     @wraps(function)
     def noted(*arguments: object, **named: object) -> object:
+        if called is not None:
+            called.add(function.__name__)
         found = function(*arguments, **named)
         note(found)
         return found
@@ -240,6 +255,7 @@ def _noting(function: Callable[..., object], note: Callable[[object], None]) -> 
 
 def _session_watched(reach: Reach) -> dict[Any, Any]:
     settle, said_or_done, asked_today = scripts.settle, scripts.said_or_done, scripts.asked_today
+    know, past_facts = scripts.know, briefs.past_facts
 
     def settled(state: State, moment: str, due: scripts.Due) -> tuple[State, bool]:
         after, over = settle(state, moment, due)
@@ -256,7 +272,19 @@ def _session_watched(reach: Reach) -> dict[Any, Any]:
             reach.note_step(state.brief, step)
         return is_asked
 
+    def known(state: State, fact: str, value: str | float) -> State:
+        reach.note_value(fact, value)
+        return know(state, fact, value)
+
+    def past(brief: Brief, worked: list[DayRecord]) -> dict[str, str | float]:
+        facts = past_facts(brief, worked)
+        for fact, value in facts.items():
+            reach.note_value(fact, value)
+        return facts
+
     return {
+        know: known,
+        past_facts: past,
         settle: settled,
         said_or_done: said,
         asked_today: asked,

@@ -1,23 +1,24 @@
 """Keeps a diary's sessions as a scenario, its last session at the end; private words left out.
 
 Law: only what was understood of an answer is written, in plain words; what was typed freely is
-replaced by words that are heard alike. A scenario that does not replay is not written. Earlier
-days stay in, since the last one stands on them; nothing of the diary is changed.
+replaced by words that are heard alike, and a break or a slow answer by its length. A scenario that
+does not replay is not written. Earlier days stay in, since the last one stands on them; nothing of
+the diary is changed.
 """
 
 from __future__ import annotations
 
 import contextlib
-from datetime import datetime
+from datetime import UTC, datetime
 from typing import TYPE_CHECKING, Final, NamedTuple
 
 from coach.drivers import recorded, replay
 from coach.drivers.drive import run
 from coach.drivers.port import Reply
-from coach.drivers.replay import Cut, ReplayClock, diary_in_memory
+from coach.drivers.replay import ANSWER_S, Cut, ReplayClock, diary_in_memory
 from coach.drivers.replay_checks import pieces_of
 from coach.drivers.replay_names import part_name
-from coach.drivers.resuming import ASK_AFTER_S
+from coach.drivers.timed_lines import whole_s
 from coach.hearing import hear
 from coach.journal.trouble import Trouble
 from coach.model.heard import Kind, Question
@@ -26,6 +27,7 @@ from coach.rules.hold import BY_WORD, IN_PERSON
 from coach.rules.red_flags import FLAGS, flag_heard
 from coach.session.brief import brief_for
 from coach.texts.doors import bound_from
+from coach.texts.scenarios import BREAK
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -49,8 +51,20 @@ OTHER_PLAN: Final = (
     "The last session was not of this plan as it is now. Name its file with --plan FILE."
 )
 NOT_ALIKE: Final = (
-    "The session does not play again without its own words or its breaks. Nothing was written."
+    "The session does not play again alike without its own words. Nothing was written."
 )
+SLOW_S: Final = 60  # an answer that took this much longer than in a replay is kept with its time
+SHORT: Final[dict[str, str]] = {  # what the parts of a gathered line are called when typed
+    "waking pain": "morning",
+    "worst pain": "worst",
+    "sleep last night": "slept",
+    "throwing yesterday": "throws yesterday",
+    "throwing today": "game today",
+    "reps in set": "reps",
+    "holds in set": "holds",
+    "pain in set": "pain",
+    "pain after": "pain",
+}
 _PLAYED: Final = (recorded.TYPED, recorded.TIMER_ENDED, recorded.RESUMED, recorded.PAUSED)
 _TIMED: Final = Question("timer", Kind.WORD)
 
@@ -65,11 +79,12 @@ class Kept(NamedTuple):
 class KeptPort:
     """Types what a session's record holds, and notes it in plain words by the prompt's name."""
 
-    def __init__(self, events: list[Event], brief: Brief) -> None:
-        self.events, self.brief = events, brief
+    def __init__(self, events: list[Event], brief: Brief, clock: ReplayClock) -> None:
+        self.events, self.brief, self.clock = events, brief, clock
         self.talk: list[Entry] = []
         self.offers: list[Offer] = []
         self.place: Place = brief.plan.place
+        self.cut = False
 
     def present(self, turn: Turn, lines: tuple[Line, ...]) -> None:  # noqa: ARG002 - turns say it all
         """Keep the doses of the sets, and a stop."""
@@ -82,6 +97,7 @@ class KeptPort:
     def ask(self, ask: Ask) -> Reply:
         """The next thing that was typed."""
         if ask.name == "enter":
+            self.clock.passed += ANSWER_S
             return Reply("")
         if ask.name == "paused":
             return self._after_the_pause()
@@ -93,29 +109,77 @@ class KeptPort:
         self.talk.append(Typing(name, plain, self.place))
         return Reply(plain, fact if part else "")
 
-    def time(self, timer: Timer, name: str, gone_s: float) -> Reply | None:  # noqa: ARG002 - a port
+    def time(self, timer: Timer, name: str, gone_s: float) -> Reply | None:
         """A timer that ended, or what was typed into it."""
         if self.events and self.events[0][0] == recorded.TIMER_ENDED:
             self.events.pop(0)
+            self.clock.passed += max(0.0, whole_s(timer) - gone_s)
             return None
-        plain = self.in_plain_words(_TIMED, str(self._next().get("text", "")))
+        if not self._was_typed():
+            self._leave()
+        plain = self.in_plain_words(_TIMED, str(self.events.pop(0)[1].get("text", "")))
+        self.clock.passed += 1
         self.talk.append(Typing(name, plain, self.place))
         return Reply(plain)
 
+    # ------------------------------------------------------------ what was typed, and when
+
     def _next(self) -> dict[str, object]:
-        """What was typed next; where nothing was, the power is cut here as it was then."""
-        if not self.events or self.events[0][0] not in {recorded.TYPED, recorded.PAUSED}:
-            self.talk.append(Happening("power cut", self.place))
-            raise Cut
-        return self.events.pop(0)[1]
+        """What was typed next, at its time; where nothing was, the power is cut here as it was then."""
+        if not self._was_typed():
+            self._leave()
+        _kind, body, at = self.events.pop(0)
+        late_s = int((_by_the_wall(at) - self.clock.now()).total_seconds())
+        self._pass(late_s if late_s >= SLOW_S else 0)
+        return body
+
+    def _was_typed(self) -> bool:
+        return bool(self.events) and self.events[0][0] in {recorded.TYPED, recorded.PAUSED}
+
+    def _leave(self) -> None:
+        self.talk.append(Happening("power cut", self.place))
+        self.cut = True
+        raise Cut
+
+    def _pass(self, break_s: int) -> None:
+        """Let the time of an answer go by, or that of a break, which is kept."""
+        if break_s > 0:
+            self.talk.append(Happening(BREAK, self.place, break_s))
+        self.clock.passed += break_s or ANSWER_S
 
     def _after_the_pause(self) -> Reply:
-        gap_s = self.events[0][1].get("gap_s") if self.events else None
-        if not isinstance(gap_s, int) or gap_s >= ASK_AFTER_S:
+        """On after the length of the pause; a pause that nothing followed leaves the session."""
+        self._drop_the_hold()
+        if not self._is_resumed():
+            self.cut = True
             raise Cut
-        self.events.pop(0)
+        self._pass(_gap_s(self.events.pop(0)))
         self.talk.append(Typing("paused", "go", self.place))
         return Reply("go")
+
+    def _is_resumed(self) -> bool:
+        return bool(self.events) and self.events[0][0] == recorded.RESUMED
+
+    def _drop_the_hold(self) -> None:
+        """A hold that a break cut short was ended by the loop itself, so it is no answer."""
+        if [kind for kind, _body, _at in self.events[:2]] == [
+            recorded.TIMER_ENDED,
+            recorded.RESUMED,
+        ]:
+            self.events.pop(0)
+
+    def goes_on(self) -> bool:
+        """Whether the session was taken up again after it was left; its break goes by."""
+        self._drop_the_hold()
+        if not self.cut or not self.events:
+            return False
+        self.cut = False
+        if self._is_resumed():
+            self._pass(_gap_s(self.events.pop(0)))
+            return True
+        late_s = int((_by_the_wall(self.events[0][2]) - self.clock.now()).total_seconds())
+        self._pass(max(1, late_s - ANSWER_S))
+        return True
 
     # ------------------------------------------------------------ words
 
@@ -138,7 +202,10 @@ class KeptPort:
             return ["", *UNCLEAR]
         values = [_value_words(value) for _fact, value in heard.values]
         named = [f"{fact} {words}" for (fact, _v), words in zip(heard.values, values, strict=True)]
-        return [", ".join(values), " ".join(values), ", ".join(named)]
+        labelled = [
+            _labelled(fact, words) for (fact, _v), words in zip(heard.values, values, strict=True)
+        ]
+        return [", ".join(values), " ".join(values), ", ".join(named), ", ".join(labelled)]
 
     def _signs(self, heard: Heard) -> list[str]:
         """Plain ways to say a sign, with the values said beside it."""
@@ -153,6 +220,12 @@ class KeptPort:
         return [f"{values} {words}".strip() for words in (*said, *maybe)]
 
 
+def _labelled(fact: str, words: str) -> str:
+    """A value as a gathered line takes it: `reps 10`, `no throws yesterday`."""
+    label = SHORT.get(fact, fact)
+    return f"no {label}" if words == "none" else f"{label} {words}"
+
+
 def _value_words(value: object) -> str:
     if isinstance(value, tuple):
         return ", ".join(value) or "none"
@@ -165,6 +238,17 @@ def _alike(one: Heard, other: Heard, question: Question) -> bool:
     if same != (other.action, other.group, other.flag, other.command):
         return False
     return question.kind is Kind.OWN_WORDS or one.values == other.values
+
+
+def _gap_s(event: Event) -> int:
+    """The length of the break that a session was told of."""
+    gap_s = event[1].get("gap_s")
+    return gap_s if isinstance(gap_s, int) else 0
+
+
+def _by_the_wall(at: str) -> datetime:
+    """An ISO instant as the clock on the wall showed it; a replay knows no other zone than UTC."""
+    return datetime.fromisoformat(at).replace(tzinfo=UTC)
 
 
 # ---------------------------------------------------------------- the diary as days
@@ -215,28 +299,26 @@ def _days(journal: Journal, sittings: list[Sitting], bound: Bound) -> list[Scena
     days: list[ScenarioDay] = []
     for sitting in sittings:
         events = [e for e in journal.events(sitting.session) if e[0] in _PLAYED]
-        at = datetime.fromisoformat(sitting.opened_at)
+        at = _by_the_wall(sitting.opened_at).replace(second=0, microsecond=0)
         hold = again.open_hold()
         before = _opened_by(bound) if hold is not None and events else ""
         if hold is not None and before:
             again.lift(hold.number, IN_PERSON, "", at.isoformat(), at.date().isoformat())
-        days += _of_sitting(again, bound, events, at, before)
+        days.append(_of_sitting(again, bound, events, at, before))
     return days
 
 
 def _of_sitting(
     again: Journal, bound: Bound, events: list[Event], at: datetime, before: str
-) -> list[ScenarioDay]:
-    """One session, in as many pieces as it was cut into."""
-    days = []
+) -> ScenarioDay:
+    """One session from its first line to its end, with the breaks in it."""
+    clock = ReplayClock(at)
+    port = KeptPort(events, brief_for(bound, again.history(), at), clock)
     while True:
-        port = KeptPort(events, brief_for(bound, again.history(), at))
         with contextlib.suppress(Cut):
-            run(bound, port, again, ReplayClock(at))
-        days.append(_day(at, port, before))
-        if not events or events[0][0] != recorded.RESUMED:
-            return days
-        at, before = datetime.fromisoformat(events.pop(0)[2]), ""
+            run(bound, port, again, clock)
+        if not port.goes_on():
+            return _day(at, port, before)
 
 
 def _opened_by(bound: Bound) -> str:
@@ -285,7 +367,7 @@ def _entry(entry: Entry) -> str:
         return f"{entry.prompt}: {_quoted(entry.typed)}"
     if isinstance(entry, Seen):
         return f"{entry.kind}: {_quoted(entry.value)}"
-    return f"happens: {entry.what}"
+    return f"break: {entry.seconds} s" if entry.seconds else f"happens: {entry.what}"
 
 
 def _quoted(text: str) -> str:

@@ -2,7 +2,7 @@
 
 Law: nothing is answered that neither the scenario nor its course types; a prompt with nothing typed
 for it, and an answer that no prompt asked for, is a mismatch. A power cut just stops; the same diary
-is opened again.
+is opened again, on the next day or after the break that follows it.
 """
 
 from __future__ import annotations
@@ -115,6 +115,7 @@ class DayPort:
         self.checks: list[tuple[Seen, int]] = [(check, 0) for check in day.all_day]
         self.mismatches: list[Mismatch] = []
         self.prompt = "the start"
+        self.cut = False  # left in the middle, so that a break may follow
         self._at = 0
         self.skip_checks()
 
@@ -130,9 +131,9 @@ class DayPort:
             self.throws[turn.ask.name] = sum(part.throws for part in turn.throws)
 
     def ask(self, ask: Ask) -> Reply:
-        """What is typed at a prompt."""
+        """What is typed at a prompt; at once after a break, else in the usual time."""
         self._befall()
-        self.clock.passed += ANSWER_S
+        self.clock.passed += self.break_s() or ANSWER_S
         if ask.name == "enter":
             return Reply("")
         self.prompt = ask.name
@@ -140,6 +141,7 @@ class DayPort:
         if typed is not None:
             return Reply(typed)
         if ask.name == "paused":
+            self.cut = True
             raise Cut
         if ask.question.kind is Kind.LINE:
             first = ask.question.parts[0]
@@ -196,6 +198,10 @@ class DayPort:
             self.checks.append((entry, len(self.moments)))
             self._at += 1
 
+    def _next_is(self, what: str) -> bool:
+        entry = self.day.talk[self._at] if self._at < len(self.day.talk) else None
+        return isinstance(entry, Happening) and entry.what == what
+
     def happening(self) -> str:
         """What befalls the session at this place, taken off the talk; '' for nothing."""
         entry = self.day.talk[self._at] if self._at < len(self.day.talk) else None
@@ -206,11 +212,30 @@ class DayPort:
         return entry.what
 
     def _befall(self) -> None:
+        if self._next_is("break"):
+            return  # at a prompt only: a timer does not wait
         what = self.happening()
+        self.cut = what in {"power cut", "end of input"}
         if what == "power cut":
             raise Cut
         if what == "end of input":
             raise EndOfInput
+
+    def break_s(self) -> int:
+        """For how long nothing is typed at this place, taken off the talk; 0 for no break."""
+        found = 0
+        while self._next_is("break"):
+            entry = self.day.talk[self._at]
+            found += entry.seconds if isinstance(entry, Happening) else 0
+            self.happening()
+        return found
+
+    def goes_on(self) -> bool:
+        """Whether the session that was left is opened again on this day: after a break."""
+        away_s = self.break_s() if self.cut else 0
+        self.cut = False
+        self.clock.passed += away_s
+        return away_s > 0
 
     # ------------------------------------------------------------ the judgement
 
@@ -249,8 +274,11 @@ def play(scenario: Scenario, file: str, bound: Bound, *, hasty: bool = False) ->
         port = DayPort(day, scenario.usual, clock, offer)
         bound = _plan_of(day, bound, port)
         _before_the_door(port, journal, bound, clock, spare)
-        with contextlib.suppress(Cut):  # the next sitting takes it up from the diary
-            run(bound, port, journal, clock)
+        while True:
+            with contextlib.suppress(Cut):  # the next sitting takes it up from the diary
+                run(bound, port, journal, clock)
+            if not port.goes_on():
+                break
         port.judge(_notes(journal))
         offer = port.offer
         missed += port.mismatches

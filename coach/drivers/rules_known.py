@@ -63,24 +63,25 @@ def file_of(module: str) -> str:
 def rulings() -> tuple[Ruling, ...]:
     """Every rule and outcome that the functions a session calls can decide, in order."""
     found: list[Ruling] = []
-    called = _called()
+    reached = called()
     for module, tree in sources().items():
-        for function in _functions(tree):
-            if not module.startswith("coach.rules") or function.name in called:
+        for function in functions(tree):
+            if not module.startswith("coach.rules") or function.name in reached:
                 found += _of_function(function, file_of(module))
     return tuple(dict.fromkeys(found))
 
 
-def _called() -> frozenset[str]:
+@cache
+def called() -> frozenset[str]:
     """Names of the rules' functions that a stage or driver calls, directly or by another rule."""
     bodies = {
-        function.name: _names(function)
+        function.name: names_in(function)
         for module, tree in sources().items()
         if module.startswith("coach.rules")
-        for function in _functions(tree)
+        for function in functions(tree)
     }
     outside = [t for module, t in sources().items() if not module.startswith("coach.rules")]
-    known = {name for tree in outside for name in _names(tree)} & set(bodies)
+    known = {name for tree in outside for name in names_in(tree)} & set(bodies)
     waiting = list(known)
     while waiting:
         more = (bodies[waiting.pop()] & set(bodies)) - known
@@ -89,11 +90,12 @@ def _called() -> frozenset[str]:
     return frozenset(known)
 
 
-def _functions(tree: ast.AST) -> list[ast.FunctionDef]:
+def functions(tree: ast.AST) -> list[ast.FunctionDef]:
+    """Every function written in a piece of source."""
     return [node for node in ast.walk(tree) if isinstance(node, ast.FunctionDef)]
 
 
-def _names(tree: ast.AST) -> set[str]:
+def names_in(tree: ast.AST) -> set[str]:
     """Every name used in a piece of source, except where it is only imported."""
     names = {node.id for node in ast.walk(tree) if isinstance(node, ast.Name)}
     return names | {node.attr for node in ast.walk(tree) if isinstance(node, ast.Attribute)}

@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from types import ModuleType
 
     Put = tuple[ModuleType, str, Any]
+    Number = float | tuple[float, ...]
 
 
 @contextmanager
@@ -30,8 +31,8 @@ def functions(instead: Mapping[Any, Any]) -> Iterator[None]:
 
 
 @contextmanager
-def number(name: str, old: float, new: float) -> Iterator[None]:
-    """`new` wherever a module of ours calls the number `old` by `name`."""
+def number(name: str, old: Number, new: Number) -> Iterator[None]:
+    """`new` wherever a module of ours calls the number (or numbers) `old` by `name`."""
     found = [
         (module, known, new)
         for module, known, value in _known()

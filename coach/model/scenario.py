@@ -31,11 +31,12 @@ class Seen(NamedTuple):
 
 class Happening(NamedTuple):
     """Something that befalls the session: power cut, end of input, timer ends, clearance by word,
-    clearance in person, wrong clearance word, clock back.
+    clearance in person, wrong clearance word, clock back; or a break, `seconds` long.
     """
 
     what: str
     place: Place
+    seconds: int = 0
 
 
 Entry = Typing | Seen | Happening

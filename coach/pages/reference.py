@@ -196,5 +196,6 @@ def made_parts() -> dict[str, str]:
     """The lists inside the handwritten guides, by the name of their place."""
     checks = "".join(f"* `{check}`\n" for check in scenarios.CHECKS)
     happenings = "".join(f"* `happens: {what}`\n" for what in scenarios.HAPPENINGS)
+    happenings += f"* `{scenarios.BREAK}: 13 min` (or `s`, `h`): for so long nothing is typed\n"
     commands = "".join(f"* {line.text}\n" for line in help_lines())
     return {"checks": checks, "happenings": happenings, "commands": commands}

@@ -56,6 +56,7 @@ HAPPENINGS: Final = (
     "wrong clearance word",
     "clock back",
 )
+BREAK: Final = "break"
 WEEKDAYS: Final = (
     "Monday",
     "Tuesday",
@@ -71,6 +72,8 @@ _DAYS: Final = re.compile(r"(.+) at ([0-9]{1,2}:[0-9]{2})")
 _EVERY: Final = re.compile(r"(\S+) to (\S+) every ([1-9][0-9]?) days")
 _TIME: Final = re.compile(r"(?:[01][0-9]|2[0-3]):[0-5][0-9]")
 _RULE: Final = re.compile(r"[a-z_]+\.[a-z_]+")
+_LENGTH: Final = re.compile(r"([1-9][0-9]{0,4}) (s|min|h)")
+_UNIT_S: Final = {"s": 1, "min": 60, "h": 60 * 60}
 _EXAMPLE: Final = "day: 2026-11-09 at 18:30"
 
 
@@ -286,6 +289,8 @@ def _entry(item: Node, margin: Margin) -> Entry | None:
         return _seen(pair, margin)
     if pair.key.value == "happens":
         return _happening(pair, margin)
+    if pair.key.value == BREAK:
+        return _break(pair, margin)
     if not isinstance(pair.value, Text) and not _is_blank(pair):
         margin.note("value.not_words", pair.key.place, "A prompt has what is typed after it.")
     return _typing(pair)
@@ -304,6 +309,18 @@ def _happening(pair: Pair, margin: Margin) -> Happening | None:
         margin.note("scenario.happens", text.place, what, ", ".join(HAPPENINGS))
         return None
     return Happening(text.value, pair.key.place)
+
+
+def _break(pair: Pair, margin: Margin) -> Happening | None:
+    """For how long nothing is typed: `13 min`."""
+    text = values.plain_text(pair.value, margin, BREAK)
+    match = _LENGTH.fullmatch(text.value) if text else None
+    if text is not None and match is None:
+        what = f'"{text.value}" is not the length of a break.'
+        margin.note("scenario.happens", text.place, what, "break: 13 min")
+    if match is None:
+        return None
+    return Happening(BREAK, pair.key.place, int(match.group(1)) * _UNIT_S[match.group(2)])
 
 
 def _all_day(item: Node, margin: Margin) -> Seen | None:

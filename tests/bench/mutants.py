@@ -1,97 +1,199 @@
-"""Lets every small mistake in the safety core meet the tests, and lists those that no test saw.
+"""Lets every small mistake in the safety core meet the tests, and lists those that no hazard test saw.
 
-Law: a mutant is seen when a test fails; the tests are those of the rule, then those of the session.
-Run by hand (`python -m tests.bench.mutants [rule ...]`): it takes minutes and needs a system that forks.
-It changes no file.
+Law: a mutant is seen when a test fails. Tests marked with a hazard are asked first, and only those
+count; what the others alone saw is said. Only tests that ran the changed function are asked.
+Run by hand (`python -m tests.bench.mutants [rule ...]`), where a system forks. It changes no file.
 """
 
 from __future__ import annotations
 
-import importlib.abc
-import importlib.util
+import ast
 import os
 import sys
 import time
+from importlib import import_module
 from pathlib import Path
-from typing import TYPE_CHECKING, Final
+from types import FrameType, FunctionType
+from typing import TYPE_CHECKING, Any, Final, NamedTuple
 
 import pytest
 
 from tests.hazards.mutating import mutants
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
-    from importlib.machinery import ModuleSpec
-    from types import ModuleType
-
     from tests.hazards.mutating import Mutant
 
 ROOT: Final = Path(__file__).parents[2]
-CORE: Final = {
-    "red_flags": (
-        "tests/rules/test_red_flags.py",
-        "tests/published/test_rules_due.py",
-        "tests/published/test_rules_flags.py",
-    ),
-    "hold": ("tests/rules/test_hold.py", "tests/drivers/test_clearing.py"),
-    "limits": ("tests/rules/test_limits.py",),
-    "pain": ("tests/rules/test_pain.py", "tests/rules/test_cut_points.py"),
-}
-SESSION: Final = (
-    "tests/session/test_safety_talk.py",
-    "tests/session/test_training_talk.py",
-    "tests/rules/test_reasons.py",
+CORE: Final = ("red_flags", "hold", "limits", "pain")
+TESTS: Final = (
+    *("tests/rules", "tests/session", "tests/published", "tests/hazards"),
+    *("tests/drivers/test_clearing.py", "tests/drivers/test_cut_off.py"),
+    "tests/drivers/test_forgetting.py",
 )
 ARGUED: Final = ROOT / "tests" / "hazards" / "argued_mutants.txt"
-WITHIN_S: Final = 120  # a mutant that hangs the tests is seen; set here
+WITHIN_S: Final = 300  # a mutant that hangs the tests is seen; set here
+AT_IMPORT: Final = "<module>"
+SEEN, BY_OTHERS, NOT_SEEN = "seen", "seen by others only", "not seen"
 
 
-class Changed(importlib.abc.MetaPathFinder, importlib.abc.Loader):
-    """Gives one module another source."""
+class Left(NamedTuple):
+    """A mutant that no hazard test saw, and whether another test did."""
 
-    def __init__(self, name: str, source: str) -> None:
-        self.name, self.source = name, source
-
-    def find_spec(
-        self,
-        fullname: str,
-        path: Sequence[str] | None,  # noqa: ARG002 - what every finder is handed
-        target: ModuleType | None = None,  # noqa: ARG002 - as path
-    ) -> ModuleSpec | None:
-        """The module's place, for this one name only."""
-        if fullname != self.name:
-            return None
-        where = ROOT / f"{fullname.replace('.', '/')}.py"
-        return importlib.util.spec_from_file_location(fullname, where, loader=self)
-
-    def exec_module(self, module: ModuleType) -> None:
-        """Run the changed source as the module."""
-        exec(compile(self.source, f"{self.name} changed", "exec"), module.__dict__)  # noqa: S102
+    rule: str
+    mutant: Mutant
+    told: str
 
 
-def seen(module: str, source: str, tests: tuple[str, ...]) -> bool:
-    """Whether a test fails (or none ends in time) while `module` has `source`."""
+# ---------------------------------------------------------------- which test runs what
+
+
+class Ran:
+    """Which functions of the core each test ran, by file and first line."""
+
+    def __init__(self, files: dict[str, str]) -> None:
+        self.files = files  # a file's path -> the rule
+        self.by_test: dict[str, set[tuple[str, int]]] = {}
+        self.now: set[tuple[str, int]] = set()
+
+    def watch(self, frame: FrameType, event: str, _value: object) -> None:
+        """Note a call into the core."""
+        if event == "call" and frame.f_code.co_filename in self.files:
+            rule = self.files[frame.f_code.co_filename]
+            self.now.add((rule, frame.f_code.co_firstlineno))
+
+    def of(self, test: str) -> set[tuple[str, int]]:
+        """What the test ran."""
+        return self.by_test.get(test, set())
+
+
+def function_at(source: str, line: int) -> int:
+    """The first line of the function around `line`, decorators included; 0 at the module's level."""
+    found = [
+        min([node.lineno, *(d.lineno for d in node.decorator_list)])
+        for node in ast.walk(ast.parse(source))
+        if isinstance(node, ast.FunctionDef) and node.lineno <= line <= (node.end_lineno or 0)
+    ]
+    return max(found, default=0)
+
+
+# ---------------------------------------------------------------- a mistake, made
+
+
+def make(module_name: str, source: str) -> None:
+    """Give a loaded module another source: its functions' code, and its values wherever known."""
+    module = import_module(module_name)
+    fresh: dict[str, Any] = {"__name__": module_name, "__file__": module.__file__}
+    exec(compile(source, str(module.__file__), "exec"), fresh)  # noqa: S102 - a mutant of our own
+    for name, new in fresh.items():
+        old = vars(module).get(name)
+        if isinstance(new, FunctionType) and isinstance(old, FunctionType):
+            old.__code__ = new.__code__
+            old.__defaults__ = new.__defaults__
+        elif isinstance(new, type) and isinstance(old, type) and old.__module__ == module_name:
+            _methods(old, new)
+        elif not name.startswith("__") and not callable(new) and new != old:
+            _everywhere(name, old, new)
+
+
+def _methods(old: type, new: type) -> None:
+    for name, made in vars(new).items():
+        known = vars(old).get(name)
+        if isinstance(made, FunctionType) and isinstance(known, FunctionType):
+            known.__code__ = made.__code__
+
+
+def _everywhere(name: str, old: object, new: object) -> None:
+    ours = [m for known, m in sys.modules.items() if known.split(".")[0] in {"coach", "tests"}]
+    for module in ours:
+        for known, value in list(vars(module).items()):
+            if known == name and value is old:
+                setattr(module, known, new)
+
+
+# ---------------------------------------------------------------- the tests, once gathered
+
+
+class Gathered:
+    """A plugin: the tests are gathered once, and each mutant meets them in a fork of its own."""
+
+    def __init__(self, rules: list[str]) -> None:
+        self.rules = rules
+        self.left: list[Left] = []
+        self.tried: dict[str, int] = {}
+
+    def pytest_runtestloop(self, session: pytest.Session) -> bool:
+        """Instead of running the tests: run them watched, then once for each mutant."""
+        items = sorted(session.items, key=lambda item: item.get_closest_marker("hazard") is None)
+        files = {str(ROOT / "coach" / "rules" / f"{rule}.py"): rule for rule in self.rules}
+        ran = self._watched(items, Ran(files))
+        for rule in self.rules:
+            self._rule(rule, items, ran)
+        return True
+
+    def _watched(self, items: list[pytest.Item], ran: Ran) -> Ran:
+        """Every test once, as it is; what each ran comes back through a pipe."""
+        for item in items:
+            ran.now = set()
+            sys.setprofile(ran.watch)
+            failed = not _passes(item)
+            sys.setprofile(None)
+            ran.by_test[item.nodeid] = ran.now
+            if failed:
+                raise SystemExit(f"{item.nodeid} does not pass as it is.")
+        return ran
+
+    def _rule(self, rule: str, items: list[pytest.Item], ran: Ran) -> None:
+        source = (ROOT / "coach" / "rules" / f"{rule}.py").read_text("utf-8")
+        every = mutants(source)
+        self.tried[rule] = len(every)
+        for number, one in enumerate(every, start=1):
+            at = function_at(source, one.line)
+            near = [i for i in items if not at or (rule, at) in ran.of(i.nodeid)]
+            told = met(f"coach.rules.{rule}", one.source, near)
+            if told != SEEN:
+                self.left.append(Left(rule, one, told))
+            say = f"\r{rule}: {number} of {len(every)}, {len(self.left)} not seen by a hazard test "
+            sys.stderr.write(say)
+            sys.stderr.flush()
+
+
+def met(module: str, source: str, items: list[pytest.Item]) -> str:
+    """What the tests say while `module` has `source`, in a fork; one that hangs has seen it."""
     child = os.fork()
     if child == 0:
-        code = 1
+        code = 3
         try:
-            quiet = os.open(os.devnull, os.O_WRONLY)
-            os.dup2(quiet, 1)
-            os.dup2(quiet, 2)
-            sys.meta_path.insert(0, Changed(module, source))
-            options = ["-x", "-q", "-p", "no:cacheprovider", "-p", "no:randomly"]
-            code = int(pytest.main([*options, *tests]))
+            make(module, source)
+            code = _first_failure(items)
         finally:
             os._exit(code)
     until = time.monotonic() + WITHIN_S
     while time.monotonic() < until:
         pid, status = os.waitpid(child, os.WNOHANG)
         if pid:
-            return os.waitstatus_to_exitcode(status) != 0
-        time.sleep(0.02)
+            return {0: NOT_SEEN, 2: BY_OTHERS}.get(os.waitstatus_to_exitcode(status), SEEN)
+        time.sleep(0.005)
     os.kill(child, 9)
     os.waitpid(child, 0)
-    return True
+    return SEEN
+
+
+def _first_failure(items: list[pytest.Item]) -> int:
+    """1 when a hazard test fails, 2 when only another does, 0 when none."""
+    for item in items:
+        if not _passes(item):
+            return 1 if item.get_closest_marker("hazard") else 2
+    return 0
+
+
+def _passes(item: pytest.Item) -> bool:
+    from _pytest.runner import runtestprotocol
+
+    reports = runtestprotocol(item, log=False, nextitem=None)
+    return not any(report.failed for report in reports)
+
+
+# ---------------------------------------------------------------- for a person
 
 
 def argued() -> dict[str, str]:
@@ -101,34 +203,29 @@ def argued() -> dict[str, str]:
     return {what: why for what, bar, why in pairs if bar}
 
 
-def survivors(rule: str) -> tuple[list[Mutant], int]:
-    """The mutants of one rule's file that no test saw, and how many there were."""
-    module = f"coach.rules.{rule}"
-    source = (ROOT / "coach" / "rules" / f"{rule}.py").read_text("utf-8")
-    if seen(module, source, CORE[rule]):
-        raise SystemExit(f"The tests of {rule} do not pass as it is.")
-    every, left = mutants(source), []
-    for number, one in enumerate(every, start=1):
-        if not seen(module, one.source, CORE[rule]) and not seen(module, one.source, SESSION):
-            left.append(one)
-        sys.stderr.write(f"\r{rule}: {number} of {len(every)}, {len(left)} not seen ")
-        sys.stderr.flush()
-    return left, len(every)
-
-
 def main(rules: list[str]) -> int:
-    """The survivors of each rule; 1 when one is not argued."""
+    """What no hazard test saw; 1 when one is not argued, or an argument has nothing to argue."""
     os.chdir(ROOT)
     os.environ["CI"] = "1"
-    reasons, open_ = argued(), 0
-    for rule in rules or list(CORE):
-        left, tried = survivors(rule)
-        for one in left:
-            why = reasons.get(f"{rule}: {one.what}", "")
-            open_ += not why
-            print(f"coach/rules/{rule}.py:{one.line}: {one.what}: {why or 'NOT SEEN'}", flush=True)
-        print(f"{rule}: {tried} mutants, {len(left)} not seen by a test", flush=True)
-    return 1 if open_ else 0
+    gathered = Gathered(rules or list(CORE))
+    began = time.monotonic()
+    pytest.main(["-qq", "-p", "no:cacheprovider", *TESTS], plugins=[gathered])
+    reasons, open_, used = argued(), 0, set()
+    for rule, one, told in gathered.left:
+        name = f"{rule}: {one.what}"
+        used.add(name)
+        why = reasons.get(name, "")
+        open_ += not why
+        print(f"coach/rules/{rule}.py:{one.line}: {one.what}: {told}: {why or 'NOT ARGUED'}")
+    for name in reasons:
+        if name.partition(":")[0] in gathered.tried and name not in used:
+            print(f"No longer so, take it out: {name}")
+            open_ += 1
+    for rule, tried in gathered.tried.items():
+        left = sum(one.rule == rule for one in gathered.left)
+        print(f"{rule}: {tried} mutants, {left} not seen by a hazard test")
+    print(f"{time.monotonic() - began:.0f} s")
+    return 1 if open_ or not gathered.tried else 0
 
 
 if __name__ == "__main__":

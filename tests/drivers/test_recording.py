@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from pathlib import Path
 
 PLAN = str(PLANS / "d-o.yaml")
+SET_LINE = "set line in set 1 of reach-across row"
 
 
 def day(diary: Journal, after_days: int = 0, own: Mapping[str, list[str]] | None = None) -> None:
@@ -78,7 +79,44 @@ def test_a_break_is_kept_as_a_break(tmp_path: Path) -> None:
     run(bound_plan(), Athlete(day_clock), diary, day_clock)
     found = kept(diary, bound_plan(), PLAN, "a kept break")
     assert "happens: power cut" in found.text
+    assert "- break: " in found.text
     assert plays_again(found.text, tmp_path)
+
+
+@pytest.mark.parametrize("pause_s", [30, 301, 3599, 3601, 4 * 3600])
+@pytest.mark.parametrize(
+    "prompt", ["pain now", SET_LINE, "go for hold 1 in set 1 of cross-body stretch"]
+)
+def test_a_pause_is_kept_with_its_length(tmp_path: Path, prompt: str, pause_s: int) -> None:
+    diary = diary_in_memory()
+    day(diary, own={prompt: ["pause"], "paused": [f"+{pause_s - 5} go"]})
+    found = kept(diary, bound_plan(), PLAN, "a kept pause")
+    assert f"- break: {pause_s} s\n      - paused: go" in found.text
+    assert plays_again(found.text, tmp_path)
+
+
+@pytest.mark.parametrize("away_s", [90, 50 * 60, 61 * 60])
+def test_a_slow_answer_is_kept_with_its_time(tmp_path: Path, away_s: int) -> None:
+    diary = diary_in_memory()
+    day(diary, own={SET_LINE: [f"+{away_s} 10, pain 1"]})
+    found = kept(diary, bound_plan(), PLAN, "a slow answer")
+    assert found.text.count("- break: ") == 1
+    assert plays_again(found.text, tmp_path)
+
+
+def test_minutes_that_ran_out_are_kept_by_the_slow_answers(tmp_path: Path) -> None:
+    diary = diary_in_memory()
+    slow = {SET_LINE.replace("1", str(n)): ["+900 10, pain 1"] for n in (1, 2, 3)}
+    day(diary, own=slow)
+    found = kept(diary, bound_plan(), PLAN, "minutes over")
+    assert "hip-hinge reach" not in found.text.partition("talk:")[2]
+    assert plays_again(found.text, tmp_path)
+
+
+def test_a_break_past_midnight_begins_a_new_session(tmp_path: Path) -> None:
+    diary = diary_in_memory()
+    day(diary, own={SET_LINE: ["pause"], "paused": ["+30000 go"]})
+    assert plays_again(kept(diary, bound_plan(), PLAN, "a night between").text, tmp_path)
 
 
 def test_no_session_and_another_plan_are_refused() -> None:

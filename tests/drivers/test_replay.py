@@ -114,6 +114,30 @@ def test_a_whole_line_may_be_typed_under_its_own_name(tmp_path: Path) -> None:
     assert played(tmp_path, talk).passed
 
 
+@pytest.mark.parametrize(
+    ("length", "screened"), [("60 min", False), ("3601 s", True), ("61 min", True), ("3 h", True)]
+)
+def test_a_break_lasts_as_long_as_it_says(tmp_path: Path, length: str, *, screened: bool) -> None:
+    at = "pain in set 1 of reach-across row"
+    asks = "asks" if screened else "never asks"
+    paused = f"      - {at}: pause\n      - break: {length}\n      - paused: go\n"
+    away = f"      - {at}: 1\n      - happens: power cut\n      - break: {length}\n"
+    for talk in (paused, away):
+        assert played(tmp_path, f"    talk:\n{talk}      - {asks}: screen arm\n").passed
+
+
+def test_a_power_cut_without_a_break_ends_the_day_of_the_scenario(tmp_path: Path) -> None:
+    talk = "    talk:\n      - waking pain: 0\n      - happens: power cut\n      - pain after: 1\n"
+    assert missed(tmp_path, talk) == [("asks pain after", "never asked from here on")]
+
+
+def test_an_answer_that_comes_too_late_is_not_taken(tmp_path: Path) -> None:
+    late = "    talk:\n      - waking pain: 0\n      - break: 61 min\n"
+    shown = "      - shows: your last answer was not taken\n"
+    assert played(tmp_path, late + shown).passed
+    assert not played(tmp_path, late.replace("61", "60") + shown).passed
+
+
 def test_a_mismatch_shows_both_sides_beside_each_other_with_its_place(tmp_path: Path) -> None:
     result = played(tmp_path, "    all day:\n      - stops: same day\n")
     lines = report([result])
