@@ -17,7 +17,8 @@ from coach.model.heard import Kind
 from coach.model.history import History
 from coach.model.quantities import Dose, Load
 from coach.model.turns import Offer, TimerEnded, Typed
-from coach.session import throwing
+from coach.rules.throwing import table_of
+from coach.session import throwing, throws_shown
 from coach.session.brief import brief_for
 from coach.session.daybook import day_record, hold_of, keep, new_book
 from coach.session.engine import ask_of, listen, start, take
@@ -138,18 +139,18 @@ class CourseAthlete:
 
     def _said(self, name: str, question: Question, state: State) -> str:
         offer = None if state.work is None else _ON_OFFER._replace(dose=state.work.dose)
-        typed = usual_answer(name, question, self.usual, offer, throws_shown(state))
+        typed = usual_answer(name, question, self.usual, offer, count_shown(state))
         if typed is None:
             raise NothingTyped(name, self.day.isoformat())
         return typed
 
 
-def throws_shown(state: State) -> int:
+def count_shown(state: State) -> int:
     """How many throws of today's step were shown so far; soreness after throw 15 ends them there."""
-    table = throwing.table_of(state.brief)
+    table = table_of(state.brief.plan)
     if table is None or state.thrown is None or not state.thrown[0]:
         return 0
-    first, rest = throwing.split_at_15(table, state.thrown[0])
+    first, rest = throws_shown.split_at_15(table, state.thrown[0])
     stopped = bool(state.sore & throwing.BITS["sore after throw 15"])
     return sum(part.throws for part in (first if stopped else (*first, *rest)))
 

@@ -133,12 +133,10 @@ def keep(journal: Journal, bound: Bound, day: date) -> None:
 def with_throwing(bound: Bound, day: date) -> Bound:
     """The plan's second version, in which its invented clinician opens throwing."""
     plan, apart = bound.plan, STEP_TABLES[TABLE].apart_days
-    words = f"cleared {day.isoformat()} by {WHO}, {TABLE}, from step 1, at most step 4, "
-    words += f"apart {apart} days"
     line = ThrowingLine(day.isoformat(), WHO, TABLE, 1, 4, apart, 0, "", plan.place)
     overhead = Opened("throwing", day.isoformat(), WHO, plan.place)
     opened = (*plan.opened, overhead)
-    changed = plan._replace(version=2, throwing=words, throwing_line=line, opened=opened)
+    changed = plan._replace(version=2, throwing_line=line, opened=opened)
     return bound._replace(plan=changed)
 
 
@@ -233,6 +231,7 @@ class InventedAthlete:
             "thrown already": "no",
             "at hand": "all",
             "pain in warm-up": mood.rest,
+            "pain in throwing": "0",
             "pain in set": mood.in_set,
             "pain before change": mood.rest,
             "pain after": mood.rest,

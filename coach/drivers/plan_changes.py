@@ -189,22 +189,20 @@ def _of_throwing(plan: Plan) -> Iterator[PlanChange]:
         yield _throwing(plan, f"cleared {line.cleared}", f"cleared {day}", cleared=day)
     if line.class_name:
         yield _throwing(plan, f", class {line.class_name}", "", class_name="")
-    not_cleared = {"throwing": "not cleared", "throwing_line": None}
     what = _says(plan, "throwing not cleared")
-    yield PlanChange(line.place, what, "", lambda p: p._replace(**not_cleared))  # type: ignore[arg-type]
+    yield PlanChange(line.place, what, "", lambda p: p._replace(throwing_line=None))
 
 
 def _throwing(plan: Plan, old: str, new: str, **change: Any) -> PlanChange:  # noqa: ANN401  any field
-    """Another piece of the throwing line, in its words and in what was read of them."""
+    """Another piece of the throwing line, in its words."""
     line = plan.throwing_line
     words = f"throwing {old} to {new}" if new else f"throwing{old.replace(',', '')}: left out"
-    text = plan.throwing.replace(old, new)
     place = line.place if line is not None else plan.place
 
     def made(p: Plan) -> Plan:
         read = p.throwing_line
         moved = read._replace(**change) if read is not None else None
-        return p._replace(throwing_line=moved, throwing=text)
+        return p._replace(throwing_line=moved)
 
     return PlanChange(place, _says(plan, words), "", made)
 

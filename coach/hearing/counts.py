@@ -60,14 +60,18 @@ def _places(found: Sequence[Number]) -> tuple[int, ...]:
 
 
 def read_count(text: str, words: Sequence[Word], question: Question) -> Read:
-    """A whole number of reps, holds or throws within the question's bounds."""
-    units = OTHER_UNITS - _REPS
+    """A whole number of reps, holds or throws within the question's bounds.
+
+    The question's own unit counts like those: `20 serves`, where serves are asked for.
+    """
+    asked = _REPS | word_set(f"{question.unit} {question.unit.removesuffix('s')}")
+    units = OTHER_UNITS - asked
     found = [
         n
         for n in _after_fix(words)
         if not n.over and not has_other_unit(words, n, units) and tail_of(text, words, n) != "%"
     ]
-    named = [n for n in found if text_at(words, n.last + 1) in _REPS]
+    named = [n for n in found if text_at(words, n.last + 1) in asked]
     found = named or found
     if not found:
         return UNCLEAR

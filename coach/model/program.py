@@ -10,6 +10,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from coach.model.quantities import Call, Load
+from coach.model.throws import StepTable
 
 
 class Place(NamedTuple):
@@ -337,7 +338,6 @@ class Plan(NamedTuple):
     at_home: tuple[str, ...]
     loads_at_home: tuple[Load, ...]
     opened: tuple[Opened, ...]
-    throwing: str
     not_used: tuple[str, ...]
     doses: tuple[Prescription, ...]
     changed: tuple[tuple[str, float], ...]
@@ -345,7 +345,8 @@ class Plan(NamedTuple):
     runs_place: Place
     place: Place
     guardian_present: str = "every session"  # or `first session`; empty for an adult
-    throwing_line: ThrowingLine | None = None
+    throwing_line: ThrowingLine | None = None  # None: not cleared
+    own_steps: StepTable | None = None  # the clinician's own table, where the plan brings one
     works_with: tuple[str, ...] = ()
     clearance_place: Place | None = None
     changed_places: tuple[Place, ...] = ()

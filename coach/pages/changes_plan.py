@@ -7,6 +7,7 @@ no line of a plan is left out.
 from __future__ import annotations
 
 from coach.model.program import Axis, Bound, Exercise, Plan, Prescription, Program, ThrowingLine
+from coach.model.throws import StepTable, ThrowStep, part_words
 from coach.pages.changes import Change, Weight, members, number, words
 
 
@@ -21,6 +22,7 @@ def plan_changes(old: Bound, new: Bound) -> list[Change]:
         *_pain_and_limits(one, two),
         *_locks(one, two),
         *_throwing(one.throwing_line, two.throwing_line),
+        *_own_steps(one, two),
         *_home(one, two),
         *_doses(old, new),
     ]
@@ -150,6 +152,31 @@ def _throwing(one: ThrowingLine | None, two: ThrowingLine | None) -> list[Change
     steps = (one.sessions_a_step, two.sessions_a_step)
     found += number("Sessions a throwing step", *steps, place, higher_is_more=False)
     return found + words("Throwing class", one.class_name, two.class_name, place, Weight.MORE)
+
+
+def _own_steps(one: Plan, two: Plan) -> list[Change]:
+    """The plan's own table of throwing steps, step by step."""
+    was, now = one.own_steps, two.own_steps
+    if was is None or now is None:
+        if was == now:
+            return []
+        what = (
+            "The plan brings its own throwing steps." if now else "Its own throwing steps are gone."
+        )
+        return [Change(Weight.MORE if now else Weight.LESS, what, two.place)]
+    place = two.place
+    found = words("Own throwing steps counted in", was.unit, now.unit, place, Weight.MORE)
+    found += number("Own throwing steps", len(was.steps), len(now.steps), place)
+    for count, (old, new) in enumerate(zip(was.steps, now.steps, strict=False), 1):
+        before, after = (_step_words(step, table) for step, table in ((old, was), (new, now)))
+        found += words(f"Own throwing step {count}", before, after, place, Weight.MORE)
+    if not found and was != now:
+        found.append(Change(Weight.WORDS, "The table of its own throwing steps has moved.", place))
+    return found
+
+
+def _step_words(step: ThrowStep, table: StepTable) -> str:
+    return ", ".join(part_words(part, table) for part in step.parts())
 
 
 def _home(one: Plan, two: Plan) -> list[Change]:

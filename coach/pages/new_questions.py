@@ -7,9 +7,10 @@ after "as" is a form, not a dose. The order is the order of the file.
 from __future__ import annotations
 
 from coach.model.program import Exercise, Program
+from coach.model.throws import OWN_STEPS, UNITS
 from coach.pages.new_lines import Asked, Questions
+from coach.rules.throwing_tables import STEP_TABLES
 from coach.texts import facts
-from coach.texts.clearances import TABLES
 from coach.texts.values import years_between
 
 ADULT_AT_YEARS = 18
@@ -168,11 +169,7 @@ def plan_questions(program: Program) -> Questions:
         "opened: {}",
         optional=True,
     )
-    yield Asked(
-        f"Throwing: not cleared, or as: cleared DATE by WHO, TABLE, from step N, at most step N, "
-        f"apart N days. Tables: {', '.join(TABLES)}",
-        "throwing: {}",
-    )
+    yield from _throwing()
     unused = yield Asked(
         "Exercises not used in this plan, with commas; Enter for none. There are: "
         + ", ".join(exercise.name for exercise in program.exercises),
@@ -188,6 +185,36 @@ def plan_questions(program: Program) -> Questions:
 def _under_age(athlete: str, runs: str) -> bool:
     born = athlete.partition(",")[0].removeprefix("born ").strip()
     return years_between(born, runs[:10]) < ADULT_AT_YEARS
+
+
+def _throwing() -> Questions:
+    """The clearance; the published tables are named, any other is the clinician's own."""
+    (line,) = yield Asked(
+        f"Throwing: not cleared, or as: cleared DATE by WHO, TABLE, from step N, at most step N, "
+        f"apart N days. Tables: {', '.join(STEP_TABLES)}. Any other sport or table: {OWN_STEPS}",
+        "throwing: {}",
+    )
+    if OWN_STEPS not in line:
+        return
+    where = ("throwing steps:",)
+    yield Asked(
+        f"Your own table. What it counts: {', '.join(UNITS)}",
+        "  counted in: {}",
+        where,
+        "Your clinician's table goes here, every step in order, from step 1.",
+    )
+    number = 1
+    while True:
+        form = "as: 10 throws at 12 m, 10 throws at 18 m"
+        said = yield Asked(
+            f"Step {number}, {form}; Enter when done",
+            f"  step {number}: {{}}",
+            where,
+            optional=True,
+        )
+        if not said:
+            return
+        number += 1
 
 
 def _calls() -> Questions:

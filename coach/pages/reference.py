@@ -9,6 +9,7 @@ import textwrap
 from typing import Final
 
 from coach.model.flags import SECTION_GROUPS, Group
+from coach.model.throws import OWN_STEPS, UNITS
 from coach.rules import (
     dapre,
     dosing,
@@ -151,7 +152,16 @@ def _changeable() -> list[tuple[str, Bounds]]:
 
 
 def _tables() -> str:
-    lines = [f"{name}: {len(table.steps)} steps" for name, table in STEP_TABLES.items()]
+    lines = [
+        f"{name}: {len(table.steps)} steps, counted in {table.unit}. Source: {table.source}. "
+        f"{table.caution}"
+        for name, table in STEP_TABLES.items()
+    ]
+    lines.append(
+        f"{OWN_STEPS}: your clinician's table goes here, for any other sport, under "
+        f"`throwing steps`: `counted in` ({', '.join(UNITS)}), then `step 1`, `step 2` and so on, "
+        "each as `10 throws at 12 m, 10 throws at 18 m`"
+    )
     return _section("Throwing tables", lines)
 
 

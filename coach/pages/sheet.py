@@ -13,11 +13,13 @@ from coach.model.decisions import Refusal
 from coach.model.flags import Section, Tier
 from coach.model.program import Bound, Exercise, Plan, Prescription, Version
 from coach.model.quantities import Dose
+from coach.model.throws import part_words
 from coach.pages.paper import element, listed, whole_page
 from coach.rules.dapre import driving_set, set_lines
 from coach.rules.dosing import opening_dose, versions_to_pick
 from coach.rules.pain import END_AT
 from coach.rules.red_flags import FLAGS, flags_asked, person_from
+from coach.rules.throwing import table_of
 from coach.session.showing import amount, dose_words, titled
 from coach.session.stopping import clinician_hours, clinician_name, day_words
 
@@ -264,10 +266,21 @@ def _throwing(plan: Plan) -> str:
     else:
         words = (
             f"Opened by {line.who} on {_day(line.cleared)}: steps {line.from_step} to "
-            f"{line.most_step} of the table {line.table}. Throw only what Coach shows that day. "
+            f"{line.most_step} of the table {line.table}. {_first_step(plan)}"
+            "Throw only what Coach shows that day. "
             f"Over pain {plan.pain.in_throwing:g} of 10: stop throwing."
         )
     return f'<section class="together">\n<h2>Throwing</h2>\n{element("p", words)}</section>\n'
+
+
+def _first_step(plan: Plan) -> str:
+    """The step the plan begins with, in its unit and with its distances; later ones are not told."""
+    line, table = plan.throwing_line, table_of(plan)
+    if line is None or table is None:
+        return ""
+    parts = table.steps[line.from_step - 1].parts()
+    words = ", ".join(part_words(part, table) for part in parts)
+    return f"It begins with step {line.from_step}, {plan.side} arm: {words or 'play'}. "
 
 
 # ---------------------------------------------------------------- warning signs

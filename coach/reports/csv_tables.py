@@ -68,7 +68,7 @@ def days(facts: Facts) -> str:
     head = (
         "day", "sessions (count)", "pain on waking (0-10)", "pain at rest (0-10)",
         "worst pain in a set (0-10)", "pain after (0-10)", "sleep (h)", "sets (count)",
-        "throws (count)", "other throwing (kind)", "effort (0-10)", "time (min)", "load (AU)",
+        "throws (count)", "counted in (unit)", "other throwing (kind)", "effort (0-10)", "time (min)", "load (AU)",
     )  # fmt: skip
     return table(head, [day_row(day) for day in facts.days])
 
@@ -76,7 +76,8 @@ def days(facts: Facts) -> str:
 def day_row(day: Day) -> tuple[Cell, ...]:
     """A day's row."""
     pains = (day.waking, day.rest, day.in_set, day.after)
-    rest = (day.throws, day.other_throws or None, day.effort, day.minutes, day.load)
+    unit = day.unit if day.threw else None
+    rest = (day.throws, unit, day.other_throws or None, day.effort, day.minutes, day.load)
     return (day.day, len(day.sessions), *pains, day.sleep, day.sets, *rest)
 
 

@@ -17,6 +17,7 @@ from coach.reports.facts import (
     exercises,
     highest,
     open_hold,
+    throws_counted,
     weeks,
 )
 from coach.reports.visit_work import RESULT
@@ -185,13 +186,14 @@ def week_drawn(week: tuple[Day, ...], strokes: Strokes) -> list[Told]:
     sleep = tuple(day.sleep for day in week)
     throws = tuple(None if day.throws is None else float(day.throws) for day in week)
     effort = tuple(day.effort for day in week)
-    for name, unit, values in (
+    unit = next((day.unit for day in week if day.threw), "throws")
+    for name, ends, values in (
         ("Sleep", ", h", sleep),
-        ("Throws", "", throws),
+        (titled(unit), "", throws),
         ("Effort", ", 0 to 10", effort),
     ):
         if any(value is not None for value in values):
-            lines += bars(name, unit, week, values, strokes)
+            lines += bars(name, ends, week, values, strokes)
     return lines
 
 
@@ -241,7 +243,7 @@ def week_said(week: tuple[Day, ...]) -> list[Told]:
         said = [f"pain {name} {number(v)} of {SCALE}" for (_l, name), v in pains if v is not None]
         said += [f"slept {number(day.sleep)} hours"] if day.sleep is not None else []
         said += [counted(day.sets, "set")] if day.sets else []
-        said += [counted(day.throws, "throw")] if day.throws is not None else []
+        said += [throws_counted((day,))] if day.throws is not None else []
         said += [f"effort {number(day.effort)} of {SCALE}"] if day.effort is not None else []
         lines += [Told("say", f"{short_day(day.day)}: {one}.") for one in said]
     return lines or [Told("say", "There is no entry in these days.")]
@@ -260,14 +262,14 @@ def week_line(week: tuple[Day, ...]) -> str:
     waking = average([day.waking for day in week if day.waking is not None])
     slept = average([day.sleep for day in week if day.sleep is not None])
     worst = highest(pain for day in week for pain in (day.waking, day.rest, day.in_set))
-    throws = [day.throws for day in week if day.throws is not None]
     said = [counted(sum(day.trained for day in week), "day") + " with exercise"]
     said += [f"mean pain on waking {number(waking, 1)} of {SCALE}"] if waking is not None else []
     resting = average([day.rest for day in week if day.rest is not None])
     said += [f"at rest {number(resting, 1)} of {SCALE}"] if resting is not None else []
     said += [f"most pain {number(worst)} of {SCALE}"] if worst is not None else []
     said += [f"mean sleep {number(slept, 1)} h"] if slept is not None else []
-    said += [counted(sum(throws), "throw")] if throws else []
+    throws = throws_counted(week)
+    said += [throws] if throws else []
     return f"From {short_day(week[0].day)}: {'; '.join(said)}."
 
 
@@ -320,6 +322,7 @@ def day_values(day: Day) -> dict[str, object]:
         "effort_0_to_10": day.effort,
         "time_min": day.minutes,
         "throws": day.throws,
+        "throws_counted_in": day.unit if day.threw else None,
         "other_throwing": day.other_throws or None,
         "ended": [sat.record.ended if sat.record else "cut off" for sat in day.sessions],
         "exercises": [done_values(done) for record in records for done in record.done],

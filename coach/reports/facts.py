@@ -7,6 +7,7 @@ in.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from datetime import date, timedelta
 from statistics import mean
 from typing import Final, NamedTuple
@@ -14,7 +15,8 @@ from typing import Final, NamedTuple
 from coach.model.history import DayRecord, Done, Hold
 from coach.model.ladders import ThrowDay
 from coach.model.program import Bound
-from coach.reports.words import date_of
+from coach.model.throws import counted
+from coach.reports.words import date_of, own
 from coach.rules.load import session_load
 
 WEEK_DAYS: Final = 7
@@ -90,6 +92,11 @@ class Day(NamedTuple):
     def throws(self) -> int | None:
         """Throws of the plan's table that day; None on a day without."""
         return sum(one.throws for one in self.threw) if self.threw else None
+
+    @property
+    def unit(self) -> str:
+        """What the plan's table counts on that day."""
+        return self.threw[0].unit if self.threw else "throws"
 
     @property
     def trained(self) -> bool:
@@ -205,6 +212,15 @@ def with_throws_told_later(days: tuple[Day, ...]) -> tuple[Day, ...]:
         after = days[number + 1].day if number + 1 < len(days) else ""
         out.append(day._replace(other_throws=told.get(after) or day.other_throws))
     return tuple(out)
+
+
+def throws_counted(days: Iterable[Day]) -> str:
+    """Throws of the plan over some days, by their units: `60 throws`; empty on none."""
+    sums: dict[str, int] = {}
+    for day in days:
+        if day.throws is not None:
+            sums[day.unit] = sums.get(day.unit, 0) + day.throws
+    return ", ".join(f"{count} {counted(count, own(unit))}" for unit, count in sums.items())
 
 
 def thrown(kind: str | None) -> str:

@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING, Any, Final
 from coach.reports import fhir_codes as codes
 from coach.reports.facts import Facts, holds, open_hold
 from coach.reports.visit_work import reps_range
-from coach.reports.words import counted, own
+from coach.reports.words import counted, own, titled
 from coach.rules.red_flags import FLAGS
 
 if TYPE_CHECKING:
@@ -264,6 +264,7 @@ def survey() -> Resource:
 def measured(record: DayRecord) -> list[tuple[str, codes.Code, float]]:
     """A record's numbers worth following, named."""
     threw = float(record.threw.throws) if record.threw is not None else None
+    unit = record.threw.unit if record.threw and record.threw.unit in codes.THROWN else "throws"
     every = (
         ("Pain on waking", codes.PAIN, record.waking_pain),
         ("Pain at rest", codes.PAIN, record.pain_now),
@@ -272,7 +273,7 @@ def measured(record: DayRecord) -> list[tuple[str, codes.Code, float]]:
         ("Sleep", codes.SLEEP, record.sleep_h),
         ("Effort", codes.EFFORT, record.effort),
         ("Time", codes.MINUTES, record.minutes),
-        ("Throws", codes.THROWS, threw),
+        (titled(unit), codes.THROWN[unit], threw),
     )
     return [(name, code, value) for name, code, value in every if value is not None]
 

@@ -8,6 +8,8 @@ from __future__ import annotations
 
 from typing import Final, NamedTuple
 
+from coach.model.throws import UNITS as THROWING_UNITS
+
 LOINC: Final = "http://loinc.org"
 UCUM: Final = "http://unitsofmeasure.org"
 OURS: Final = "https://coach.invalid/codes"
@@ -39,16 +41,21 @@ PAIN: Final = Code(
 SLEEP: Final = Code(LOINC, "93832-4", "Sleep duration", "h")
 EFFORT: Final = Code(LOINC, "82289-0", "Rating of perceived exertion [Score]", "{score}")
 MINUTES: Final = Code(LOINC, "55411-3", "Exercise duration", "min")
-THROWS: Final = Code(OURS, "throws", "Throws on a step of the plan's table", "{throws}")
+THROWN: Final = {
+    unit: Code(OURS, unit, f"{unit.capitalize()} on a step of the plan's table", f"{{{unit}}}")
+    for unit in THROWING_UNITS
+}
 SETS: Final = Code(OURS, "sets-done", "Sets of an exercise done", "{set}")
 REPS: Final = Code(OURS, "reps-in-set", "Clean reps or holds in a set", "{repetition}")
 PAIN_IN_SET: Final = Code(OURS, "pain-in-set", "Worst pain in a set, 0 to 10", "{score}")
 
 CODES: Final = {
     (code.system, code.code): code
-    for code in (PAIN, SLEEP, EFFORT, MINUTES, THROWS, SETS, REPS, PAIN_IN_SET)
+    for code in (PAIN, SLEEP, EFFORT, MINUTES, *THROWN.values(), SETS, REPS, PAIN_IN_SET)
 }
-UNITS: Final = frozenset({"{score}", "h", "min", "{throws}", "{set}", "{repetition}", "d"})
+UNITS: Final = frozenset(
+    {"{score}", "h", "min", "{set}", "{repetition}", "d", *(code.unit for code in THROWN.values())}
+)
 
 # R4, required bindings, from memory; only the values that are written here.
 STATES: Final[dict[str, frozenset[str]]] = {

@@ -8,9 +8,17 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from coach.reports.facts import WEEK_DAYS, Facts, average, highest, slope_a_week, weeks
+from coach.reports.facts import (
+    WEEK_DAYS,
+    Facts,
+    average,
+    highest,
+    slope_a_week,
+    throws_counted,
+    weeks,
+)
 from coach.reports.page import Block, Panel, Para, Picture, Section, Series, Table
-from coach.reports.words import UNKNOWN, counted, day_words, number, own, short_day
+from coach.reports.words import UNKNOWN, counted, day_words, number, own, short_day, titled
 
 if TYPE_CHECKING:
     from coach.reports.facts import Day
@@ -65,11 +73,12 @@ def picture(title: str, days: tuple[Day, ...], facts: Facts) -> Picture:
     sets = tuple(float(day.sets) if day.sessions else None for day in days)
     throws = tuple(None if day.throws is None else float(day.throws) for day in days)
     effort = tuple(day.effort for day in days)
+    unit = next((day.unit for day in days if day.threw), "throws")
     panels = (
         pain,
         Panel("Sleep, h", 0, max(10, highest(sleep) or 0), (Series("sleep", "bar", sleep),)),
         Panel("Sets done", 0, max(5, highest(sets) or 0), (Series("sets", "bar", sets),)),
-        Panel("Throws", 0, max(20, highest(throws) or 0), (Series("throws", "bar", throws),)),
+        Panel(titled(unit), 0, max(20, highest(throws) or 0), (Series(unit, "bar", throws),)),
         Panel("Effort, 0 to 10", 0, 10, (Series("effort", "bar", effort),)),
     )
     marks = tuple(
@@ -93,7 +102,7 @@ def told(days: tuple[Day, ...]) -> str:
         f"mean sleep {number(average(sleeps), 1)} h over {counted(len(sleeps), 'night')}"
         if sleeps
         else "no sleep asked",
-        f"{counted(sum(throws), 'throw')} on {counted(len(throws), 'day')}"
+        f"{throws_counted(days)} on {counted(len(throws), 'day')}"
         if throws
         else "no throws of the plan",
     ]
@@ -116,7 +125,7 @@ def day_row(day: Day) -> tuple[str, ...]:
         *(number(pain) for pain in pains),
         number(day.sleep),
         str(day.sets) if day.sessions else UNKNOWN,
-        UNKNOWN if day.throws is None else str(day.throws),
+        throws_counted((day,)) or UNKNOWN,
         number(day.effort),
         number(day.minutes),
     )
@@ -138,7 +147,6 @@ WEEK_HEAD = (
 def week_row(week: tuple[Day, ...]) -> tuple[str, ...]:
     """Seven days (or the first, shorter run) as one row."""
     short = "" if len(week) == WEEK_DAYS else f" ({counted(len(week), 'day')})"
-    throws = [day.throws for day in week if day.throws is not None]
     return (
         f"{short_day(week[0].day)}{short}",
         str(sum(day.trained for day in week)),
@@ -147,7 +155,7 @@ def week_row(week: tuple[Day, ...]) -> tuple[str, ...]:
         number(highest(p for d in week for p in (d.waking, d.rest, d.in_set, d.after))),
         number(average([d.sleep for d in week if d.sleep is not None]), 1),
         str(sum(day.sets for day in week)),
-        str(sum(throws)) if throws else UNKNOWN,
+        throws_counted(week) or UNKNOWN,
         number(highest(day.effort for day in week)),
     )
 

@@ -198,7 +198,7 @@ def reason_of(record: DayRecord, name: str, *, up: bool) -> tuple[str, str]:
 THROW_HEAD: Final = (
     "Day",
     "Step",
-    "Throws",
+    "Count",
     "Soreness row",
     "Days since the last",
     "Days off next",

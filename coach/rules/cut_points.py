@@ -36,6 +36,7 @@ def cut_points(plan: Plan, usual_pain: float) -> frozenset[CutPoint]:
     flagged = ("pain now", "worst pain", "waking pain", "pain in warm-up", "pain in set")
     in_work = ("pain in warm-up", "pain in set", "pain before a changed set")
     short_night = dict(plan.changed).get("ready.sleep", SHORT_NIGHT_H)
+    throwing = ("pain in throwing",) if plan.throwing_line is not None else ()
     return frozenset(
         [
             CutPoint("pain now", Side.OVER, pain.to_start),
@@ -46,7 +47,8 @@ def cut_points(plan: Plan, usual_pain: float) -> frozenset[CutPoint]:
             CutPoint("muscle ache", Side.OVER, ACHE_AT_MOST),
             CutPoint("sleep last night", Side.UNDER, short_night),
             CutPoint("pain before a changed set", Side.AT, FLAG_AT),
-            *(CutPoint(fact, Side.AT, FLAG_AT) for fact in flagged),
+            *(CutPoint(fact, Side.AT, FLAG_AT) for fact in (*flagged, *throwing)),
+            *(CutPoint(fact, Side.OVER, pain.in_throwing) for fact in throwing),
             *(CutPoint(fact, Side.AT, END_AT) for fact in in_work),
             *(CutPoint(fact, Side.OVER, pain.in_exercise) for fact in in_work),
         ]

@@ -148,6 +148,22 @@ def in_warm_up(pain: float, ceilings: PainCeilings) -> Decision:
     return Decision(rule, "nothing", why, ceilings.place, Basis.PRACTICE, _PRACTICE)
 
 
+def in_throwing(pain: float, ceilings: PainCeilings) -> Decision:
+    """Whether throwing may go on at this pain (id pain.ceilings): go on or end throwing.
+
+    The plan's own ceiling on throwing, none at all as suggested. Pain of 8 and more is read back
+    before. Source: common practice for no joint pain on throwing; that any pain over the ceiling
+    ends the day's throws, also where soreness alone would let them go on, was set here.
+    """
+    at_most = f"{ceilings.in_throwing:g}"
+    source = "common practice, no published source; that it ends the throws was set here"
+    if not pain > ceilings.in_throwing:
+        why = f"You may throw on. Your pain is not over {at_most} of 10, your limit on throwing."
+        return Decision("pain.ceilings", "go on", why, ceilings.place, Basis.PLAN, source)
+    why = f"No more throws today. Pain {{pain in throwing}} of 10 is over {at_most}, your limit there."
+    return Decision("pain.ceilings", "end throwing", why, ceilings.place, Basis.PLAN, source)
+
+
 def usual(mornings: tuple[float, ...], plan_usual: float) -> float:
     """The usual morning pain (id pain.next_morning; set here).
 

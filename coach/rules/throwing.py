@@ -7,23 +7,24 @@ pitches is never a target. Nothing here is opened by a date alone.
 
 from __future__ import annotations
 
-import re
 from datetime import date, datetime, timedelta
 from typing import Final, NamedTuple
 
 from coach.model.decisions import Basis, Decision, Refusal
 from coach.model.ladders import ThrowState
-from coach.model.program import Plan
+from coach.model.program import Plan, ThrowingLine
+from coach.model.throws import OWN_STEPS, StepTable, part_words
 from coach.rules.readiness import may_repeat
 from coach.rules.throwing_tables import (
     BOWLING_DAYS_IN_7,
     BOWLING_DAYS_IN_A_ROW,
+    CLASS_STEPS,
     EDITIONS,
     INNINGS_THEN_NO_PITCHING,
     PITCHES_THEN_NO_CATCHING,
+    STEP_TABLES,
     ClassRow,
     PitchRow,
-    StepTable,
 )
 
 FIRST_STEP: Final = 1
@@ -32,76 +33,48 @@ WHOLE_DAY_BETWEEN: Final = 2  # at least one whole day off between: the next but
 # ---------------------------------------------------------------- clearance
 
 
-class Clearance(NamedTuple):
-    """The plan's throwing line, read: steps are 1 at the lowest; `day` an ISO date.
-
-    `apart_days` 2 is a day off between; `at_each_step` how many clean days a step takes;
-    `injury_class` is '' or a letter.
-    """
-
-    day: str
-    who: str
-    program: str
-    from_step: int
-    most_step: int
-    apart_days: int
-    at_each_step: int
-    injury_class: str
-
-
-_CLEARED: Final = re.compile(r"cleared (\d{4}-\d{2}-\d{2}) by (\S.*)")
-_NUMBERED: Final = {
-    "from_step": re.compile(r"from (?:step|phase) (\d+)"),
-    "most_step": re.compile(r"at most (?:step|phase) (\d+)"),
-    "apart_days": re.compile(r"apart (\d+) days?"),
-    "at_each_step": re.compile(r"sessions a (?:step|phase) (\d+)"),
-}
-_CLASS: Final = re.compile(r"class ([A-E])")
-
-
-def _line_read(line: str) -> Clearance | None:
-    """The throwing line as a clearance, or None where a piece is not there or not understood."""
-    first, *pieces = (piece.strip() for piece in line.split(","))
-    cleared = _CLEARED.fullmatch(first)
-    numbers, names, letters = {"at_each_step": 1}, [], [""]
-    for piece in pieces:
-        matches = {name: form.fullmatch(piece) for name, form in _NUMBERED.items()}
-        read = {name: int(match[1]) for name, match in matches.items() if match}
-        letter = _CLASS.fullmatch(piece)
-        numbers |= read
-        if letter:
-            letters.append(letter[1])
-        elif not read:
-            names.append(piece)
-    if cleared is None or len(names) != 1 or len(numbers) != len(_NUMBERED):
+def table_of(plan: Plan) -> StepTable | None:
+    """The table of steps that the plan's throwing line names: a published one, or the plan's own."""
+    line = plan.throwing_line
+    if line is None:
         return None
-    return Clearance(cleared[1], cleared[2], names[0], injury_class=letters[-1], **numbers)
+    return plan.own_steps if line.table == OWN_STEPS else STEP_TABLES.get(line.table)
 
 
-def _is_sound(cleared: Clearance, today: date) -> bool:
-    """Whether the date is one and not ahead, and the steps are in order."""
-    try:
-        day = date.fromisoformat(cleared.day)
-    except ValueError:
-        return False
-    in_order = FIRST_STEP <= cleared.from_step <= cleared.most_step
-    return day <= today and in_order and cleared.at_each_step >= 1
+def classes_fit(table: StepTable) -> bool:
+    """Whether the classes of injury may be used with a table (id throw.class).
+
+    They belong to one program of 21 steps for pitchers. No copy of its steps could be read, so it
+    can only be the plan's own table, with 21 steps counted in throws. Source: Axe 2001.
+    """
+    return table.name == OWN_STEPS and len(table.steps) == CLASS_STEPS and table.unit == "throws"
 
 
-def clearance(plan: Plan, today: date) -> Clearance | Refusal:
+def clearance(plan: Plan, today: date) -> ThrowingLine | Refusal:
     """The plan's clearance to throw, or why there is none (id throw.cleared; set here).
 
-    It must hold a date not ahead, a person, a program, the step to begin with, the last step and
-    the days apart. Any piece that is not there or not understood: no throwing.
+    It must hold a date not ahead, a person, a table that is there, the step to begin with and the
+    last one in it, and the days apart; a class only with the table it belongs to. Else no throwing.
     """
-    cleared = _line_read(plan.throwing)
-    if cleared is None:
+    line, table = plan.throwing_line, table_of(plan)
+    if line is None or table is None or not line.who or line.apart_days < 1:
         why = "No throwing today. Your plan does not clear it in full."
         return Refusal("throw.cleared", why, plan.place)
-    if not _is_sound(cleared, today):
+    in_order = FIRST_STEP <= line.from_step <= line.most_step <= len(table.steps)
+    if not in_order or not _not_ahead(line.cleared, today):
         why = "No throwing today. The date or the steps in your plan do not fit."
-        return Refusal("throw.cleared", why, plan.place)
-    return cleared
+        return Refusal("throw.cleared", why, line.place)
+    if line.class_name and not classes_fit(table):
+        why = "No throwing today. The class in your plan is not for this table."
+        return Refusal("throw.class", why, line.place)
+    return line
+
+
+def _not_ahead(day: str, today: date) -> bool:
+    try:
+        return date.fromisoformat(day) <= today
+    except ValueError:
+        return False
 
 
 # ---------------------------------------------------------------- soreness
@@ -111,7 +84,8 @@ class Sore(NamedTuple):
     """What was said of soreness, moment by moment; what was not clear counts as yes.
 
     `over_an_hour`, `next_day` are of the last throwing; `in_warm_up`, `after_15` (still sore after
-    throw 15) and `late` (sore later on, after none at throw 15) are of today.
+    throw 15), `late` (sore later on, after none at throw 15) and `over_the_ceiling` (pain over the
+    plan's ceiling while throwing) are of today.
     """
 
     over_an_hour: bool = False
@@ -119,6 +93,7 @@ class Sore(NamedTuple):
     in_warm_up: bool = False
     after_15: bool = False
     late: bool = False
+    over_the_ceiling: bool = False
 
 
 class NextThrow(NamedTuple):
@@ -134,6 +109,11 @@ _AXE: Final = "Axe 2001, Axe 2009 (clinic handouts)"
 # Row -> what follows, most cautious first. Rows as in Axe; `stop` weighs more than rest, more rest
 # more than less, a lower step more than a higher (the order was set here).
 _ROWS: Final[tuple[tuple[str, NextThrow, str], ...]] = (
+    (
+        "pain over the ceiling",
+        NextThrow("stop", 2, -1),
+        "Stop for today. Two whole days off, then one step lower.",
+    ),
     (
         "still sore after throw 15",
         NextThrow("stop", 2, -1),
@@ -166,6 +146,7 @@ _ROWS: Final[tuple[tuple[str, NextThrow, str], ...]] = (
 def _fits(sore: Sore) -> tuple[bool, ...]:
     """Which rows fit, in the order of `_ROWS`."""
     return (
+        sore.over_the_ceiling,
         sore.after_15,
         sore.in_warm_up and sore.late,
         sore.late,
@@ -179,11 +160,12 @@ def soreness(sore: Sore) -> tuple[NextThrow, Decision]:
     """What soreness means for throwing (id throw.soreness): the most cautious row that fits.
 
     Source: Axe 2001, Axe 2009; soreness that begins late in a clean session is in no published row
-    and counts as the third; soreness for the elbow too (both set here).
+    and counts as the third; so does pain over the plan's ceiling on throwing, at any moment, and
+    soreness for the elbow too (all three set here).
     """
     name, follows, why = next(row for row, fits in zip(_ROWS, _fits(sore), strict=True) if fits)
-    set_here = name == "sore late in a clean session"
-    source = f"{_AXE}; late soreness was set here" if set_here else _AXE
+    set_here = name in {"sore late in a clean session", "pain over the ceiling"}
+    source = f"{_AXE}; this row was set here" if set_here else _AXE
     basis = Basis.OURS if set_here else Basis.PUBLISHED
     return follows, Decision("throw.soreness", name, why, basis=basis, source=source)
 
@@ -196,7 +178,7 @@ def step_today(state: ThrowState, follows: NextThrow) -> int | None:
 
 
 def next_throws(
-    state: ThrowState, follows: NextThrow, cleared: Clearance
+    state: ThrowState, follows: NextThrow, cleared: ThrowingLine
 ) -> tuple[ThrowState, Decision]:
     """What is planned after a throwing day, and whether the clinician is asked (id throw.soreness).
 
@@ -219,9 +201,9 @@ def next_throws(
         return state._replace(clean_here=0), Decision(
             rule, "same", why, basis=Basis.PUBLISHED, source=_AXE
         )
-    clean = state.clean_here + 1
-    if clean < cleared.at_each_step or state.planned >= cleared.most_step:
-        stays = ThrowState(state.planned, state.planned, min(clean, cleared.at_each_step))
+    clean, at_each_step = state.clean_here + 1, max(1, cleared.sessions_a_step)
+    if clean < at_each_step or state.planned >= cleared.most_step:
+        stays = ThrowState(state.planned, state.planned, min(clean, at_each_step))
         why = f"Step {state.planned} again next time. Your plan asks for that."
         return stays, Decision(rule, "same", why, basis=Basis.PLAN, source=_AXE)
     up = ThrowState(state.planned + 1, state.planned)
@@ -288,8 +270,7 @@ def step_shown(table: StepTable, step: int, age: int) -> Decision:
     if not FIRST_STEP <= step <= len(table.steps) or age < table.least_age:
         why = "No throws today. Your plan's table has no such step for you."
         return Decision("throw.step", "none", why, source=table.source)
-    parts = [part for one in table.steps[step - 1].sets for part in one]
-    shown = ", ".join(f"{p.throws} {table.unit} at {p.distance_ft:g} ft" for p in parts)
+    shown = ", ".join(part_words(part, table) for part in table.steps[step - 1].parts())
     why = f"This is step {step} of {len(table.steps)} in your plan."
     outcome = shown or "game"
     return Decision("throw.step", outcome, why, basis=Basis.PUBLISHED, source=table.source)

@@ -9,39 +9,11 @@ from __future__ import annotations
 
 from typing import Final, NamedTuple
 
+from coach.model.throws import Part, StepTable, ThrowStep
+
 ARC: Final = "on an arc"
 LINE: Final = "on a line"
 WINDUP: Final = "flat ground, from the windup"
-
-
-class Part(NamedTuple):
-    """A stretch of a step: throws at a distance in feet, and in which manner."""
-
-    distance_ft: float
-    throws: int
-    manner: str = ARC
-
-
-class Step(NamedTuple):
-    """One step: sets of parts, with a rest between sets. No sets: the step is a game or match."""
-
-    sets: tuple[tuple[Part, ...], ...]
-
-    def throws(self) -> int:
-        """Throws in the whole step."""
-        return sum(part.throws for one in self.sets for part in one)
-
-
-class StepTable(NamedTuple):
-    """A step table: `unit` is what is counted; `least_age` in years, 0 where none is given."""
-
-    name: str
-    unit: str
-    steps: tuple[Step, ...]
-    apart_days: int
-    least_age: int
-    source: str
-    caution: str
 
 
 _MANNERS: Final = {"": ARC, "L": LINE, "W": WINDUP}
@@ -54,10 +26,10 @@ def _part(text: str) -> Part:
     return Part(float(digits), int(throws), _MANNERS[distance[len(digits) :]])
 
 
-def _steps(*rows: str) -> tuple[Step, ...]:
+def _steps(*rows: str) -> tuple[ThrowStep, ...]:
     """Steps from rows; a bar parts the sets of a step."""
     return tuple(
-        Step(tuple(tuple(map(_part, one.split())) for one in row.split("|") if one.strip()))
+        ThrowStep(tuple(tuple(map(_part, one.split())) for one in row.split("|") if one.strip()))
         for row in rows
     )
 
@@ -144,6 +116,23 @@ _ADULT: Final = _steps(
     "",
 )
 
+# Tennis, ground strokes + serves a step; step 21 is a simulated match.
+_TENNIS: Final = (
+    *("10+0", "10+2", "10+3", "12+4", "12+6", "14+8", "18+10", "22+12", "26+14", "28+16"),
+    *("28+16", "42+24", "56+32", "42+24", "56+32", "84+48", "112+64", "56+32", "168+96"),
+    *("224+128", ""),
+)
+
+
+def _strokes(row: str) -> ThrowStep:
+    """A step of ground strokes and serves; distances are the court's, so none is said."""
+    if not row:
+        return ThrowStep(())
+    ground, serves = (int(count) for count in row.split("+"))
+    parts = (Part(0, ground, unit="ground strokes"), Part(0, serves, unit="serves"))
+    return ThrowStep((tuple(part for part in parts if part.throws),))
+
+
 STEP_TABLES: Final[dict[str, StepTable]] = {
     table.name: table
     for table in (
@@ -183,27 +172,18 @@ STEP_TABLES: Final[dict[str, StepTable]] = {
             "a university clinic's handout; one copy read",
             "It goes from 120 to 180 ft in one phase. Look at that step before use.",
         ),
+        StepTable(
+            "tennis 21 steps",
+            "strokes",
+            tuple(map(_strokes, _TENNIS)),
+            2,
+            18,
+            "Sports Health 2016;8:536-540, Table 2, read whole",
+            "Counts of healthy elite players. It has no days of rest; every other day and 18 years "
+            "were set here.",
+        ),
     )
 }
-
-
-class StrokeStep(NamedTuple):
-    """One step of the tennis table: ground strokes and serves; both 0 is a simulated match."""
-
-    ground_strokes: int
-    serves: int
-
-
-# Tennis, 21 steps: Sports Health 2016;8:536-540, Table 2, read whole. Counts of healthy elite
-# players; no soreness rule and no days of rest in the table. Step 21 is a simulated match.
-TENNIS_21_STEPS: Final = (
-    *(StrokeStep(10, 0), StrokeStep(10, 2), StrokeStep(10, 3), StrokeStep(12, 4)),
-    *(StrokeStep(12, 6), StrokeStep(14, 8), StrokeStep(18, 10), StrokeStep(22, 12)),
-    *(StrokeStep(26, 14), StrokeStep(28, 16), StrokeStep(28, 16), StrokeStep(42, 24)),
-    *(StrokeStep(56, 32), StrokeStep(42, 24), StrokeStep(56, 32), StrokeStep(84, 48)),
-    *(StrokeStep(112, 64), StrokeStep(56, 32), StrokeStep(168, 96), StrokeStep(224, 128)),
-    StrokeStep(0, 0),
-)
 
 
 class PitchRow(NamedTuple):
@@ -249,6 +229,9 @@ PITCHES_THEN_NO_CATCHING: Final = 41
 INNINGS_THEN_NO_PITCHING: Final = 4
 
 
+CLASS_STEPS: Final = 21  # how many steps the program has that the classes belong to
+
+
 class ClassRow(NamedTuple):
     """From one step to another a thrower of this class throws every so many days."""
 
@@ -257,7 +240,8 @@ class ClassRow(NamedTuple):
     every_days: int
 
 
-# Axe 2001 (clinic handout): pitchers, 21 steps. Class E is printed only up to step 7 in the copy
+# Axe 2001 (clinic handout): pitchers, 21 steps, and only that program; it ships no steps, since no
+# copy with them was read, so a plan brings its own. Class E is printed only up to step 7 in the copy
 # read, so its later steps are not here and the plan must say them.
 PITCHER_CLASSES: Final[dict[str, tuple[int, tuple[ClassRow, ...]]]] = {
     "A": (4, (ClassRow(1, 21, 1),)),

@@ -218,13 +218,16 @@ def throwing_after_fix(state: State) -> State:
     if decision is not None and decision.outcome == "may":
         return state
     words = decision.why if decision else "No more throws today."
-    return training.to_close(state._replace(told=(*state.told, Line("say", words))), "thrown")
+    over = "thrown" if state.stage is Stage.THROWING else "nothing left"
+    return training.to_close(state._replace(told=(*state.told, Line("say", words))), over)
 
 
 def fewer(state: State) -> State:
     """The list after a change in mid-day: what today no longer allows goes, nothing comes."""
     if state.stage not in {Stage.TODAY, Stage.WARM_UP, Stage.EXERCISE}:
         return state
+    if state.stage is Stage.WARM_UP and not state.exercises_today:  # a day of throwing alone
+        return throwing_after_fix(state)
     allowed = compose(state)
     todo = tuple(place for place in state.todo if place in allowed.todo)
     gone = [p for p in state.todo if p not in todo]

@@ -8,11 +8,12 @@ from __future__ import annotations
 
 from typing import Final
 
-from coach.model.decisions import Decision
+from coach.model.decisions import Decision, Refusal
 from coach.model.turns import Ask, Line
 from coach.rules import pain as pain_rules
-from coach.rules import readiness
-from coach.session import scripts, throwing
+from coach.rules import readiness, throwing
+from coach.session import scripts
+from coach.session.brief import Brief
 from coach.session.questions import (
     LINE_PARTS,
     QUESTIONS,
@@ -50,8 +51,13 @@ def due(state: State, fact: str) -> bool:
     if fact == "thrown already":
         return state.playing
     if fact == "throwing tomorrow":
-        return state.brief.wants_up or throwing.cleared_today(state.brief) is not None
+        return state.brief.wants_up or may_be_thrown(state.brief)
     return True
+
+
+def may_be_thrown(brief: Brief) -> bool:
+    """Whether the plan clears throwing as of today."""
+    return not isinstance(throwing.clearance(brief.plan, brief.today), Refusal)
 
 
 def ask(state: State) -> Ask:

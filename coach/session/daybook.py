@@ -15,8 +15,9 @@ from coach.model.heard import Heard, Value
 from coach.model.history import DayRecord, Done, Hold
 from coach.model.ladders import Drove, Ladder, ThrowDay, ThrowState
 from coach.model.quantities import Load
+from coach.model.throws import counted
 from coach.model.turns import Event, Resumed, Typed
-from coach.rules.throwing_tables import STEP_TABLES
+from coach.rules.throwing import table_of
 from coach.session.brief import Brief
 from coach.session.checking_in import THROWING_FACTS, THROWN_AS
 from coach.session.exercise import working_dose
@@ -74,7 +75,7 @@ def keep(book: Book, before: State, event: Event, heard: Heard, after: State) ->
         if happening.decision is not None:
             book = with_decision(book, happening.decision)
     if after.stage in {Stage.TODAY, Stage.WARM_UP, Stage.EXERCISE}:
-        book = book._replace(ladders=ladders_used(after))
+        book = book._replace(ladders=ladders_used(after) if after.exercises_today else ())
     if after.thrown is not None:
         book = book._replace(thrown=after.thrown, thrown_at_s=at_s)
     return with_work_done(with_dose_shown(book, after))
@@ -176,13 +177,16 @@ def with_happening(book: Book, kind: str, what: str, at_s: int) -> Book:
 
 
 def with_work_done(book: Book) -> Book:
-    """The words for `{work done}`: exercises and sets."""
+    """The words for `{work done}`: exercises and sets, and throws by their unit."""
     count = len([name for name, sets in book.sets if sets])
     sets = sum(sets for _name, sets in book.sets)
     words = f"{count} {'exercise' if count == 1 else 'exercises'}, "
     words += f"{sets} {'set' if sets == 1 else 'sets'}"
     if not sets:
         words = "No exercise today"
+    thrown = throw_day(book)
+    if thrown is not None and thrown.throws:
+        words += f", {thrown.throws} {counted(thrown.throws, thrown.unit)}"
     answers = dict(book.answers)
     answers["work done"] = words
     return book._replace(answers=tuple(answers.items()))
@@ -280,8 +284,8 @@ def throw_day(book: Book) -> ThrowDay | None:
     step, row, rest_days, after = book.thrown
     said = number(book.answer("throws done"))
     ended = (book.brief.opened_at + timedelta(seconds=book.thrown_at_s)).isoformat()
-    line = book.brief.plan.throwing_line
-    unit = STEP_TABLES[line.table].unit if line else "throws"
+    table = table_of(book.brief.plan)
+    unit = table.unit if table else "throws"
     return ThrowDay(step, int(said or 0), unit, row, rest_days, after, ended)
 
 

@@ -24,6 +24,7 @@ from coach.session import (
     scripts,
     showing,
     throwing,
+    throws_shown,
     training,
 )
 from coach.session.brief import Brief
@@ -66,7 +67,7 @@ def ask_of(state: State) -> Ask | None:
     if state.stage is Stage.CLOSE:
         return closing.ask(state)
     if state.stage is Stage.THROWING:
-        return throwing.ask(state)
+        return throws_shown.ask(state)
     return training.ask(state)
 
 
@@ -285,7 +286,7 @@ def value_taken(state: State, fact: str, value: Value) -> State:
     if state.stage is Stage.SCREEN and state.section != "over":
         return opening.screened_so_far(screening.answered(state, value))
     if state.stage is Stage.THROWING:
-        return throwing.answered(state, fact, str(value), training.to_close)
+        return throwing.answered(state, fact, value, training.to_close)
     if is_flag_name(fact):
         sign = flag_heard(Group(fact.replace(" ", "_")), None, state.brief.person)
         if value == "yes":

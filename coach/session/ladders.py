@@ -52,8 +52,11 @@ class Standing(NamedTuple):
 
 
 def last_day(records: tuple[DayRecord, ...]) -> DayRecord | None:
-    """The last day with a session, its sessions taken together; None before the first."""
-    worked = [record for record in records if record.ended != "none"]
+    """The last day with a session, its sessions taken together; None before the first.
+
+    A day of throwing alone moves no ladder and keeps none, so the session before it still counts.
+    """
+    worked = [r for r in records if r.ended != "none" and not only_threw(r)]
     if not worked:
         return None
     day = [record for record in worked if record.day == worked[0].day]
@@ -62,6 +65,11 @@ def last_day(records: tuple[DayRecord, ...]) -> DayRecord | None:
         done=tuple(done for record in day for done in record.done),
         effort=max((r.effort for r in day if r.effort is not None), default=None),
     )
+
+
+def only_threw(record: DayRecord) -> bool:
+    """Whether a day came to its end with no exercise on its list."""
+    return record.ended == "done" and not record.done and not record.ladders
 
 
 def gap_of(brief: Brief) -> Decision:

@@ -211,6 +211,9 @@ def lay_out_today(state: State) -> State:
         if not state.todo:
             return end_day(state, "nothing today", "done", None)._replace(reasons=state.reasons)
         return state._replace(moves_only=True, missing=("moves or later",))
+    if throwing.alone_today(state):
+        words = Line("say", "No exercises today. Your warm-up and your throwing are on.")
+        return begin_work(state._replace(told=(*state.told, words)))
     if not state.todo:
         return end_day(state, "nothing today", "done", None)._replace(reasons=state.reasons)
     return begin_work(state)

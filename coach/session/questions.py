@@ -101,22 +101,23 @@ QUESTIONS: Final[dict[str, Words]] = {
         Kind.PAIN_NOW, "How much does it hurt right now?", "Pain now, 0 to 10:"
     ),
     "sore an hour after": Words(
-        Kind.YES_NO, "Last time you threw: was the arm sore for more than an hour?", "Yes or no:"
+        Kind.YES_NO, "After your last {unit}: was the arm sore for more than an hour?", "Yes or no:"
     ),
-    "sore next day": Words(Kind.YES_NO, "Was it sore on the day after you threw?", "Yes or no:"),
+    "sore next day": Words(Kind.YES_NO, "Was it sore on the day after your {unit}?", "Yes or no:"),
     "arm tired": Words(Kind.YES_NO, "Is your arm tired right now?", "Yes or no:"),
     "sore in warm-up": Words(Kind.YES_NO, "After them: is the arm sore or stiff?", "Yes or no:"),
     "sore after throw 15": Words(
         Kind.YES_NO, "After the last of these: is the arm sore?", "Yes or no:"
     ),
-    "sore at the end": Words(Kind.YES_NO, "After the last throw: is the arm sore?", "Yes or no:"),
+    "sore at the end": Words(Kind.YES_NO, "After the very last: is the arm sore?", "Yes or no:"),
+    "pain in throwing": Words(Kind.PAIN_NOW, "How much does the arm hurt right now?", _PAIN),
     "sharp or deep": Words(
         Kind.SAFETY_YES_NO,
         "Is it sharp, deep in the joint, in the upper arm, or inside the elbow?",
         "Yes or no:",
     ),
     "throws done": Words(
-        Kind.COUNT, "How many throws did you do?", "Throws:", (), 0.0, 500.0, "throws"
+        Kind.COUNT, "How many {unit} did you do?", "Throws:", (), 0.0, 500.0, "throws"
     ),
     "pain after": Words(Kind.PAIN_NOW, "How much does it hurt now?", "Pain now, 0 to 10:"),
     "effort": Words(Kind.EFFORT, "How hard was all of it?", "Effort, 0 (rest) to 10 (all out):"),
@@ -198,6 +199,7 @@ WORST: Final[dict[str, float | str | tuple[str, ...]]] = {
     "sore after throw 15": "yes",
     "sore at the end": "yes",
     "sharp or deep": "yes",
+    "pain in throwing": 10.0,
     "throws done": 500.0,
     "stop for today": "worse",
     "what is worse": ("1", "2", "3", "4", "5", "6"),

@@ -17,7 +17,7 @@ from coach.session import (
     closing,
     opening,
     screening,
-    throwing,
+    throws_shown,
     training,
 )
 from coach.session.brief import Brief, Station
@@ -41,7 +41,7 @@ def turn(state: State, ask: Ask | None) -> Turn:
     if state.end:
         return last_turn(state)
     if state.stage is Stage.THROWING and not state.aside and not state.repeat:
-        lines, throws = throwing.lines(state)
+        lines, throws = throws_shown.lines(state)
         return Turn((*state.told, *lines), ask=ask, decisions=reasons_here(state), throws=throws)
     lines, offers = what_is_said(state, ask)
     head = state.told if state.repeat else (*greeting(state), *state.told, *read_back(state))

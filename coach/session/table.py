@@ -64,6 +64,7 @@ def _day() -> tuple[Row, ...]:
         Row(s.TODAY, "begin", s.WARM_UP),
         Row(s.WARM_UP, "warm", s.EXERCISE),
         Row(s.WARM_UP, "nothing left", s.CLOSE),
+        Row(s.WARM_UP, "throwing", s.THROWING),
         Row(s.EXERCISE, "next", s.EXERCISE),
         Row(s.EXERCISE, "all done", s.CLOSE),
         Row(s.EXERCISE, "throwing", s.THROWING),

@@ -1,34 +1,37 @@
 """The throwing line of a day: may it be, which step, soreness at its moments, and what follows.
 
 Law: no line without the plan's dated clearance, and none on a sore, gentle, recovery or match day.
-Soreness decides, and what is not clear counts as sore. The step shown is a row of the plan's own
-table, never more than the plan's last step. A throwing day that was cut off counts as thrown.
+Soreness and the plan's ceiling on throwing decide, the more careful of the two; what is not clear
+counts as sore. The step shown is a row of the table that the plan names, never more than the
+plan's last step. A throwing day that was cut off counts as thrown.
 """
 
 from __future__ import annotations
 
+from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, Final
 
 from coach.model.decisions import Basis, Decision, Refusal
 from coach.model.ladders import ThrowDay, ThrowState
-from coach.model.turns import Line, Throws
+from coach.model.turns import Line
+from coach.rules import pain as pain_rules
 from coach.rules import throwing as rules
-from coach.rules.throwing_tables import PITCHER_CLASSES, STEP_TABLES, Part, StepTable
+from coach.rules.throwing_tables import PITCHER_CLASSES
 from coach.session import scripts
+from coach.session.checking_in import read_back
 from coach.session.ladders import gap_since
 from coach.session.machine import follow
-from coach.session.questions import QUESTIONS, choice_lines, coach_question, single
 from coach.session.state import Happening, State
 from coach.session.stopping import stop
+from coach.session.table import Stage
 
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-    from coach.model.turns import Ask
+    from coach.model.heard import Value
+    from coach.model.program import ThrowingLine
     from coach.session.brief import Brief
 
-FIRST_THROWS: Final = 15  # Axe 2001: soreness is asked after throw 15
-M_PER_FT: Final = 0.3048  # exact by definition
 ORDER: Final = (
     "sore an hour after",
     "sore next day",
@@ -40,6 +43,9 @@ ORDER: Final = (
 )
 # After any soreness on throwing: is it of the kind that the clinician must see.
 PLACE: Final = "sharp or deep"
+# Before the first throw, and after any soreness that is not of that kind: against the plan's ceiling.
+PAIN: Final = "pain in throwing"
+ONE_DAY: Final = timedelta(days=1)
 OWN: Final = "own questions"  # the part of the line in which the script's own questions come
 BITS: Final = {
     "sore an hour after": 1,
@@ -47,10 +53,11 @@ BITS: Final = {
     "sore in warm-up": 4,
     "sore after throw 15": 8,
     "sore at the end": 16,
+    PAIN: 32,
 }
 
 
-def cleared_today(brief: Brief) -> rules.Clearance | None:
+def cleared_today(brief: Brief) -> ThrowingLine | None:
     """The plan's clearance to throw, or None."""
     found = rules.clearance(brief.plan, brief.today)
     return None if isinstance(found, Refusal) else found
@@ -61,7 +68,7 @@ def last_throw(brief: Brief) -> ThrowDay | None:
     return next((r.threw for r in brief.history.records if r.threw is not None), None)
 
 
-def standing(brief: Brief, cleared: rules.Clearance) -> ThrowState:
+def standing(brief: Brief, cleared: ThrowingLine) -> ThrowState:
     """Where the throwing steps stand today.
 
     A new plan version begins at its own first step; days off lower it; never over the last step.
@@ -75,7 +82,7 @@ def standing(brief: Brief, cleared: rules.Clearance) -> ThrowState:
     return after_days_off(state, gap_since(brief, thrown).outcome, cleared)
 
 
-def after_days_off(state: ThrowState, gap: str, cleared: rules.Clearance) -> ThrowState:
+def after_days_off(state: ThrowState, gap: str, cleared: ThrowingLine) -> ThrowState:
     """layoff.gap on the throwing steps: one step down, or the first; never over the last."""
     planned = min(state.planned, cleared.most_step)
     if gap == "one step down":
@@ -88,21 +95,27 @@ def after_days_off(state: ThrowState, gap: str, cleared: rules.Clearance) -> Thr
 def may_throw(state: State) -> Decision | None:
     """Whether the throwing line comes today; None where the plan does not clear throwing."""
     brief = state.brief
-    cleared = cleared_today(brief)
-    if cleared is None or ("today", "no throwing") in state.lowered:
+    cleared = rules.clearance(brief.plan, brief.today)
+    if brief.plan.throwing_line is None or ("today", "no throwing") in state.lowered:
         return None
+    if isinstance(cleared, Refusal):
+        return not_cleared(brief, cleared)
     sore = bool(state.level or state.morning_up or state.left_early)
     arm = rules.tired_arm(tired=False, painful=sore)
     if arm.outcome != "may":
         return arm
     if state.threw or state.playing or state.recovery or state.order != "as usual":
         return had_its_throws(brief)
+    if any(r.day >= brief.today.isoformat() and r.ended != "none" for r in brief.history.records):
+        return once_a_day(brief)
     last = last_throw(brief)
-    step = standing(brief, cleared).planned
-    schedule = PITCHER_CLASSES.get(cleared.injury_class, (0, ()))[1]
-    by_class = rules.class_days(schedule, step) if schedule else 1
-    if by_class is None:
-        return no_schedule(brief)
+    by_class = 1
+    if cleared.class_name:
+        schedule = PITCHER_CLASSES[cleared.class_name][1]
+        found = rules.class_days(schedule, standing(brief, cleared).planned)
+        if found is None:
+            return no_schedule(brief)
+        by_class = found
     return rules.may_throw_today(
         last_thrown_at(brief),
         brief.opened_at,
@@ -111,13 +124,48 @@ def may_throw(state: State) -> Decision | None:
     )
 
 
+def alone_today(state: State) -> bool:
+    """Whether throwing may come on a day whose exercises all wait for their days (set here).
+
+    Only then: a day with work taken out by pain, a script, missing gear or a full week has no
+    throws of its own.
+    """
+    waits = any((d.rule, d.outcome) == ("ready.spacing", "wait") for d in state.reasons)
+    left_out = any(effect == "leave out" for effect, _target in state.lowered)
+    full = any(d.rule in {"limits.caps", "ready.equipment"} for d in state.reasons)
+    decision = may_throw(state)
+    may = decision is not None and decision.outcome == "may"
+    return may and waits and not (state.todo or left_out or full or state.gone)
+
+
 def last_thrown_at(brief: Brief) -> str | None:
-    """The newest instant of any throwing that the diary knows, of the program or of the sport."""
-    instants = [r.threw.ended_at for r in brief.history.records if r.threw is not None]
-    instants += [
-        r.opened_at for r in brief.history.records if (r.throwing_today or "none") != "none"
-    ]
-    return max(instants, default=None)
+    """The newest instant of any throwing that the diary knows, of the program or of the sport.
+
+    Throwing told for the day before counts a whole day before the start it was told at.
+    """
+    records = brief.history.records
+    instants = [r.threw.ended_at for r in records if r.threw is not None]
+    instants += [r.opened_at for r in records if (r.throwing_today or "none") != "none"]
+    told = [r.opened_at for r in records if (r.threw_yesterday or "none") != "none"]
+    instants += [(datetime.fromisoformat(at) - ONE_DAY).isoformat() for at in told]
+    return max(instants, key=datetime.fromisoformat, default=None)
+
+
+def not_cleared(brief: Brief, refusal: Refusal) -> Decision:
+    """throw.cleared: a throwing line that opens nothing today is told, never passed over."""
+    place = brief.plan.throwing_line.place if brief.plan.throwing_line else brief.plan.place
+    source = "set here, to be signed by a clinician"
+    return Decision(refusal.rule, "not cleared", refusal.why, place, Basis.OURS, source)
+
+
+def once_a_day(brief: Brief) -> Decision:
+    """throw.spacing: a second session of a day has no throws, so that a no of the arm holds all day.
+
+    Source: set here, to be signed by a clinician.
+    """
+    why = "No throws in a second session of a day."
+    source = "set here, to be signed by a clinician"
+    return Decision("throw.spacing", "wait", why, brief.plan.place, Basis.OURS, source)
 
 
 def had_its_throws(brief: Brief) -> Decision:
@@ -137,14 +185,15 @@ def no_schedule(brief: Brief) -> Decision:
 
 
 def begin(state: State, close: Callable[[State, str], State]) -> State:
-    """After the last exercise: the throwing line where it is due, else the close with the reason."""
+    """After the last exercise, or in place of all: the line where it is due, else the close."""
+    over = "all done" if state.stage is Stage.EXERCISE else "nothing left"
     decision = may_throw(state)
     if decision is None:
-        return close(state, "all done")
+        return close(state, over)
     happened = (*state.happened, Happening("decision", decision.rule, decision))
     state = state._replace(happened=happened, because=(decision,))
     if decision.outcome != "may":
-        return close(state._replace(told=(*state.told, Line("say", decision.why))), "all done")
+        return close(state._replace(told=(*state.told, Line("say", decision.why))), over)
     return next_prompt(
         state._replace(
             stage=follow(state.stage, "throwing"), work=None, todo=(), at=0, section="over"
@@ -167,14 +216,6 @@ def due(state: State, fact: str) -> bool:
     return fact not in {"sore an hour after", "sore next day"} or bool(last and last.step)
 
 
-def ask(state: State) -> Ask:
-    """The present question: the coach's, or the script's own ones after the last throw."""
-    fact = state.missing[0]
-    if state.section == OWN:
-        return scripts.script_ask(state, scripts.step_asking(state, "throwing", fact), fact)
-    return single(fact, coach_question(fact), QUESTIONS[fact].label, safety=fact == PLACE)
-
-
 def sore_so_far(state: State) -> rules.Sore:
     """What was said of soreness as the rule reads it; late = at the end, after none at throw 15."""
     said = {fact: bool(state.sore & bit) for fact, bit in BITS.items()}
@@ -184,6 +225,7 @@ def sore_so_far(state: State) -> rules.Sore:
         said["sore in warm-up"],
         said["sore after throw 15"],
         said["sore at the end"],
+        over_the_ceiling=said[PAIN],
     )
 
 
@@ -192,7 +234,8 @@ def step_of(state: State) -> int:
     cleared = cleared_today(state.brief)
     if cleared is None:
         return 0
-    follows, _why = rules.soreness(sore_so_far(state)._replace(after_15=False, late=False))
+    said = sore_so_far(state)._replace(after_15=False, late=False, over_the_ceiling=False)
+    follows, _why = rules.soreness(said)
     before = standing(state.brief, cleared)
     step = rules.step_today(before, follows) or 0
     return min(step, before.last_done or cleared.from_step) if state.no_step else step
@@ -201,7 +244,7 @@ def step_of(state: State) -> int:
 def step_begun(state: State) -> State:
     """The step is about to be shown: from here on the day counts as thrown, whatever happens."""
     cleared = cleared_today(state.brief)
-    table = table_of(state.brief)
+    table = rules.table_of(state.brief.plan)
     if cleared is None or table is None:
         return state
     shown = rules.step_shown(table, step_of(state), state.brief.age)
@@ -212,24 +255,20 @@ def step_begun(state: State) -> State:
     return state._replace(thrown=(step, "cut off", 2, again))
 
 
-def table_of(brief: Brief) -> StepTable | None:
-    """The plan's table of steps."""
-    line = brief.plan.throwing_line
-    return STEP_TABLES.get(line.table) if line else None
-
-
-def answered(state: State, fact: str, value: str, close: Callable[[State, str], State]) -> State:
+def answered(state: State, fact: str, value: Value, close: Callable[[State, str], State]) -> State:
     """One answer of the throwing line; soreness ends it, or asks what kind it is."""
     if state.section == OWN:
-        return own_answered(state, fact, value, close)
+        return own_answered(state, fact, str(value), close)
     if fact == PLACE:
-        return place_answered(state, value, close)
-    state = scripts.know(state, fact, value)
+        return place_answered(state, str(value))
+    if fact == PAIN:
+        return pain_answered(state, value, close)
+    state = scripts.know(state, fact, str(value))
     if fact == "throws done":
         return ended(state, close)
     if fact == "arm tired":
         arm = rules.tired_arm(tired=value == "yes", painful=False)
-        return go_on(state, close) if arm.outcome == "may" else not_today(state, arm, close)
+        return pain_asked(state) if arm.outcome == "may" else not_today(state, arm, close)
     if value == "yes":
         state = state._replace(sore=state.sore | BITS[fact])
     if fact in {"sore an hour after", "sore next day"}:
@@ -237,6 +276,11 @@ def answered(state: State, fact: str, value: str, close: Callable[[State, str], 
     if value == "yes":
         return state._replace(missing=(PLACE,), unclear=0)
     return go_on(state, close)
+
+
+def pain_asked(state: State) -> State:
+    """How much it hurts now, asked before the first throw and after soreness."""
+    return state._replace(missing=(PAIN,), unclear=0)
 
 
 def before_the_arm(state: State, fact: str, close: Callable[[State, str], State]) -> State:
@@ -262,13 +306,33 @@ def day_off(state: State, decision: Decision, days: int) -> State:
     return state._replace(thrown=(0, decision.outcome, days, after))
 
 
-def place_answered(state: State, value: str, close: Callable[[State, str], State]) -> State:
+def place_answered(state: State, value: str) -> State:
     """Sharp, deep, upper arm or inner elbow: all throwing stops until the clinician has seen it."""
     if value != "no":
         young = rules.young_arm(minor=state.brief.person.minor, upper_arm_or_inner_elbow=True)
         return stop(state, "B03" if state.brief.person.minor else THROWING_PAIN, because=young)
-    ends = ORDER[state.at] in {"sore after throw 15", "sore at the end"}
-    return throws_asked(state) if ends else go_on(state, close)
+    return pain_asked(state)
+
+
+def pain_answered(state: State, value: Value, close: Callable[[State, str], State]) -> State:
+    """pain.ceilings: over the plan's ceiling on throwing the line ends, whatever soreness says."""
+    if isinstance(value, str | tuple):
+        return state
+    if pain_rules.is_flag(value):
+        return read_back(state, PAIN)
+    decision = pain_rules.in_throwing(value, state.brief.plan.pain)
+    before, state = ORDER[state.at] == "arm tired", state._replace(reread=False)
+    if decision.outcome == "go on":
+        ends = ORDER[state.at] in {"sore after throw 15", "sore at the end"}
+        return throws_asked(state) if ends else go_on(state, close)
+    if before:
+        return not_today(state, decision, close)
+    happened = (*state.happened, Happening("decision", decision.rule, decision))
+    told = (*state.told, Line("say", decision.why))
+    state = state._replace(
+        sore=state.sore | BITS[PAIN], happened=happened, told=told, because=(decision,)
+    )
+    return throws_asked(state) if state.thrown else ended(state, close)
 
 
 THROWING_PAIN: Final = "T01"
@@ -303,11 +367,13 @@ def ended(state: State, close: Callable[[State, str], State]) -> State:
     if follows.step_change:
         before = before._replace(planned=min(before.planned, step))
     after, then = rules.next_throws(before, follows, cleared)
-    state = state._replace(thrown=(step, decision.outcome, follows.rest_days, after))
+    thrown = step if state.thrown else 0  # ended in the warm-up: nothing of the step was shown
+    state = state._replace(thrown=(thrown, decision.outcome, follows.rest_days, after))
     happened = tuple(Happening("decision", d.rule, d) for d in (decision, then))
     state = state._replace(happened=(*state.happened, *happened), because=(decision, then))
     if then.outcome == "contact":
-        return stop(state, TWICE_DOWN, because=then)
+        # The step down is kept over the stop, so that a lifted hold does not bring the step back.
+        return stop(state, TWICE_DOWN, because=then)._replace(thrown=state.thrown)
     told = (*state.told, Line("say", then.why))
     if follows.rest_days:
         days = "One whole day" if follows.rest_days == 1 else f"{follows.rest_days} whole days"
@@ -327,59 +393,3 @@ def own_answered(
     """One of the script's own questions answered."""
     state = scripts.past_the_prompt(scripts.know(state, fact, value), "throwing")
     return own_so_far(state._replace(missing=()), close)
-
-
-# ---------------------------------------------------------------- what is shown
-
-
-def lines(state: State) -> tuple[tuple[Line, ...], tuple[Throws, ...]]:
-    """The lines of the present question, with the throws they show."""
-    fact = state.missing[0]
-    if state.section == OWN:
-        present = ask(state)
-        return (Line("say", present.question.ask), *choice_lines(present)), ()
-    question = Line("say", QUESTIONS[fact].ask)
-    table = table_of(state.brief)
-    if fact == "sore in warm-up" and table is not None:
-        side = state.brief.side_words
-        return (
-            Line("say", f"Throwing, {side}. Warm-up throws first, easy and short."),
-            question,
-        ), ()
-    if table is None or fact not in {"sore after throw 15", "sore at the end"}:
-        return (question,), ()
-    step = step_of(state)
-    first, rest = split_at_15(table, step)
-    parts = first if fact == "sore after throw 15" else rest
-    side = state.brief.side_words
-    shown = tuple(
-        Throws(table.name, step, state.brief.plan.side, part.distance_ft, part.throws)
-        for part in parts
-    )
-    head = f"Throwing, {side}: step {step} of {len(table.steps)} in your plan."
-    words = ", then ".join(part_words(part, table.unit) for part in parts)
-    work = Line("work", f"Now, {side}: {words}.") if words else Line("say", "That was all of it.")
-    if fact == "sore after throw 15":
-        return (Line("name", head), work, question), shown
-    return (work, question), shown
-
-
-def part_words(part: Part, unit: str) -> str:
-    """`25 throws at 60 ft (18 m), on an arc`."""
-    metres = round(part.distance_ft * M_PER_FT)
-    return f"{part.throws} {unit} at {part.distance_ft:g} ft ({metres} m), {part.manner}"
-
-
-def split_at_15(table: StepTable, step: int) -> tuple[tuple[Part, ...], tuple[Part, ...]]:
-    """The step's parts up to throw 15, and the rest."""
-    first: list[Part] = []
-    rest: list[Part] = []
-    left = FIRST_THROWS
-    for part in (part for one in table.steps[step - 1].sets for part in one):
-        now = min(left, part.throws)
-        if now:
-            first.append(part._replace(throws=now))
-        if part.throws > now:
-            rest.append(part._replace(throws=part.throws - now))
-        left -= now
-    return tuple(first), tuple(rest)

@@ -43,7 +43,7 @@ def station_of(work: Work, state: State) -> Station:
 def next_exercise(state: State) -> State:
     """The next exercise of the list, or the close of the day."""
     if not state.todo:
-        if state.stage is Stage.EXERCISE:
+        if state.stage is Stage.EXERCISE or not state.exercises_today:
             return throwing.begin(state, to_close)
         return to_close(state, "nothing left")
     place, *rest = state.todo

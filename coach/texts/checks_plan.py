@@ -11,7 +11,7 @@ from typing import Final
 
 from coach.model.program import Exercise, Place, Plan, Prescription, Program, Wall
 from coach.model.quantities import KG_PER_LB, Load
-from coach.rules.throwing_tables import STEP_TABLES
+from coach.rules.throwing import table_of
 from coach.texts import facts, values
 from coach.texts.checks_dapre import check_dapre
 from coach.texts.margin import Margin
@@ -64,8 +64,8 @@ def _check_people(plan: Plan, margin: Margin) -> None:
 
 
 def _check_throwing_age(plan: Plan, age: int, margin: Margin) -> None:
-    line = plan.throwing_line
-    least = STEP_TABLES[line.table].least_age if line else 0
+    line, table = plan.throwing_line, table_of(plan)
+    least = table.least_age if table else 0
     if line is not None and age < least:
         what = f'The table "{line.table}" is for {least} years and over; the athlete is {age}.'
         margin.note("throwing.age", line.place, what)

@@ -1,7 +1,8 @@
 """The throwing line of a plan: `not cleared`, or cleared when, by whom, on which table and steps.
 
 Law: no throwing without a dated clearance that names table, first step and last step. The tables
-known here are those of the throwing rules, each with its source; this file holds no distance.
+are the published ones, each with its source, and the one that a plan brings along; this file holds
+no distance.
 """
 
 from __future__ import annotations
@@ -10,13 +11,15 @@ import re
 from typing import Final
 
 from coach.model.program import ThrowingLine
+from coach.model.throws import OWN_STEPS, StepTable
+from coach.rules.throwing import classes_fit
 from coach.rules.throwing_tables import STEP_TABLES
-from coach.texts import values
+from coach.texts import own_steps, values
 from coach.texts.fields import Fields
 from coach.texts.margin import Margin, did_you_mean, near_line
 from coach.texts.yaml_lines import Text
 
-TABLES: Final = {name: len(table.steps) for name, table in STEP_TABLES.items()}
+TABLES: Final = (*STEP_TABLES, OWN_STEPS)
 LINE: Final = (
     "throwing: cleared DATE by WHO, youth 8 steps, from step NUMBER, at most step NUMBER, "
     "apart NUMBER days"
@@ -25,16 +28,21 @@ _CLEARED: Final = re.compile(r"cleared (\S+) by (.+)")
 _CLASSES: Final = ("A", "B", "C", "D", "E")
 
 
-def read_throwing(fields: Fields) -> tuple[str, ThrowingLine | None]:
-    """The line's words, and the clearance in it (None: not cleared, or not readable)."""
+def read_throwing(fields: Fields, own: StepTable | None) -> ThrowingLine | None:
+    """The clearance; None: not cleared, or not readable. `own` is the plan's own table."""
     text = fields.text("throwing", "throwing: not cleared")
     if text is None or text.value == "not cleared":
-        return "not cleared", None
-    return text.value, _cleared(text, fields.margin)
+        return None
+    line = _cleared(text, own, fields)
+    block = fields.node(own_steps.KEY)
+    if line is not None and block is not None and line.table != OWN_STEPS:
+        what = f'The plan brings its own steps, and the throwing line names "{line.table}".'
+        fields.margin.note("steps.unused", line.place, what, also=block.place)
+    return line
 
 
-def _cleared(text: Text, margin: Margin) -> ThrowingLine | None:
-    found = values.pieces(text)
+def _cleared(text: Text, own: StepTable | None, fields: Fields) -> ThrowingLine | None:
+    margin, found = fields.margin, values.pieces(text)
     match = _CLEARED.fullmatch(found[0].value)
     if match is None:
         what = "The line says neither not cleared nor when and by whom it was cleared."
@@ -42,19 +50,27 @@ def _cleared(text: Text, margin: Margin) -> ThrowingLine | None:
         return None
     said = Text(match.group(1), values.place_after(found[0], match.start(1)))
     day = values.date(said, margin, "The day of clearance")
-    table = found[1] if len(found) > 1 else Text("", text.place)
-    if table.value not in TABLES:
-        what = f'"{table.value}" is no table of steps.{did_you_mean(table.value, TABLES)}'
-        write = near_line(margin, table.place, table.value, TABLES) or LINE
-        margin.note("throwing.table", table.place, what, write)
+    named = found[1] if len(found) > 1 else Text("", text.place)
+    if named.value not in TABLES:
+        what = f'"{named.value}" is no table of steps.{did_you_mean(named.value, TABLES)}'
+        write = near_line(margin, named.place, named.value, TABLES) or LINE
+        margin.note("throwing.table", named.place, what, write)
         return None
-    line = ThrowingLine(day or "", match.group(2), table.value, 0, 0, 0, 0, "", text.place)
-    return _with_pieces(line, found[2:], margin)
+    table = own if named.value == OWN_STEPS else STEP_TABLES[named.value]
+    if table is None:
+        if fields.node(own_steps.KEY) is None:
+            what = f'The line names "{OWN_STEPS}", and the plan has no "{own_steps.KEY}".'
+            margin.note("steps.none", named.place, what, own_steps.WRITE)
+        return None
+    line = ThrowingLine(day or "", match.group(2), table.name, 0, 0, 0, 0, "", text.place)
+    return _with_pieces(line, found[2:], table, margin)
 
 
-def _with_pieces(line: ThrowingLine, found: list[Text], margin: Margin) -> ThrowingLine:
+def _with_pieces(
+    line: ThrowingLine, found: list[Text], table: StepTable, margin: Margin
+) -> ThrowingLine:
     for piece in found:
-        line = _with_piece(line, piece, margin)
+        line = _with_piece(line, piece, table, margin)
     for have, name in (
         (line.from_step, "from step 1"),
         (line.most_step, "at most step 4"),
@@ -69,20 +85,23 @@ def _with_pieces(line: ThrowingLine, found: list[Text], margin: Margin) -> Throw
     return line
 
 
-def _with_piece(line: ThrowingLine, piece: Text, margin: Margin) -> ThrowingLine:
-    steps = values.Bounds("", 1, TABLES[line.table])
-    word = "phase" if line.table.endswith("phases") else "step"
+def _with_piece(line: ThrowingLine, piece: Text, table: StepTable, margin: Margin) -> ThrowingLine:
+    steps = values.Bounds("", 1, len(table.steps))
+    word = "phase" if table.name.endswith("phases") else "step"
     for lead, bounds, name in (
         (f"from {word} ", steps, "from_step"),
         (f"at most {word} ", steps, "most_step"),
         (f"sessions a {word} ", values.Bounds("", 1, 10), "sessions_a_step"),
-        ("apart ", values.Bounds("days", STEP_TABLES[line.table].apart_days, 14), "apart_days"),
+        ("apart ", values.Bounds("days", table.apart_days, 14), "apart_days"),
     ):
         if piece.value.startswith(lead):
             said = Text(piece.value.removeprefix(lead), values.place_after(piece, len(lead)))
             number = values.number(said, margin, bounds, f'"{lead.strip()}"')
             return line._replace(**{name: int(number or 0)})  # type: ignore[arg-type]
     if piece.value.removeprefix("class ") in _CLASSES and piece.value.startswith("class "):
+        if not classes_fit(table):
+            what = f'"{piece.value}" does not belong to the table "{table.name}".'
+            margin.note("throwing.class", piece.place, what)
         return line._replace(class_name=piece.value.removeprefix("class "))
     what = f'"{piece.value}" is no piece of the throwing line.'
     margin.note("throwing.piece", piece.place, what, LINE)

@@ -13,6 +13,7 @@ from typing import Any, Final
 
 from coach.model import program as nouns
 from coach.model.quantities import Call, Load
+from coach.model.throws import Part, StepTable, ThrowStep
 
 VERSION: Final = 1
 
@@ -41,6 +42,9 @@ _CLASSES: Final[tuple[type[Any], ...]] = (
     nouns.Bound,
     Call,
     Load,
+    Part,
+    ThrowStep,
+    StepTable,
 )
 _BY_NAME: Final = {kind.__name__: kind for kind in _CLASSES}
 

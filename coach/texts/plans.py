@@ -26,6 +26,7 @@ from coach.texts.clearances import read_throwing
 from coach.texts.doses import read_dose
 from coach.texts.fields import Fields, only_map
 from coach.texts.margin import Margin, did_you_mean, near_line
+from coach.texts.own_steps import read_own_steps
 from coach.texts.programs import numbered_name
 from coach.texts.yaml_lines import Listed, Mapped, Text
 
@@ -49,6 +50,7 @@ KEYS: Final = (
     "at home",
     "opened",
     "throwing",
+    "throwing steps",
     "not used",
     "changed rules",
     "doses",
@@ -98,7 +100,8 @@ def read_plan_tree(tree: Mapped, program: Program, margin: Margin) -> Plan:
     clearance, clearance_place = _clearance(fields)
     at_home, loads = _at_home(fields)
     side = fields.text("side", "side: left (or right)")
-    throwing, line = read_throwing(fields)
+    own = read_own_steps(fields)
+    line = read_throwing(fields, own)
     changed, changed_places = _changed(fields)
     plan = Plan(
         name=name,
@@ -123,7 +126,6 @@ def read_plan_tree(tree: Mapped, program: Program, margin: Margin) -> Plan:
         at_home=at_home,
         loads_at_home=loads,
         opened=_opened(fields),
-        throwing=throwing,
         not_used=_not_used(fields, program),
         doses=_doses(fields, program, loads),
         changed=changed,
@@ -131,6 +133,7 @@ def read_plan_tree(tree: Mapped, program: Program, margin: Margin) -> Plan:
         runs_place=runs_place,
         place=tree.place,
         throwing_line=line,
+        own_steps=own,
         guardian_present=presence,
         works_with=_works_with(fields),
         clearance_place=clearance_place,

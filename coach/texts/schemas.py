@@ -10,6 +10,7 @@ from __future__ import annotations
 import json
 from typing import Any, Final
 
+from coach.model.throws import OWN_STEPS, UNITS
 from coach.rules.throwing_tables import STEP_TABLES
 from coach.texts import doses, exercises, facts, plans, programs, scenarios
 
@@ -71,6 +72,7 @@ WORDS: Final[dict[str, dict[str, str]]] = {
         "at home": "What the athlete has, with commas.",
         "opened": "Locked families that are open, by name, date and person.",
         "throwing": "Not cleared, or when, by whom, on which table and which steps.",
+        "throwing steps": "The clinician's own table: what is counted, then step by step.",
         "not used": "Exercises of the program that this plan leaves out.",
         "changed rules": "Rules with another number, each with its reason.",
         "doses": "A dose for each exercise, line by line.",
@@ -303,13 +305,20 @@ def _plan(_store: str) -> Schema:
         ("sets", "reps"),
         {"^without .+$": _words("stand-in, or another exercise of the phase that has a dose.")},
     )
-    tables = ", ".join(STEP_TABLES)
+    tables = ", ".join((*STEP_TABLES, OWN_STEPS))
+    steps = _map(
+        {"counted in": _one_of(UNITS, "What the table counts.")},
+        ("counted in",),
+        {"^step [1-9][0-9]*$": _words("Such as 10 throws at 12 m, 10 throws at 18 m.")},
+        said=said["throwing steps"],
+    )
     either = [_words(), _list(_words())]
     keys |= {
         "side": _one_of(("left", "right"), said["side"]),
         "athlete": _pattern("^born [0-9]{4}-[0-9]{2}, .+$", said["athlete"]),
         "runs": _pattern("^[0-9]{4}-[0-9]{2}-[0-9]{2}, review by [0-9-]{10}$", said["runs"]),
         "throwing": _pattern("^(not cleared|cleared .+)$", f"{said['throwing']} Tables: {tables}."),
+        "throwing steps": steps,
         "call": call,
         "opened": {"anyOf": either, "description": said["opened"]},
         "clearance words": _list(_words(), said["clearance words"]),

@@ -156,7 +156,7 @@ def mutants(noun: Any, *, but: str = "") -> list[tuple[str, Any]]:
 def test_every_line_of_a_plan_is_compared() -> None:
     for file in (D_O, M_K):
         one = bound(file)
-        for name, plan in mutants(one.plan, but="version throwing doses throwing_line"):
+        for name, plan in mutants(one.plan, but="version doses throwing_line own_steps"):
             assert plan_changes(one, one._replace(plan=plan)), name
         line = one.plan.throwing_line
         for name, changed in mutants(line) if line else []:

@@ -7,8 +7,8 @@ from datetime import date, timedelta
 import pytest
 
 from coach.model.ladders import ThrowState
+from coach.model.program import Place, ThrowingLine
 from coach.rules.throwing import (
-    Clearance,
     NextThrow,
     Sore,
     class_days,
@@ -31,7 +31,6 @@ from coach.rules.throwing_tables import (
     LINE,
     PITCHER_CLASSES,
     STEP_TABLES,
-    TENNIS_21_STEPS,
     WINDUP,
 )
 
@@ -179,7 +178,7 @@ def test_each_step_has_the_printed_number_of_throws(name: str, throws: list[int]
 
 def test_the_longest_throws_are_as_printed() -> None:
     far = {
-        name: max(p.distance_ft for s in table.steps for one in s.sets for p in one)
+        name: max(p.distance_ft for s in table.steps for p in s.parts())
         for name, table in STEP_TABLES.items()
     }
     assert far == {
@@ -187,25 +186,30 @@ def test_the_longest_throws_are_as_printed() -> None:
         "youth 8 steps": 90,
         "adolescent 9 phases": 120,
         "adult 7 phases": 180,
+        "tennis 21 steps": 0,  # the court says how far
     }
 
 
 def test_the_tennis_table_adds_up_as_printed() -> None:
     # Sports Health 2016;8:536-540, Table 2: total = ground strokes + serves, steps 1 to 20.
     printed = [10, 12, 13, 16, 18, 22, 28, 34, 40, 44, 44, 66, 88, 66, 88, 132, 176, 88, 264, 352]
-    totals = [step.ground_strokes + step.serves for step in TENNIS_21_STEPS]
-    assert totals == [*printed, 0]
-    # games * ground strokes a game, where both are printed (steps 6, 10 to 15, 18)
-    games = {6: (2, 7), 10: (4, 7), 12: (6, 7), 13: (8, 7), 19: (14, 12), 20: (16, 14)}
-    for step, (number, each) in games.items():
-        assert TENNIS_21_STEPS[step - 1].ground_strokes == number * each
+    steps = STEP_TABLES["tennis 21 steps"].steps
+    assert [step.throws() for step in steps] == [*printed, 0]
+    counts = [{part.unit: part.throws for part in step.parts()} for step in steps]
+    # games * ground strokes a game, and games / 2 * serves a game, where both are printed
+    for step, games, ground, serves in (
+        *((6, 2, 7, 8), (10, 4, 7, 8), (11, 4, 7, 8), (12, 6, 7, 8), (13, 8, 7, 8), (14, 6, 7, 8)),
+        *((15, 8, 7, 8), (18, 8, 7, 8), (20, 16, 14, 16)),
+    ):
+        assert counts[step - 1] == {"ground strokes": games * ground, "serves": games * serves / 2}
+    assert counts[0] == {"ground strokes": 10}
 
 
 @pytest.mark.parametrize(
     ("step", "age", "shown"),
     [
-        (1, 20, "20 throws at 30 ft"),
-        (2, 20, "20 throws at 30 ft, 10 throws at 45 ft"),
+        (1, 20, "20 throws at 30 ft (9 m), on an arc"),
+        (2, 20, "20 throws at 30 ft (9 m), on an arc, 10 throws at 45 ft (14 m), on an arc"),
         (0, 20, "none"),
         (45, 20, None),
         (46, 20, "none"),
@@ -287,11 +291,15 @@ ROWS = [
     (Sore(next_day=True), NONE),
     # in no published row: soreness late in a clean session counts as the third (set here)
     (Sore(late=True), STOP),
+    # in no published row either: pain over the plan's ceiling on throwing (set here)
+    (Sore(over_the_ceiling=True), STOP),
+    (Sore(in_warm_up=True, over_the_ceiling=True), STOP),
+    (Sore(next_day=True, over_the_ceiling=True), STOP),
     # pairs: the more cautious counts
     (Sore(over_an_hour=True, in_warm_up=True), NONE),
     (Sore(next_day=True, after_15=True), STOP),
     (Sore(next_day=True, late=True), STOP),
-    (Sore(True, True, True, True, True), STOP),
+    (Sore(*[True] * 6), STOP),
 ]
 
 
@@ -302,10 +310,13 @@ def test_each_row_of_the_soreness_table(sore: Sore, follows: NextThrow) -> None:
 
 def test_late_soreness_says_that_the_row_was_set_here() -> None:
     assert "set here" in soreness(Sore(late=True))[1].source
+    assert "set here" in soreness(Sore(over_the_ceiling=True))[1].source
     assert "set here" not in soreness(Sore(in_warm_up=True))[1].source
 
 
-CLEARED = Clearance("2026-11-06", "M. Aalto", "youth 8 steps", 1, 8, 2, 1, "")
+CLEARED = ThrowingLine(
+    "2026-11-06", "M. Aalto", "youth 8 steps", 1, 8, 2, 1, "", Place("plan.yaml", 19)
+)
 
 
 # The last step done was 6, so 7 is planned. Handouts: no soreness, 7 was thrown and 8 is next;
@@ -363,7 +374,7 @@ def test_no_step_above_the_plans_last(planned: int, outcome: str) -> None:
 
 
 def test_a_step_that_the_plan_wants_twice_is_done_twice() -> None:
-    twice = CLEARED._replace(at_each_step=2)
+    twice = CLEARED._replace(sessions_a_step=2)
     once, first = next_throws(ThrowState(3, 2), THROW, twice)
     assert (once, first.outcome) == (ThrowState(3, 3, 1), "same")
     sore, _ = next_throws(once, REPEAT, twice)

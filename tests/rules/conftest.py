@@ -64,7 +64,6 @@ def plan(ceilings: PainCeilings) -> Plan:
         at_home=("light band",),
         loads_at_home=(BAND,),
         opened=(),
-        throwing="not cleared",
         not_used=(),
         doses=(),
         changed=(),

@@ -5,7 +5,7 @@ from typing import Any
 
 import pytest
 
-from coach.model.program import Plan
+from coach.model.program import Plan, ThrowingLine
 from coach.rules import pain, readiness
 from coach.rules.cut_points import CutPoint, Side, cut_points
 
@@ -70,6 +70,7 @@ def judges(plan: Plan) -> dict[str, list[Callable[[Any], object]]]:
         "pain in warm-up": [lambda a: pain.in_warm_up(a, ceilings)],
         "pain in set": [lambda a: pain.in_set(a, ceilings, ROOM, False, 1)],
         "pain before a changed set": [lambda a: pain.before_changed_set(a, ceilings, 1)],
+        "pain in throwing": [pain.is_flag, lambda a: pain.in_throwing(a, ceilings)],
         "sleep last night": [lambda a: readiness.short_sleep(a, plan)],
         "muscle ache": [lambda a: readiness.muscle_ache("muscle", False, a, 1)],
     }
@@ -77,7 +78,8 @@ def judges(plan: Plan) -> dict[str, list[Callable[[Any], object]]]:
 
 @pytest.mark.parametrize("changed", [(), (("ready.sleep", 5.0),)])
 def test_comparisons_seen_equal_those_declared(plan: Plan, changed: Any) -> None:
-    plan = plan._replace(changed=changed)
+    line = ThrowingLine("2026-11-06", "M. Aalto", "youth 8 steps", 1, 4, 2, 0, "", plan.place)
+    plan = plan._replace(changed=changed, throwing_line=line)
     seen = {
         (fact, part, number)
         for fact, rules in judges(plan).items()
@@ -89,6 +91,10 @@ def test_comparisons_seen_equal_those_declared(plan: Plan, changed: Any) -> None
         for cut in cut_points(plan, USUAL)
     }
     assert seen == declared
+
+
+def test_a_plan_that_clears_no_throwing_compares_no_pain_on_throwing(plan: Plan) -> None:
+    assert "pain in throwing" not in {cut.fact for cut in cut_points(plan, USUAL)}
 
 
 def test_another_ceiling_in_the_plan_moves_the_cut(plan: Plan) -> None:

@@ -5,9 +5,9 @@ import pytest
 
 from coach.model.decisions import Refusal
 from coach.model.ladders import ThrowState
-from coach.model.program import Plan
+from coach.model.program import Place, Plan, ThrowingLine
+from coach.model.throws import Part, StepTable, ThrowStep
 from coach.rules.throwing import (
-    Clearance,
     Sore,
     clearance,
     may_throw_today,
@@ -19,50 +19,78 @@ from coach.rules.throwing import (
 )
 
 TODAY = date(2026, 11, 25)
-LINE = "cleared 2026-11-06 by M. Aalto, youth 8 steps, from step 1, at most step 4, apart 2 days"
+HERE = Place("plan.yaml", 19)
+LINE = ThrowingLine("2026-11-06", "M. Aalto", "youth 8 steps", 1, 4, 2, 1, "", HERE)
+OWN = StepTable("own steps", "throws", (ThrowStep(((Part(30, 10),),)),) * 21, 2, 0, "ours", "")
 
 
 def test_a_whole_line_is_a_clearance(plan: Plan) -> None:
-    got = clearance(plan._replace(throwing=LINE), TODAY)
-    assert got == Clearance("2026-11-06", "M. Aalto", "youth 8 steps", 1, 4, 2, 1, "")
-
-
-def test_a_line_may_name_a_class_and_sessions_a_step(plan: Plan) -> None:
-    more = f"{LINE}, class C, sessions a step 2"
-    got = clearance(plan._replace(throwing=more), TODAY)
-    assert isinstance(got, Clearance)
-    assert (got.injury_class, got.at_each_step) == ("C", 2)
+    assert clearance(plan._replace(throwing_line=LINE), TODAY) == LINE
 
 
 @pytest.mark.parametrize(
-    "line",
+    "change",
     [
-        "",
-        "not cleared",
-        "cleared",
-        "cleared 2026-11-06, youth 8 steps, from step 1, at most step 4, apart 2 days",
-        "cleared 2026-11-06 by , youth 8 steps, from step 1, at most step 4, apart 2 days",
-        LINE.replace("youth 8 steps, ", ""),
-        LINE.replace("from step 1, ", ""),
-        LINE.replace(", at most step 4", ""),
-        LINE.replace(", apart 2 days", ""),
-        LINE.replace("from step 1", "from step 0"),
-        LINE.replace("from step 1", "from step 5"),
-        LINE.replace("2026-11-06", "2026-11-31"),
-        f"{LINE}, sessions a step 0",
-        f"{LINE}, and some more",
+        {"who": ""},
+        {"table": "some table"},
+        {"table": "own steps"},
+        {"from_step": 0},
+        {"from_step": 5},
+        {"most_step": 0},
+        {"most_step": 9},
+        {"apart_days": 0},
+        {"cleared": ""},
+        {"cleared": "2026-11-31"},
     ],
 )
-def test_a_line_that_leaves_anything_open_clears_nothing(plan: Plan, line: str) -> None:
-    got = clearance(plan._replace(throwing=line), TODAY)
+def test_a_line_that_leaves_anything_open_clears_nothing(
+    plan: Plan, change: dict[str, object]
+) -> None:
+    line = LINE._replace(**change)  # type: ignore[arg-type]
+    got = clearance(plan._replace(throwing_line=line), TODAY)
     assert isinstance(got, Refusal)
     assert got.rule == "throw.cleared"
 
 
+def test_no_throwing_line_clears_nothing(plan: Plan) -> None:
+    assert isinstance(clearance(plan._replace(throwing_line=None), TODAY), Refusal)
+
+
+@pytest.mark.parametrize(("most", "cleared"), [(8, True), (9, False)])
+def test_the_last_step_lies_in_the_table(plan: Plan, most: int, cleared: bool) -> None:
+    line = LINE._replace(most_step=most)
+    got = clearance(plan._replace(throwing_line=line), TODAY)
+    assert isinstance(got, ThrowingLine) is cleared
+
+
 @pytest.mark.parametrize(("day", "cleared"), [("2026-11-25", True), ("2026-11-26", False)])
 def test_a_clearance_with_a_date_ahead_clears_nothing(plan: Plan, day: str, cleared: bool) -> None:
-    got = clearance(plan._replace(throwing=LINE.replace("2026-11-06", day)), TODAY)
-    assert isinstance(got, Clearance) is cleared
+    got = clearance(plan._replace(throwing_line=LINE._replace(cleared=day)), TODAY)
+    assert isinstance(got, ThrowingLine) is cleared
+
+
+# Axe 2001: the classes belong to a pitchers' program of 21 steps.
+@pytest.mark.parametrize(
+    ("steps", "unit", "fits"),
+    [(20, "throws", False), (21, "throws", True), (22, "throws", False), (21, "serves", False)],
+)
+def test_a_class_fits_only_a_table_of_21_steps_in_throws(
+    plan: Plan, steps: int, unit: str, fits: bool
+) -> None:
+    table = OWN._replace(steps=OWN.steps[:1] * steps, unit=unit)
+    line = LINE._replace(table="own steps", class_name="D")
+    got = clearance(plan._replace(throwing_line=line, own_steps=table), TODAY)
+    assert isinstance(got, ThrowingLine) is fits
+    if isinstance(got, Refusal):
+        assert got.rule == "throw.class"
+
+
+@pytest.mark.parametrize("table", ["youth 8 steps", "updated 45 steps", "tennis 21 steps"])
+def test_a_class_with_a_published_table_clears_nothing(plan: Plan, table: str) -> None:
+    line = LINE._replace(table=table, class_name="C")
+    got = clearance(plan._replace(throwing_line=line), TODAY)
+    assert isinstance(got, Refusal)
+    assert got.rule == "throw.class"
 
 
 LAST = datetime(2026, 11, 23, 18, 0, tzinfo=UTC)
@@ -117,7 +145,7 @@ def test_a_young_arm_that_hurts_up_high_or_inside_stops_all_throws(
 @pytest.mark.parametrize("seed", range(50))
 def test_no_season_of_throws_passes_the_last_step_or_loses_a_day_off(seed: int) -> None:
     days = random.Random(seed)
-    cleared = Clearance("2026-11-06", "M. Aalto", "youth 8 steps", 1, 8, 2, days.choice((1, 2)), "")
+    cleared = LINE._replace(most_step=8, sessions_a_step=days.choice((0, 1, 2)))
     state = ThrowState(cleared.from_step)
     last: datetime | None = None
     rest = 0
@@ -126,7 +154,7 @@ def test_no_season_of_throws_passes_the_last_step_or_loses_a_day_off(seed: int) 
         last_at = None if last is None else last.isoformat()
         if may_throw_today(last_at, now, cleared.apart_days, rest).outcome == "wait":
             continue
-        follows, _ = soreness(Sore(*(days.random() < 0.12 for _ in range(5))))
+        follows, _ = soreness(Sore(*(days.random() < 0.12 for _ in range(6))))
         thrown = step_today(state, follows)
         if thrown is not None:
             assert 1 <= thrown <= cleared.most_step

@@ -19,7 +19,7 @@ from coach.model.ladders import Ladder
 from coach.model.program import Prescription
 from coach.model.quantities import Dose
 from coach.model.turns import Offer, Throws
-from coach.rules.throwing_tables import STEP_TABLES
+from coach.rules.throwing import table_of
 from coach.session.table import ENDS, Stage
 from tests.seasons.season import Day, Step
 
@@ -122,7 +122,8 @@ class Watch:
         if line is None or date.fromisoformat(line.cleared) > day.opened_at.date():
             yield "P3: throws without a clearance"
             return
-        steps = STEP_TABLES[line.table].steps
+        table = table_of(plan)
+        steps = table.steps if table else ()
         if not 1 <= shown.step <= min(line.most_step, len(steps)):
             yield f"P3: step {shown.step} of at most {line.most_step}"
         if shown.throws > steps[shown.step - 1].throws():

@@ -14,7 +14,7 @@ from pathlib import Path
 from typing import NamedTuple
 from zoneinfo import ZoneInfo
 
-from coach.drivers.forecast_days import past, throws_shown
+from coach.drivers.forecast_days import count_shown, past
 from coach.drivers.sample import moved_to
 from coach.drivers.words_shown import record_words
 from coach.model.decisions import Refusal
@@ -94,13 +94,9 @@ def dated(bound: Bound, first: date, cleared: date, opened: date) -> Bound:
     moved = moved_to(bound, first).plan
     line = moved.throwing_line
     assert line is not None
-    written = bound.plan.throwing_line
-    assert written is not None
-    throwing = moved.throwing.replace(written.cleared, cleared.isoformat())
     return bound._replace(
         plan=moved._replace(
             review_by=(first + timedelta(days=DAYS + 5)).isoformat(),
-            throwing=throwing,
             throwing_line=line._replace(cleared=cleared.isoformat()),
             opened=tuple(lock._replace(day=opened.isoformat()) for lock in moved.opened),
         )
@@ -295,7 +291,7 @@ def yes_or_no(fact: str, mood: Mood, dice: random.Random) -> str:
 def count(fact: str, state: State, dice: random.Random) -> float:
     """Reps, holds, throws or minutes: mostly two over the top, so that ladders climb."""
     if fact == "throws done":
-        return float(throws_shown(state))
+        return float(count_shown(state))
     if state.work is None or not fact.endswith("in set"):
         return 25.0
     top = state.work.dose.reps_high

@@ -155,7 +155,6 @@ def bound(**change: object) -> Bound:
         at_home=("1 lb dumbbell", "2 lb dumbbell"),
         loads_at_home=(Load("dumbbell", 1.0, "lb"), Load("dumbbell", 2.0, "lb")),
         opened=(),
-        throwing="not cleared",
         not_used=(),
         doses=(
             prescription(PENDULUM, sets=axis(1), reps=axis(20), rest_s=0),

@@ -133,14 +133,14 @@ def test_after_the_day_off_the_same_soreness_is_not_asked_of_again() -> None:
     off = off._replace(threw=off.threw._replace(step=0, throws=0, rest_days=1))
     day = after_the_exercises(cleared(off, threw(5, ThrowState(3, 2))))
     assert day.name == "arm tired"
-    assert "step 2 of 7" in day.say("no", "no").words
+    assert "step 2 of 7" in day.say("no", "0", "no").words
 
 
 def test_a_day_off_for_soreness_does_not_shorten_the_days_off_from_throwing() -> None:
     off = threw(2, ThrowState(3, 2))
     assert off.threw is not None
     off = off._replace(threw=off.threw._replace(step=0))
-    day = after_the_exercises(cleared(off, threw(8, ThrowState(3, 2)))).say("no", "no")
+    day = after_the_exercises(cleared(off, threw(8, ThrowState(3, 2)))).say("no", "0", "no")
     assert day.state.stage is Stage.THROWING
     assert "step 2 of 7" in day.words
 
@@ -183,16 +183,16 @@ def test_the_last_thing_taken_comes_back_first() -> None:
 
 def test_sore_again_while_repeating_at_the_last_step_goes_below_the_step_thrown() -> None:
     day = after_the_exercises(cleared(threw(3, ThrowState(3, 3, 1))))
-    day = day.say("no", "no", "no", "yes", "no")
+    day = day.say("no", "no", "no", "0", "yes", "no", "0")
     assert "step 2 of 7" in day.words
-    kept = day.say("no", "yes", "no", "35").record().threw
+    kept = day.say("no", "yes", "no", "0", "35").record().threw
     assert kept is not None
     assert (kept.step, kept.row, kept.state.planned) == (2, "sore again while repeating", 1)
 
 
 def test_a_repeat_that_is_cut_off_is_repeated() -> None:
     day = after_the_exercises(cleared(threw(3, ThrowState(3, 2)))).say(
-        "no", "no", "no", "yes", "no"
+        "no", "no", "no", "0", "yes", "no", "0"
     )
     kept = day.record().threw
     assert kept is not None
@@ -252,7 +252,7 @@ def test_the_day_before_a_match_brings_no_new_throwing_step(tomorrow: str, step:
         )
         asked = day.state.stage is Stage.EXERCISE
         day = day.say(sets if asked else known.get(day.name, "no"))
-    day = day.say("no", "no", "no", "no")
+    day = day.say("no", "no", "no", "0", "no")
     assert f"step {step} of 7" in day.words
     kept = day.say("no", "no", "60").record().threw
     assert kept is not None

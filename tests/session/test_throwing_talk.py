@@ -7,20 +7,29 @@ from typing import Any
 
 import pytest
 
-from coach.model.history import DayRecord
+from coach.model.history import DayRecord, Done
 from coach.model.ladders import ThrowDay, ThrowState
 from coach.model.program import ThrowingLine
+from coach.model.throws import Part, StepTable, ThrowStep
 from coach.session.brief import Brief
+from coach.session.ladders import last_day
 from coach.session.table import Stage
-from tests.session.invented import HERE, MONDAY, asked_lately, brief, day_before
+from coach.session.throws_shown import split_at_15
+from tests.session.invented import (
+    HERE,
+    HOLD,
+    MONDAY,
+    OUT,
+    ROW,
+    asked_lately,
+    bound,
+    brief,
+    day_before,
+)
 from tests.session.talking import MORNING, TO_THE_FIRST_SET, Talk, talk
 
-CLEARED = {
-    "throwing": (
-        "cleared 2026-11-02 by M. Aalto, adult 7 phases, from phase 1, at most phase 3, apart 2 days"
-    ),
-    "throwing_line": ThrowingLine("2026-11-02", "M. Aalto", "adult 7 phases", 1, 3, 2, 0, "", HERE),
-}
+LINE = ThrowingLine("2026-11-02", "M. Aalto", "adult 7 phases", 1, 3, 2, 0, "", HERE)
+CLEARED = {"throwing_line": LINE}
 
 
 def threw(days: int, state: ThrowState, *, rest: int = 0, **change: object) -> DayRecord:
@@ -66,7 +75,7 @@ def test_without_a_clearance_nothing_of_throwing_is_asked_or_shown() -> None:
 def test_a_clean_day_shows_the_step_and_moves_up() -> None:
     day = after_the_exercises(cleared())
     assert day.name == "arm tired"
-    day = day.say("no", "no")
+    day = day.say("no", "0", "no")
     assert day.name == "sore after throw 15"
     assert "step 1 of 7" in day.words
     assert sum(t.throws for t in day.now.throws) == 15
@@ -79,7 +88,7 @@ def test_a_clean_day_shows_the_step_and_moves_up() -> None:
 
 def test_soreness_after_throw_15_ends_it_with_two_days_of_rest() -> None:
     day = after_the_exercises(cleared(threw(3, ThrowState(3, 2)))).say(
-        "no", "no", "no", "no", "yes", "no"
+        "no", "no", "no", "0", "no", "yes", "no", "0"
     )
     assert day.name == "throws done"
     day = day.say("15")
@@ -100,14 +109,14 @@ def test_a_tired_arm_does_not_throw() -> None:
 
 def test_sore_in_the_warm_up_and_gone_by_15_repeats_the_step_before() -> None:
     day = after_the_exercises(cleared(threw(3, ThrowState(2, 1)))).say(
-        "no", "no", "no", "yes", "no"
+        "no", "no", "no", "0", "yes", "no", "0"
     )
     assert day.state.stage is Stage.THROWING
     assert "step 1 of 7" in day.words
 
 
 def test_a_sharp_pain_on_throwing_waits_for_the_clinician() -> None:
-    day = after_the_exercises(cleared()).say("no", "no", "yes", "yes")
+    day = after_the_exercises(cleared()).say("no", "0", "no", "yes", "yes")
     assert day.name == "stopped"
     assert day.state.stop[0] == "T01"
     kept = day.record().threw
@@ -117,10 +126,13 @@ def test_a_sharp_pain_on_throwing_waits_for_the_clinician() -> None:
 def test_a_second_step_down_running_goes_to_the_clinician() -> None:
     down = ThrowState(2, 3, 0, 1)
     day = after_the_exercises(cleared(threw(3, down))).say(
-        "no", "no", "no", "no", "yes", "no", "15"
+        "no", "no", "no", "0", "no", "yes", "no", "0", "15"
     )
     assert day.name == "stopped"
     assert day.state.stop[0] == "T02"
+    kept = day.record().threw
+    assert kept is not None
+    assert (kept.step, kept.state.planned, kept.state.downs_running) == (2, 1, 2)
 
 
 @pytest.mark.parametrize(("days", "throws"), [(1, False), (2, True)])
@@ -146,13 +158,13 @@ def test_other_throwing_yesterday_takes_the_place_of_the_programs() -> None:
 @pytest.mark.parametrize(("missed", "step"), [(6, 3), (7, 2), (14, 1)])
 def test_days_off_lower_the_throwing_step(missed: int, step: int) -> None:
     day = after_the_exercises(cleared(day_before(), threw(missed + 1, ThrowState(3, 2))))
-    day = day.say("no", "no", "no", "no")
+    day = day.say("no", "no", "no", "0", "no")
     assert f"step {step} of 7" in day.words
 
 
 def test_the_plans_last_step_is_never_passed() -> None:
     day = after_the_exercises(cleared(threw(3, ThrowState(3, 2)))).say(
-        "no", "no", "no", "no", "no", "no", "50"
+        "no", "no", "no", "0", "no", "no", "no", "50"
     )
     kept = day.record().threw
     assert kept is not None
@@ -160,13 +172,13 @@ def test_the_plans_last_step_is_never_passed() -> None:
 
 
 def test_unclear_soreness_counts_as_sore() -> None:
-    day = after_the_exercises(cleared()).say("no", "no", "hm", "hm")
+    day = after_the_exercises(cleared()).say("no", "0", "no", "hm", "hm")
     assert day.name == "sharp or deep"
 
 
 def test_a_clearance_with_a_date_ahead_opens_nothing() -> None:
-    late = CLEARED["throwing"].replace("2026-11-02", "2026-11-10")  # type: ignore[attr-defined]
-    assert after_the_exercises(cleared(throwing=late)).state.stage is Stage.CLOSE
+    late = LINE._replace(cleared="2026-11-10")
+    assert after_the_exercises(cleared(throwing_line=late)).state.stage is Stage.CLOSE
 
 
 def test_pain_over_the_ceiling_in_an_exercise_means_no_throws() -> None:
@@ -189,4 +201,187 @@ def test_the_day_before_a_match_brings_no_new_throwing_step() -> None:
         day = day.rested()
         feel = "fine" if day.name.startswith("felt") else "12, pain 0"
         day = day.say("go" if day.name.startswith("go ") else feel)
-    assert "step 1 of 7" in day.say("no", "no", "no", "no").words
+    assert "step 1 of 7" in day.say("no", "no", "no", "0", "no").words
+
+
+# ---------------------------------------------------------------- the plan's ceiling on throwing
+
+
+def to_the_throws(day: Talk) -> Talk:
+    """Past the arm and the pain before the first throw."""
+    return day.say("no", "0")
+
+
+@pytest.mark.parametrize(("pain", "throws"), [("0", True), ("1", False)])
+def test_pain_over_the_plans_ceiling_before_the_first_throw_ends_it(
+    pain: str, throws: bool
+) -> None:
+    day = after_the_exercises(cleared()).say("no")
+    assert day.name == "pain in throwing"
+    day = day.say(pain)
+    assert (day.state.stage is Stage.THROWING) is throws
+    assert day.record().threw is None
+
+
+@pytest.mark.parametrize(("ceiling", "pain", "goes_on"), [(0, "0", True), (0, "1", False),
+                                                         (2, "2", True), (2, "3", False)])  # fmt: skip
+def test_soreness_in_the_warm_up_goes_on_only_inside_the_ceiling(
+    ceiling: float, pain: str, goes_on: bool
+) -> None:
+    ceilings = cleared().plan.pain._replace(in_throwing=ceiling)
+    day = to_the_throws(after_the_exercises(cleared(pain=ceilings))).say("yes", "no", pain)
+    assert (day.name == "sore after throw 15") is goes_on
+    kept = day.record().threw
+    assert kept is not None
+    if not goes_on:
+        assert (kept.step, kept.throws, kept.row) == (0, 0, "pain over the ceiling")
+        assert day.name == "stopped", "any step down at step 1 is the clinician's"
+
+
+def test_over_the_ceiling_in_the_warm_up_is_two_days_off_and_a_step_lower() -> None:
+    before = cleared(threw(3, ThrowState(3, 3)))
+    day = after_the_exercises(before).say("no", "no", "no", "0", "yes", "no", "1")
+    kept = day.record().threw
+    assert kept is not None
+    assert (kept.step, kept.rest_days, kept.state.planned) == (0, 2, 1)
+    assert not [t for turn in day.turns for t in turn.throws]
+
+
+def test_pain_of_8_on_throwing_is_read_back_and_stops() -> None:
+    day = after_the_exercises(cleared()).say("no", "8")
+    assert day.name == "read back"
+    day = day.say("no")
+    assert day.name == "pain in throwing"
+    assert day.say("8").name == "stopped"
+
+
+def test_unclear_pain_on_throwing_counts_as_the_worst() -> None:
+    assert after_the_exercises(cleared()).say("no", "hm", "hm").name == "read back"
+
+
+# ---------------------------------------------------------------- throws alone
+
+
+def waiting(*records: DayRecord, **change: Any) -> Brief:
+    """A plan whose exercises all wait until the second day, and were done yesterday."""
+    at = (MONDAY - timedelta(days=1)).isoformat()
+    done = tuple(Done(name, 2, True, at) for name in (OUT.name, ROW.name))
+    yesterday = day_before()._replace(day=at[:10], opened_at=at, done=done)
+    doses = tuple(d._replace(apart_days=2) for d in bound().plan.doses if d.exercise != HOLD.name)
+    return cleared(yesterday, *records, **{"doses": doses, **change})
+
+
+def morning_of(day: Brief, morning: str = MORNING) -> Talk:
+    """As far as the talk goes with calm answers, without the throwing line's own."""
+    now = talk(day, morning)
+    while now.state.stage in {Stage.CHECK_IN, Stage.SCREEN, Stage.AT_HAND, Stage.WARM_UP}:
+        now = now.say({"screen": "none", "pain in warm-up": "0"}.get(now.name, "no"))
+    return now
+
+
+def test_a_throwing_day_without_exercises_has_the_warm_up_and_the_throws() -> None:
+    day = morning_of(waiting())
+    assert day.name == "arm tired"
+    offered = {offer.kind for turn in day.turns for offer in turn.offers}
+    assert offered == {"warm-up"}
+    day = to_the_throws(day).say("no", "no", "no", "30")
+    kept = day.record()
+    assert kept.threw is not None
+    assert kept.threw.step == 1
+    assert kept.done == ()
+
+
+def test_a_day_of_throws_alone_moves_no_ladder_and_the_day_before_still_counts() -> None:
+    day = to_the_throws(morning_of(waiting())).say("no", "no", "no", "30", "pain 0, effort 3, 20")
+    alone = day.record()._replace(ended="done")
+    assert alone.ladders == ()
+    earned = day_before()._replace(day="2026-11-07")
+    assert last_day((alone, earned)) == earned
+    assert last_day((alone._replace(ended="stopped"), earned)) != earned
+
+
+@pytest.mark.parametrize(
+    ("day", "morning"),
+    [
+        (waiting(throwing_line=None), MORNING),
+        (waiting(), "pain 3.5, morning 0, slept 8, no throws, no game"),
+        (waiting(), "pain 1, morning 0, slept 8, played catch yesterday, no game"),
+        (waiting(limits=bound().plan.limits._replace(sessions_a_week=1)), MORNING),
+        (waiting(threw(1, ThrowState(2, 1))), MORNING),
+    ],
+    ids=["not cleared", "pain", "other throwing", "week full", "too soon"],
+)
+def test_what_forbids_throws_forbids_them_alone(day: Brief, morning: str) -> None:
+    now = morning_of(day, morning)
+    assert now.now.end == "done"
+    assert not [t for turn in now.turns for t in turn.throws]
+
+
+def test_a_second_session_of_a_day_has_no_throws() -> None:
+    earlier = day_before()._replace(day=MONDAY.date().isoformat(), opened_at=MONDAY.isoformat())
+    day = morning_of(waiting(earlier))
+    assert day.now.end == "done"
+
+
+def test_a_clearance_ahead_is_told_in_plain_words() -> None:
+    line = LINE._replace(cleared="2026-11-10")
+    day = after_the_exercises(cleared(throwing_line=line))
+    assert "do not fit" in " ".join(one.text for turn in day.turns for one in turn.lines)
+
+
+def test_throwing_told_for_the_day_before_counts_towards_the_plans_spacing() -> None:
+    told = day_before()._replace(threw_yesterday="light")  # two days ago, of three days ago
+    line = LINE._replace(apart_days=4)
+    day = after_the_exercises(cleared(told, threw(9, ThrowState(2, 1)), throwing_line=line))
+    assert day.state.stage is Stage.CLOSE
+    day = after_the_exercises(cleared(told, threw(9, ThrowState(2, 1)), throwing_line=LINE))
+    assert day.state.stage is Stage.THROWING
+
+
+# ---------------------------------------------------------------- the plan's own table
+
+
+OWN = StepTable(
+    "own steps",
+    "serves",
+    tuple(ThrowStep(((Part(0, 10), Part(9 / 0.3048, count)),)) for count in (5, 10, 20)),
+    2,
+    0,
+    "ours",
+    "",
+    in_metres=True,
+)
+
+
+def serving(**change: Any) -> Brief:
+    """A plan that brings its own table, counted in serves."""
+    line = LINE._replace(table="own steps")
+    return cleared(threw(3, ThrowState(2, 1)), throwing_line=line, own_steps=OWN, **change)
+
+
+def test_the_plans_own_table_is_shown_in_its_unit_and_in_metres_and_feet() -> None:
+    day = after_the_exercises(serving())
+    assert "after your last serves" in day.words.lower()
+    day = day.say("no", "no", "no", "0")
+    assert "Warm-up serves first" in day.words
+    day = day.say("no")
+    assert "step 2 of 3" in day.words
+    assert "10 serves, then 5 serves at 9 m (30 ft)." in day.words
+    day = day.say("no")
+    assert "5 serves at 9 m (30 ft)." in day.words
+    day = day.say("no")
+    assert "How many serves did you do?" in day.words
+    kept = day.say("20 serves").record().threw
+    assert kept is not None
+    assert (kept.throws, kept.unit) == (20, "serves")
+
+
+def test_overs_count_as_their_balls_so_soreness_is_asked_after_two() -> None:
+    table = OWN._replace(unit="overs", steps=(ThrowStep(((Part(0, 5),),)),))
+    first, rest = split_at_15(table, 1)
+    assert [part.throws for part in (*first, *rest)] == [2, 3]
+
+
+def test_a_line_that_names_a_table_the_plan_lacks_opens_nothing() -> None:
+    line = LINE._replace(table="own steps")
+    assert after_the_exercises(cleared(throwing_line=line)).state.stage is Stage.CLOSE
