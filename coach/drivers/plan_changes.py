@@ -8,11 +8,14 @@ from __future__ import annotations
 from datetime import date, timedelta
 from typing import TYPE_CHECKING, Any, Final, NamedTuple
 
+from coach.model.throws import ThrowStep
+
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
 
     from coach.model.program import Axis, Place, Plan, Prescription
     from coach.model.quantities import Load
+    from coach.model.throws import StepTable
 
 MINUTES_BY: Final = 5
 REST_BY_S: Final = 15
@@ -47,6 +50,8 @@ def plan_changes(plan: Plan) -> Iterator[PlanChange]:
     yield from _of_rules(plan)
     if plan.throwing_line is not None:
         yield from _of_throwing(plan)
+    if plan.own_steps is not None:
+        yield from _of_own_steps(plan, plan.own_steps)
     for number in range(len(plan.doses)):
         yield from _of_dose(plan, number)
 
@@ -191,6 +196,20 @@ def _of_throwing(plan: Plan) -> Iterator[PlanChange]:
         yield _throwing(plan, f", class {line.class_name}", "", class_name="")
     what = _says(plan, "throwing not cleared")
     yield PlanChange(line.place, what, "", lambda p: p._replace(throwing_line=None))
+
+
+def _of_own_steps(plan: Plan, table: StepTable) -> Iterator[PlanChange]:
+    """One more and one fewer in the step that the plan begins with."""
+    line = plan.throwing_line
+    if line is None or line.table != table.name:
+        return
+    at = line.from_step - 1
+    *sets, (*parts, last) = table.steps[at].sets
+    for by in (-1, 1):
+        step = ThrowStep((*sets, (*parts, last._replace(throws=last.throws + by))))
+        steps = (*table.steps[:at], step, *table.steps[at + 1 :])
+        what = _says(plan, f"throwing step {line.from_step}: {last.throws} to {last.throws + by}")
+        yield PlanChange(line.place, what, "", _put("own_steps", table._replace(steps=steps)))
 
 
 def _throwing(plan: Plan, old: str, new: str, **change: Any) -> PlanChange:  # noqa: ANN401  any field
