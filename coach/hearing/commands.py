@@ -34,7 +34,7 @@ _PHRASES: Final[dict[Command, str]] = {
     Command.PAUSE: "pause | break | take break | brb | be right back | hold on | wait | "
     "one sec | one second | one moment | one minute | one min | give me minute | give me sec | "
     "back in minute | back in 5 | gimme sec | gimme minute | pausing | hang on",
-    Command.WHY: "why | why that | why is that | how come | why this | why not | what for | whys that",
+    Command.WHY: "why | why that | why is that | how come | why this | what for | whys that",
     Command.WHY_CODE: "why code | code | which rule | rule code",
     Command.FIX: "fix | fix that | correct that | change answer | wrong answer | undo | typo | "
     "made mistake | change that | i made mistake",

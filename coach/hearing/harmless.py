@@ -12,8 +12,9 @@ from typing import Final
 
 from coach.hearing.harmless_days import DAYS
 from coach.hearing.harmless_play import PLAY
+from coach.hearing.harmless_talk import TALK
 
-HARMLESS: Final = PLAY + DAYS
+HARMLESS: Final = PLAY + DAYS + TALK
 
 CAUSES: Final = """
     ice :: pack / packs / bag / bags / bath / bucket / cup / massage / machine

@@ -28,7 +28,7 @@ if TYPE_CHECKING:
     from coach.hearing.words import Word
 
 TOP: Final = 10.0
-_ZERO: Final = word_set("none zero nada zip zilch painless nil")
+_ZERO: Final = word_set("none zero nada zip zilch painless nil goose")
 _HURT: Final = word_set("hurt hurts hurting pain pains ache aching aches sore soreness bother")
 _NOT: Final = word_set("no didnt doesnt dont not never isnt wasnt without zero aint hasnt havent")
 _SOFTENS: Final = word_set(

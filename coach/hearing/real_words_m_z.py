@@ -49,41 +49,41 @@ pecked pedals peel peeling peels peeping peeps pees pegs pelt pelts penal penden
 penknife pensive pent pepped pepping peps peptic perching performed perked permanence permanently
 permanents pertains pertinent perusing pestering petal petering pick picked picker pickle pickles
 pickling picky pied pigged pike piked piking pile piles pill pilled pillows pimp pinchs pine pined
-ping pinged pinging pings pinks pinning pins pint piped pipped pipping pips pirating pitcher
-pitchers pitchfork pitchs pith pivot plackets plain plains plank planked planking planting
-plastered plastics platelet platelets platters pleading pleasing pleasure pleated pleating pled
-plied plight plighting plonked plonking plopped plopping plops plotters plucked plucking plugged
-plummeted plump plumping plumps plundered plunged plunging plunk plunking plunks pneumonias
-poaching pock pocked pocket pocking pocks pods point pointing pois poke poked poker pokey poking
-pole poled poll polled polling polls pols pomading pommeled pommelled pomp pomps ponds pone pones
-pooching poodle poop pooped pooping poops poor pope popes popgun popover poppa poppy pore porn
-pose poser positing poss postal postbox postcard potbelly pothole pots potshot pouching pounced
-pouncing pound pour pours powder powers poxes poxs practical practiced practices practised
-practises praised praising prate prawning pray preached preaching preen preening premising
-prepping presaging presiding pressings pressured pressures pressuring pressurise pressurize
-presuming prey priceless pricking prickled pricklier prickliest primping printing proactive
-processing professing proofing prop propped propping props protrude protruded prowling psalm
-psalms psyching puffball puffer puffiest puffin puffinesss puffins puffs pukes pull puller pullet
-pulley pullout pullover pulls pulped pulsed pulses pummelled pump pumped pumping pumps punch
-punches punching punk punting pupped pupping pups pure pureness purled purpler purples purplest
-purse pushcart pusher pushes pushiness pushover puts putt puttered puttering putting pyjamass
-quacking quarrels quartered quarterly quarterlys quartet quartets quashing quay quays queening
-queering quelling quenched quenching quid quids quiets quilters quilts quipping quips quit quite
-quitters quivering quizs quoits racehorse racer racers racetrack raceway racings rack racked
-racket racking racks racquetball racy rage raged rages ragged ragging raging rags raided raiding
-rail railed railings rails rain rained raining rains raise raises raising rake raked rakes raking
-rambling ramming rams ranching rang ranged ranked rankle rankles ransacked ranting rants rape
-raped rapes raping rapped rapping raps rapture raptures rare rared rareness rares raring rash rasp
-rasping rate rated rates rating rave raved ravelled raves raving rawer raze razed razes razing
-reaching reacting reader readiness rear rearing rears reassure reawakened rebelled recasting
-redcoat redden reddened redhead rednesss redone redraft redress reds reel reeling reels refits
-reformed reformer refuse rein reins relenting relentlessly render rent rented rents repelled
-repented repressing reps restoring retching retraining revealed reveled revelled reveller revered
-ribbed rice riced rices ricing ricked ride ridged ridgepole ridges rids right righting rightmost
-rightness rightnesss rights rigour rigours rigs riled riling rill rills rimmed rims ring ringed
-ringer ringers ringing ringlet ringlets rings ringside rink ripe ripoff ripper rippled rippling
-roaching roadbed roadkills roadrunner roadside roadway roadwork roam robber robbery robs rock
-rocked rocker rocket rocking rocks roes roil roiled roiling roils role roles roller rooked
+ping pinged pinging pings pinkeye pinkeyes pinks pinning pins pint piped pipped pipping pips
+pirating pitcher pitchers pitchfork pitchs pith pivot plackets plain plains plank planked planking
+planting plastered plastics platelet platelets platters pleading pleasing pleasure pleated
+pleating pled plied plight plighting plonked plonking plopped plopping plops plotters plucked
+plucking plugged plummeted plump plumping plumps plundered plunged plunging plunk plunking plunks
+pneumonias poaching pock pocked pocket pocking pocks pods point pointing pois poke poked poker
+pokey poking pole poled poll polled polling polls pols pomading pommeled pommelled pomp pomps
+ponds pone pones pooching poodle poop pooped pooping poops poor pope popes popgun popover poppa
+poppy pore porn pose poser positing poss postal postbox postcard potbelly pothole pots potshot
+pouching pounced pouncing pound pour pours powder powers poxes poxs practical practiced practices
+practised practises praised praising prate prawning pray preached preaching preen preening
+premising prepping presaging presiding pressings pressured pressures pressuring pressurise
+pressurize presuming prey priceless pricking prickled pricklier prickliest primping printing
+proactive processing professing proofing prop propped propping props protrude protruded prowling
+psalm psalms psyching puffball puffer puffiest puffin puffinesss puffins puffs pukes pull puller
+pullet pulley pullout pullover pulls pulped pulsed pulses pummelled pump pumped pumping pumps
+punch punches punching punk punting pupped pupping pups pure pureness purled purpler purples
+purplest purse pushcart pusher pushes pushiness pushover puts putt puttered puttering putting
+pyjamass quacking quarrels quartered quarterly quarterlys quartet quartets quashing quay quays
+queening queering quelling quenched quenching quid quids quiets quilters quilts quipping quips
+quit quite quitters quivering quizs quoits racehorse racer racers racetrack raceway racings rack
+racked racket racking racks racquetball racy rage raged rages ragged ragging raging rags raided
+raiding rail railed railings rails rain rained raining rains raise raises raising rake raked rakes
+raking rambling ramming rams ranching rang ranged ranked rankle rankles ransacked ranting rants
+rape raped rapes raping rapped rapping raps rapture raptures rare rared rareness rares raring rash
+rasp rasping rate rated rates rating rave raved ravelled raves raving rawer raze razed razes
+razing reaching reacting reader readiness rear rearing rears reassure reawakened rebelled
+recasting redcoat redden reddened redhead rednesss redone redraft redress reds reel reeling reels
+refits reformed reformer refuse rein reins relenting relentlessly render rent rented rents
+repelled repented repressing reps restoring retching retraining revealed reveled revelled reveller
+revered ribbed rice riced rices ricing ricked ride ridged ridgepole ridges rids right righting
+rightmost rightness rightnesss rights rigour rigours rigs riled riling rill rills rimmed rims ring
+ringed ringer ringers ringing ringlet ringlets rings ringside rink ripe ripoff ripper rippled
+rippling roaching roadbed roadkills roadrunner roadside roadway roadwork roam robber robbery robs
+rock rocked rocker rocket rocking rocks roes roil roiled roiling roils role roles roller rooked
 roosting root rope roped ropes rose rotating round rounded rounding rounds rouse rovers rowel
 rowelling rower rowers rubbed rubbers rubdown rubier rubs rudder ruff ruffed ruffing rugged
 rumbaing rumble rumbled rumbles rumbling rumblings rummy rumoured rump rumpling rumps rums
@@ -117,18 +117,18 @@ sightless sights sill sills silvering simile simmered sine sinecure sing singed 
 singers singing singings single singled singles singling singly sings sink sinks sinning sins
 sipped sipping sips sire sired sixteens sixth sixtys skeet skeets skeptic sketches skewed skewing
 skid skidding skids skies skill skills skimming skimped skimping skimps skims skin skinning skins
-skip skipper skippering skirt skirting skis skits skittered skunking slab slabbing slabs slacked
-slacking slag slags slaked slaking slammer slams slanting slap slapped slapping slaps slash
-slashed slashing slat slathered slavering slaw slay sled sledding sledging sleek sleeking sleepier
-sleepily sleeps sleepy sleet sleeting sleets slewed slewing slice sliced slices slicing slick
-slicked slicking slicks slider sliders slight slighting slightness slim slime slimes slimmed
-slimming slims slinging slings slink slinking slinks slipcovers slipper slit slits slitting
-slivering slivers slobbered slogged slop slopped slopping slops slot slowed slowing slue slues
-slug slugger slugging sluggishly slugs sluicing slum slummed slumming slump slumping slumps slums
-slunk slurp slurped slurping slurps slut sluts sluttish smacker smacking smalls smashes smashing
-smashs smearing smell smelled smelling smelting smelts smiled smiles smiley smirches smirking
-smite smitten smock smocked smocking smocks smolders smoulder smoulders snacked snacking snag
-snagged snagging snags snail snailed snailing snails snaked snaking snaky snapper snappier
+skip skipper skippering skirt skirting skis skits skittered skunking slab slabbing slabs slack
+slacked slacking slag slags slaked slaking slammer slams slanting slap slapped slapping slaps
+slash slashed slashing slat slathered slavering slaw slay sled sledding sledging sleek sleeking
+sleepier sleepily sleeps sleepy sleet sleeting sleets slenderness slewed slewing slice sliced
+slices slicing slick slicked slicking slicks slider sliders slight slighting slightness slim slime
+slimes slimmed slimming slims slinging slings slink slinking slinks slipcovers slipper slit slits
+slitting slivering slivers slobbered slogged slop slopped slopping slops slot slowed slowing slue
+slues slug slugger slugging sluggishly slugs sluicing slum slummed slumming slump slumping slumps
+slums slunk slurp slurped slurping slurps slut sluts sluttish smacker smacking smalls smashes
+smashing smashs smearing smell smelled smelling smelting smelts smiled smiles smiley smirches
+smirking smite smitten smock smocked smocking smocks smolders smoulder smoulders snacked snacking
+snag snagged snagging snags snail snailed snailing snails snaked snaking snaky snapper snappier
 snappish snapshot snarfing snarling snatched snatches snatching sneaking sneering sneezing
 snickered snide sniffing sniggering sniggers snip snipped snipping snippy snips snitch snitched
 snitches snitching sniveling snob snooping snore snot snowball snowboard snowboards snowdrop
@@ -175,54 +175,55 @@ tabbing tables tablet tabs tacked tackler tackles tackling tagged tagging tags t
 tails tainted tainting taints take takes taking tale tall tame tampered tams tang tangle tangled
 tangles tangling tangoing tanked tapped tapping taps tared taring tars tattered taunting teak
 teaks teal teals team teaming teams teardrop teardrops teary teas teasing teat teats tees
-teetering teethe tell tenderfeet tenderfoot tent tented tenth tents tern testable tethered thank
-thatching thee there thicker thin think thins thirsty thirteens thirteenth thirties thirtys thorn
-thrash thrashing threes threesome thriving throe throes thronged thronging thrumming thudding
-thumbed thumbing thump thumps thundered thunks ticked tickers ticket ticking tickings tickle
-tickled tickling tided tied ties tightens tightest tightnesss tightrope tights tiled tills timed
-timeless timeliness tine ting tinge tinged tingeing tinges tinglings tings tinker tinkle tinkled
-tinkles tinkling tinning tinseling tipped tipper tipping tippled tippling tips tiptoe tiptoes tire
-tiredest tirednesss tireless tires tizzy toasting toddle toddled toddlers toddles toed toehold
-toggling togs togss toiling toke token tokes told tolerable toll tolled tolling tolls tome tomes
-toms tone tones tongued tongues tonguing tons tonsillitiss toot toothbrush toothpastes toothpick
-tooths toothsome toothy toots topped topping topple topples tops topsides tors tort torte tosss
-tost totalled tote totes tots touchdown tour tours towed towelling towels tower towers town tows
-toys trace traced traces tracing track tracked tracking tracks trailing trained trainings traipsed
-traipsing trammed trammeled tramming tramped tramping trample tramples trap trapped trapping
-trashed trashing trashs trashy traveled trawling tray treasure treating trebling tree trembled
-trembling trenched trenches trenching trialing trice tricepss trices tricked tricking trickle
-trickled trickles trickling tried trig trilled trim trio tripe tripled triplet triplets tripling
-tripping trips tris troll trolled trolling trolls tromping tron troop trooped trooping troops
-troth troubleshot troublesome trouping trowel truck trucker trucking truckled truckles truckling
-trumped trumping trunking trunks trussing trusting tsar tsars tucked tucker tugged tumbledown
-tumbler tumbles tummys turn turncoat turned turning turnkey turnkeys turnoff turnout turnover
-turns tussling twangs tweak tweaking tweeting twelves twentys twine twines twinged twingeing
-twinging twinkling twister twitch twitches twitching twitted twosome typeface typeset typesetter
-typewrite tyre tzar tzars umped umping umps unabated unbearably unbeatable unbeaten unbreakable
-unbuckles unbuckling unchanged uncooked uncorked underact undercoat undercuts unfettered unformed
-unhanded unhinge unhinges unhitched unhorsed unlatches unleaded unlettered unlocked unloosed
-unmatched unopened unpinned unplumbed unreadable unrelated unrelentingly unsaid unsalted unscathed
-unscrews unsealed unsettled unsheathed unsigned unsnapping unstated unsteadily unsuitable unsuited
-untested untreated unusable uppercut upstanding upturned urns uttering vain vale valves vars
-vaunting veeps veil veils vent vented vents verves vibrate vibration vibrations vibrator vibrators
-vibratos vigor vigors vine violated violates violating violent violets visiting visors vitiated
-vitiates vitiating vizor volt voltages volts vowel wade wades wading wage wages wagged wagging
-waging wags wail wailed wailing wails waist waists waitress waked waken wakened wakening wakens
-wale wales waling walking wall wallboard wallboards walling wallpaper wallpapers walls wand wands
-wane wanes wangling waning wanked wanking wanting wants warbled warbling ward ware wares warms
-warn warp wars wart wary washboard washboards washbowl washcloth washout washstand wasp watch
-watchband watches watching wave waved waves waviness waving waxes waxing wayside weaken weakling
-weaknesses weaknesss weal wean wear wearer weariness wearing wears weaseled weaseling weaver
-wedder wedding weds weeding weeing week weekended weekending weepings weeps wees weight weighty
-well welled welling wells welt weltering welts wended went wetland whacker whacking whammy wheal
-wheedling wheelbase wheelchair wheeling wheels wheezed wheezes wheezier whelping whetting whiffing
-while whine whipping whips whist whists whit whiten whiter whites whitewall whitewash whits
-whizzing wholesome wholly whooping whopping wicked wicker widow wiggling wiggly wight wights wiled
-willow wills wimp winced winch winched winches winching windbag windbags windburns windfall
-windfalls windows wine wined wing winged winger wingers winging wings wink winked winning winnings
-winnow wipe wiper wipes wired wireless wist witch witched witches witching withhold without
-withstand withstanding wive wizzes wobbled wobblier woes woks womble wombles women wooded woodmen
-woody wool woolen woollys wools woolys wore workbench workbook workbooks workhorse workout
+teetering teethe tell tenderest tenderfeet tenderfoot tenderises tendernesss tenseness tent tented
+tenth tents tern testable tethered thank thatching thee there thicker thin think thins thirsty
+thirteens thirteenth thirties thirtys thorn thrash thrashing threes threesome thriving throe
+throes thronged thronging thrumming thudding thumbed thumbing thump thumps thundered thunks ticked
+tickers ticket ticking tickings tickle tickled tickling tided tied ties tightens tightest
+tightnesss tightrope tights tiled tills timed timeless timeliness tine ting tinge tinged tingeing
+tinges tinglings tings tinker tinkle tinkled tinkles tinkling tinning tinseling tipped tipper
+tipping tippled tippling tips tiptoe tiptoes tire tiredest tirednesss tireless tires tizzy
+toasting toddle toddled toddlers toddles toed toehold toggling togs togss toiling toke token tokes
+told tolerable toll tolled tolling tolls tome tomes toms tone tones tongued tongues tonguing tons
+tonsillitiss toot toothbrush toothpastes toothpick tooths toothsome toothy toots topped topping
+topple topples tops topsides tors tort torte tosss tost totalled tote totes tots touchdown tour
+tours towed towelling towels tower towers town tows toys trace traced traces tracing track tracked
+tracking tracks trailing trained trainings traipsed traipsing trammed trammeled tramming tramped
+tramping trample tramples trap trapped trapping trashed trashing trashs trashy traveled trawling
+tray treasure treating trebling tree trembled trembling trenched trenches trenching trialing trice
+tricepss trices tricked tricking trickle trickled trickles trickling tried trig trilled trim trio
+tripe tripled triplet triplets tripling tripping trips tris troll trolled trolling trolls tromping
+tron troop trooped trooping troops troth troubleshot troublesome trouping trowel truck trucker
+trucking truckled truckles truckling trumped trumping trunking trunks trussing trusting tsar tsars
+tucked tucker tugged tumbledown tumbler tumbles tummys turn turncoat turned turning turnkey
+turnkeys turnoff turnout turnover turns tussling twangs tweak tweaking tweeting twelves twentys
+twine twines twinged twingeing twinging twinkling twister twitch twitches twitching twitted
+twosome typeface typeset typesetter typewrite tyre tzar tzars umped umping umps umpteen unabated
+unbearably unbeatable unbeaten unbreakable unbuckles unbuckling unchanged uncooked uncorked
+underact undercoat undercuts unfettered unformed unhanded unhinge unhinges unhitched unhorsed
+unlatches unleaded unlettered unlocked unloosed unmatched unopened unpinned unplumbed unreadable
+unrelated unrelentingly unsaid unsalted unscathed unscrews unsealed unsettled unsheathed unsigned
+unsnapping unstated unsteadily unsuitable unsuited untested untreated unusable uppercut upstanding
+upturned urns uttering vain vale valves vars vaunting veeps veil veils vent vented vents verves
+vibrate vibration vibrations vibrator vibrators vibratos vigor vigors vine violated violates
+violating violent violets visiting visors vitiated vitiates vitiating vizor volt voltages volts
+vowel wade wades wading wage wages wagged wagging waging wags wail wailed wailing wails waist
+waists waitress waked waken wakened wakening wakens wale wales waling walking wall wallboard
+wallboards walleye walleyes walling wallpaper wallpapers walls wand wands wane wanes wangling
+waning wanked wanking wanting wants warbled warbling ward ware wares warms warn warp wars wart
+wary washboard washboards washbowl washcloth washout washstand wasp watch watchband watches
+watching wave waved waves waviness waving waxes waxing wayside weaken weakling weaknesses
+weaknesss weal wean wear wearer weariness wearing wears weaseled weaseling weaver wedder wedding
+weds weeding weeing week weekended weekending weepings weeps wees weight weighty well welled
+welling wells welt weltering welts wended went wetland whacker whacking whammy wheal wheedling
+wheelbase wheelchair wheeling wheels wheezed wheezes wheezier whelping whetting whiffing while
+whine whipping whips whist whists whit whiten whiter whites whitewall whitewash whits whizzing
+wholesome wholly whooping whopping wicked wicker widow wiggling wiggly wight wights wiled willow
+wills wimp winced winch winched winches winching windbag windbags windburns windfall windfalls
+windows wine wined wing winged winger wingers winging wings wink winked winning winnings winnow
+wipe wiper wipes wired wireless wist witch witched witches witching withhold without withstand
+withstanding wive wizzes wobbled wobblier woes woks womble wombles women wooded woodmen woody wool
+woolen woollys wools woolys wore workbench workbook workbooks workforce workhorse workout
 workplace worksheet worksheets worm worn worsting would woulds wounded wounding wove woven wrack
 wracks wrapping wreak wreaked wreath wreathe wreathed wreathes wreathing wreaths wrecker wrecking
 wrecks wrenches wrenching wrest wresting wrests wretched wretches wriest wringers wringing

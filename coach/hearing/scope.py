@@ -270,6 +270,8 @@ def _long_ago(words: Sequence[Word], place: int, pair: tuple[str, str]) -> bool:
         return False
     if pair[0] == "before" and {_text(words, place + k) for k in (1, 2, 3)} & w.EVENTS:
         return True
+    if pair[0] == "before" and {_text(words, place + k) for k in (1, 2, 3)} & w.PERIODS:
+        return True  # "before one year", as other languages say "a year ago"
     if pair in w.IN_MONTHS and any(word.text in w.IS_NOW for word in words):
         return False
     said = young or pair[0] in w.PAST or pair in w.PAST_PAIRS or _is_year(pair[0])
@@ -335,6 +337,13 @@ def is_others(words: Sequence[Word], scopes: Scopes, at: int, first: int) -> boo
     return owner
 
 
+def _theirs(words: Sequence[Word], taken: Sequence[int]) -> bool:
+    """Whether the part of the body in the phrase is another's: "broke her arm"."""
+    parts = [place for place in taken if not _BODY.isdisjoint(words[place].keys)]
+    near = {_text(words, place - k) for place in parts for k in (1, 2)}
+    return bool(near & w.THEIR) and not near & w.MINE
+
+
 def _did_it(words: Sequence[Word], place: int, end: int) -> bool:
     """Whether the other person at `place` is the one who did it, and to nobody named."""
     if words[place].text in w.CARERS:
@@ -382,6 +391,10 @@ def _is_question(words: Sequence[Word], start: int, at: int) -> bool:
     """Whether the sentence opens as a question about signs in general: "can lifting cause ..."."""
     if words[start].text not in w.QUESTION_OPENERS or at == start:
         return False
+    after = words[start + 1]
+    told = after.text in w.NO_QUESTION or not after.keys.isdisjoint(("MOTOR", "HOLD", "LIFT"))
+    if told and not after.text.endswith("ing"):
+        return False  # "can only lift it halfway", "could stick a pin in it": told, not asked
     between = {words[k].text for k in range(start, at)}
     if between & w.MINE or any(words[k].pause for k in range(start + 1, at + 1)):
         return False
@@ -403,7 +416,7 @@ def reading_of(
         if no >= 0 and no not in inside and not _turned_back(words, at):
             return Reading.UNSURE if at in scopes.unsure else Reading.DENIED
     at = core[-1]
-    if is_others(words, scopes, at, taken[0]):
+    if _theirs(words, taken) or is_others(words, scopes, at, taken[0]):
         return Reading.OTHERS
     asked = is_asked(words, scopes, at, min(taken[0], at))
     if asked is not None:

@@ -124,6 +124,8 @@ IS_NOW: Final = _set("is are its im cant wont keeps feels isnt")
 # of these it is good news that they are back
 GOOD_THINGS: Final = _set("strength power feeling sensation motion range grip velo velocity")
 BACK: Final = _pairs("its back|is back|came back|all back|back now|back to|coming back|fully back")
+THEIR: Final = _set("her his their hers")
+PERIODS: Final = _set("year years month months")
 # what was so "before the surgery" is past
 EVENTS: Final = _set("surgery operation op rehab injury surgeries")
 # "not as strong as i used to be", "a dent where the muscle used to be": the change is now
@@ -151,7 +153,7 @@ OTHERS: Final = _set(
     "their hes shes boy girl lad mate mates setter libero trainer bro reliever batter student he "
     "someone somebody dude bf gf gran nan boss classmate outfielder infielder fielder baseman nephew "
     "ref referee umpire ump stepdad stepmom fiance fiancee teacher grandson granddaughter "
-    "niece manager quarterback qb striker bowler"
+    "bestie besties niece manager quarterback qb striker bowler"
 )
 CARERS: Final = _set("trainer doc doctor medic medics physio paramedic")
 JOINS_CLAUSE: Final = _set("and so because cause cuz bc then while but")
@@ -167,7 +169,8 @@ FEARS: Final = _set(
     "terrified dread worry"
 )
 CONDITIONS: Final = _set("if whether unless")
-QUESTION_OPENERS: Final = _set("is are can could does do will would should what when how whats")
+QUESTION_OPENERS: Final = _set("is are can could does do will would should what when how whats must shall")
+NO_QUESTION: Final = _set("only just barely hardly not feel hear see stick move poke lift raise")
 TURNED_BACK: Final = _pairs("is now|are now|but is|but now|now yes|am now|it is|does now|yes now")
 QUESTION_PAIRS: Final = _pairs(
     "should i|do i|when should|how would|how do|supposed to|in case|what happens|what does|"
@@ -175,7 +178,7 @@ QUESTION_PAIRS: Final = _pairs(
     "what are|what about|heard about|read about|lookout for|looking for|to avoid|to prevent|"
     "prevent any|avoid any|avoid the|keep from|does it|are there|what is|whats a|"
     "how to|can throwing|will it|would i|can this|could this|tell me|know when|"
-    "me about|checked for|check for|careful not|ask about|asked about|talked about"
+    "must i|shall i|how can|what shall|what must|me about|checked for|check for|careful not|ask about|asked about|talked about"
 )
 NORMAL_PAIRS: Final = _pairs(
     "want it|want this|want the|wanna let|is it|is this|normal for|normal that|ok that|ok if|bad that|bad if|be worried|i worry|"

@@ -68,6 +68,7 @@ _LOADS: Final = Table(
     ^ heavy|hard|tough|brutal|difficult|heavier|challenging $
     couldnt|cant|didnt|barely|hardly|unable .. finish|complete|do|hold|get|got|lift|lifted|move|moved|make|made|control|manage|all|last|reps|finished
     less weight
+    weight|band|load|it .. too big|much|strong
     lighter weight|band|dumbbell
     go|need|want lighter
     bit much
@@ -88,6 +89,7 @@ _LOADS: Final = Table(
     could .. NUM .. more|of
     need|want|ready|give|gimme|bump|time .. more|heavier
     like nothing
+    not|wasnt|isnt|no|little|hardly|barely .. resistance|challenge|effort|tension|load
     barely|hardly worked|noticed
     barely|hardly|didnt|dont|couldnt .. feel|felt|notice .. it|anything|thing
     not|no|aint|isnt .. enough|challenge|heavy|hard|resistance|tough|challenging

@@ -360,7 +360,7 @@ ARM_SIGNS: Final = (
         ^ weak $
         PART .. went|goes|gone|felt|feels|feel|is dead
         dead arm
-        PART .. BE .. week
+        PART is|isnt|was|feels|felt|feel|feeling|getting|got|went week
         dropped .. THING .. today|again|earlier|morning|tonight|yesterday
         fumbled|fumbling|fumble .. THING
         PART .. not|isnt .. strong|right|same

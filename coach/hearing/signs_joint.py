@@ -490,7 +490,7 @@ JOINT_SIGNS: Final = (
         hit .. with my PART
         crushed|pinned|trapped|caught|slammed .. PART .. door|under|between|against
         sprawled|crumpled
-        jumped|dove|dived .. landed
+        jumped|dove|dived .. landed .. PART|hard|wrong|awkward|awkwardly|badly|funny|weird|on
         fight|fistfight|wrestling|scuffle .. PART|arm|shoulder|hurt|landed
         jerked|yanked|wrenched
         PART .. pulled|yanked .. by|hard

@@ -42,7 +42,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     # ------------------------------------------------------------------ strength
     "WEAK": "weak weaker",
     "WEAKNESS": "weakness weakened weakening weaker paralysed paralyzed paralysis",
-    "POWER": "strength power grip",
+    "POWER": "strength power grip force",
     "DROPPING": "dropping dropped drops drop fumbling fumbled fumble fumbles",
     "THING": "keys key phone cup cups mug mugs glass glasses plate plates pen pens pencil bottle "
     "bottles fork spoon knife stuff things everything anything something bag bags groceries "
@@ -106,7 +106,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "clunk clunky jams jamming",
     "POP": "pop popped pops popping snap snapped snaps snapping crack cracked cracks cracking "
     "crackle rip ripped ripping rips tear tore torn tearing tears crunch crunched crunching twang "
-    "twanged click clicked clicks clicking clunk clunked clunks thunk bang",
+    "twanged crac krak clack klack tac click clicked clicks clicking clunk clunked clunks thunk bang",
     "BREAK": "rip ripped ripping rips tear tore torn tearing ruptured rupture snapped snap "
     "gunshot crunch crunched twang twanged",
     "FRACTURE": "broke broken fracture fractured fractures",
@@ -174,7 +174,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     # ------------------------------------------------------------------ pain and night
     "PAIN": "pain pains painful hurt hurts hurting hurtin ache aches aching ached achy sore "
     "soreness throb throbs throbbing throbbed agony killing stabbing burning burns discomfort kills "
-    "tender stabs stings excruciating twinge twinges stinging",
+    "tender tenderness stabs stings excruciating twinge twinges stinging",
     "ACHE": "pain ache aches aching ached throb throbs throbbing throbbed hurt hurts hurting "
     "soreness agony burning shoulder arm elbow it",
     "STOP": "stop stops stopped stopping quit quits ease eases eased easing let lets quitting "

@@ -29,6 +29,8 @@ _NOT_AFTER: Final = {
     "will": "wont", "would": "wouldnt", "has": "hasnt", "have": "havent", "is": "isnt",
     "was": "wasnt", "are": "arent", "were": "werent", "had": "hadnt",
 }  # fmt: skip
+# the last word of "could not", "can no longer", "not able to": read as one denial
+_JOINS: Final = frozenset(("not", "longer", "to"))
 SENTENCE: Final = 2
 COMMA: Final = 1
 
@@ -49,6 +51,26 @@ class Word(NamedTuple):
     pause: int
     guessed: bool
     keys: frozenset[str]
+
+
+def _joined(out: list[Word], raw: str) -> tuple[str, int, str] | None:
+    """The denial that `raw` ends, its start and what stood before it; its words leave `out`."""
+    last = out[-1].text
+    before_last = out[-2].text if len(out) > 1 else ""
+    if raw == "not" and last in _NOT_AFTER:
+        count, joined = 1, _NOT_AFTER[last]
+    elif raw == "longer" and last == "no" and before_last in ("can", "could"):
+        count, joined = 2, _NOT_AFTER[before_last]
+    elif raw == "to" and last == "able" and before_last in _NOT_ABLE:
+        count, joined = 2, "cant"
+    else:
+        return None
+    first = out[-count]
+    del out[-count:]
+    return joined, first.start, first.before
+
+
+_NOT_ABLE: Final = frozenset("not isnt wasnt arent werent aint never havent hasnt".split())
 
 
 def lowered(text: str) -> str:
@@ -89,9 +111,10 @@ def words_of(text: str, families: Mapping[str, frozenset[str]]) -> list[Word]:
         start, end = found.span()
         before = low[last:start]
         raw = found.group().replace("'", "")
-        if raw == "not" and out and before == " " and out[-1].text in _NOT_AFTER:
-            first = out.pop()
-            raw, start, before = _NOT_AFTER[first.text], first.start, first.before
+        if before == " " and out and raw in _JOINS:
+            joined = _joined(out, raw)
+            if joined is not None:
+                raw, start, before = joined
         known = families.get(raw)
         if known is not None:
             out.append(Word(raw, start, end, before, _pause(before), False, known))

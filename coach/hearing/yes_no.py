@@ -28,19 +28,20 @@ _MAYBE: Final = word_set(
     "maybe depends unsure idk dunno perhaps possibly might eh meh dk unclear either unknown"
 )
 _SOFT_YES: Final = word_set(
-    "kinda sorta somewhat hair smidgen little bit some sometimes slight slightly smidge occasionally tad few "
+    "kinda sorta lil somewhat hair smidgen little bit some sometimes slight slightly smidge occasionally tad few "
     "mild mildly touch couple"
 )
 _PLAIN_YES: Final = word_set("yes yeah yep yup")
 _PLAIN_NO: Final = word_set("no nope nah")
 _FIX: Final = word_set("jk wait actually sorry scratch oops nvm correction rather")
 _HEDGES: Final = word_set("think guess probably kinda maybe sorta suppose mostly really bit little")
-_DO_NOT: Final = word_set("didnt havent dont wasnt isnt not wont hasnt doesnt cant arent couldnt")
+_DO_NOT: Final = word_set("didnt havent hadnt dont wasnt isnt not wont hasnt doesnt cant arent couldnt")
 _SOFT_NO_AFTER: Final = word_set("really much too particularly exactly especially that often")
 _DONE: Final = word_set("did done have had was do does yea finished completed all am is")
 _UNKNOWN: Final = frozenset(
     (("not", "sure"), ("dont", "know"), ("no", "idea"), ("no", "clue"), ("might", "have"),
-     ("could", "be"), ("hard", "to"), ("cant", "tell"), ("cant", "remember"), ("dont", "remember"),
+     ("could", "be"), ("hard", "to"), ("cant", "tell"), ("couldnt", "tell"),
+     ("cant", "say"), ("couldnt", "say"), ("who", "knows"), ("cant", "remember"), ("dont", "remember"),
      ("part", "of"), ("some", "of"), ("most", "of"), ("half", "of"))
 )  # fmt: skip
 _GO: Final = word_set("ready go yes lets ok okay good set")
@@ -51,6 +52,15 @@ _THUMBS: Final = (
     ("\U0001f44e", "no"),
     ("\u2705", "yes"),
 )
+
+
+# two words that say yes or no between them
+_SET_ANSWERS: Final = {
+    ("why", "not"): "yes", ("you", "bet"): "yes", ("all", "means"): "yes", ("afraid", "so"): "yes",
+    ("know", "it"): "yes", ("hell", "yeah"): "yes", ("sounds", "good"): "yes",
+    ("afraid", "not"): "no", ("not", "yet"): "no", ("no", "way"): "no", ("rather", "not"): "no",
+    ("prefer", "not"): "no", ("not", "today"): "no", ("no", "chance"): "no",
+}  # fmt: skip
 
 
 def _polar(words: Sequence[Word], place: int) -> str | None:
@@ -66,7 +76,7 @@ def _polar(words: Sequence[Word], place: int) -> str | None:
         return "yes"
     if text == "for" and after == "sure":
         return "yes"
-    return None
+    return _SET_ANSWERS.get((text, after))
 
 
 def _hedged(words: Sequence[Word]) -> bool:
@@ -130,6 +140,8 @@ def _by_topic(words: Sequence[Word], ask: str) -> Read | None:
     denied = bool(texts & (_DO_NOT | {"no", "without", "zero", "never", "nothing", "none"}))
     if about & {"ready", "go"}:
         return _ready_answer(texts)
+    if about & _OVER:
+        return _over_answer(texts, denied=denied)
     if about & _GEAR and about & {"have", "got", "with", "hand"} and not about & _HURT:
         return _gear_answer(texts, denied=denied)
     if (
@@ -149,6 +161,20 @@ def _by_topic(words: Sequence[Word], ask: str) -> Read | None:
     if about & _SIGNS and texts & (_WELL - {"usual"}) and not texts & _HURT and not denied:
         return Read("no", (0,))
     return None
+
+
+_OVER: Final = word_set("over finished ended")
+_IS_OVER: Final = word_set("over finished ended done won lost played")
+_TO_COME: Final = word_set(
+    "starts start later tonight soon yet still tomorrow begins upcoming until going underway evening"
+)
+
+
+def _over_answer(texts: set[str], *, denied: bool) -> Read | None:
+    """Whether what was asked about is over: "it finished an hour ago", "it starts at six"."""
+    if texts & _TO_COME or (denied and texts & _IS_OVER):
+        return Read("no", (0,))
+    return Read("yes", (0,)) if texts & _IS_OVER else None
 
 
 _GEAR: Final = word_set(

@@ -1,0 +1,128 @@
+"""Everyday sayings that hold a warning word and mean nothing: of tiredness, luck, weather, talk.
+
+Law: data only, read together with `harmless`; see there for how a line is written.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+TALK: Final = """
+    gave|give|gives|giving .. me|him|her|mom|coach|us|everyone .. heart attack|stroke
+    had|having .. heart attack .. laughing|when|watching|over|about
+    blacked out and|then hit|scored|threw|struck|went|ate|bought|ordered|dropped|made|won|drained
+    hit|hits|hitting .. wall .. rep|reps|set|sets|mile|round|inning|energy|gassed|tired|mentally|studying|exhausted|today|third|minute|late|hard|halfway
+    rather die than run|do|eat|play|wear|watch|lose|go|wake|listen|ride|miss|take|have|see|throw|practice|squat|sit|get
+    would|could|might|gonna|going|about|ready die|kill for|of|laughing|from
+    die|died|dying|dies of|for|from|laughing|to|inside|down|out|hard|here|with .. boredom|laughter|embarrassment|heat|nap|pizza|food|hunger|thirst|laughing|coffee|sleep|sugar|cringe|it|know|see|go|try|play
+    died|dead|dying|die|dies .. laughing|boredom|laughter|embarrassment|cringe|hunger
+    almost|nearly|about|basically died of|laughing|from|on|in|when .. boredom|laughter|heat|hill|sprint|sprints|run|class|embarrassment|workout|conditioning|lunges|laughing|meeting
+    died|dead for .. hours|hour|minutes|NUM
+    nap|couch|bed|sleep .. died|dead|passed|crashed
+    slept|sleep|sleeping like .. dead|log|rock|baby|corpse|king|angel|queen
+    kill me .. midterms|finals|homework|exam|exams|monday|school|math|please|lol|already|traffic|essay|chem
+    popped .. squat|zit|balloon|wheelie|bubble|collar|in|by|cork|champagne|blister|popcorn|beer|soda|question|trunk
+    home|shower|ate|dinner|movie|nap|bus|school|class|lunch|practice|showered .. and|then .. crashed|died
+    landed|landing|land .. well|fine|good|safe|safely|soft|softly|clean|cleanly|ok|okay|nicely|perfectly|feet|right|balanced
+    rain|wet|sweaty|sweat|slick|slippery|lotion|sunscreen|soap|muddy|soaked ... slip|slips|slipped|slipping|drop|dropped|drops|flew|fell .... hand|hands|fingers|grip|grasp
+    slip|slips|slipped|slipping|drop|dropped|drops|flew|fell .. out .. of .. hand|hands|fingers|grip ... rain|wet|sweaty|sweat|slick|slippery|lotion|sunscreen|soap|dew
+    slip|slips|slipped|slipping|drop|dropped|drops|flew|fell .. hand|hands|fingers|grip ... rain|wet|sweaty|sweat|slick|slippery|lotion|sunscreen|soap|dew
+    band|tube|elastic|team|storm|wind|lineup|battery|coffee|rope|tape ... losing|lost|loses .. its|it|some .. strength|stretch|power|snap|grip
+    team|lineup|bench|coffee|drink|tea|signal|wifi|excuse|ref|call|calls|serves|serve|opponent|opponents|defense|defence|hitters|hitter|wind|sun|movie|joke|competition|bullpen|schedule|throw|backhand|forehand BE .. weak|weaker
+    weak throw|throws|team|opponent|opponents|signal|coffee|joke|performance|match|finish|start|reception|wifi|lefty|attempt|argument|tea|tackle
+    got|get|getting hit hard .. inning|innings|NUM|runs|first|second|third|tonight|pitching|mound
+    drop|drops|dropped|lower .. THING .. behind|back|down .. run|runup|swing|motion|approach|takeoff
+    i drop|dropped|dropping .. THING|ball .. once|one time|bad catch|catching
+    dropped .. ball .. one|once|time|catch|bad|outfield|fly|easy|sun
+    little|slight|small|bit of .. cough
+    cough|coughs|coughing .. allergy|allergies|cold|pollen|dust|season|classmates|school|daycare|kids|smoke|chalk
+    arm|shoulder|hand BE warm .. now|after|training|practice|warmup|throwing|nice
+    training|practice|warmup|workout|throwing|session|shower ... arm|shoulder|hand .. warm
+    heart .. broken|broke|breaking|breaks .. lost|loss|team|series|game|match|her|him|girlfriend|cubs|season
+    heart is|was not in|into it
+    my heart goes out
+    heart .. sank|melted|burst|full|skipped beat .. when|joy|pride|dog|saw
+    shut .. down .. after|at|for .. NUM|season|pitches|week|throws
+    lost .. my|the|some feel .. for .. curve|curveball|changeup|ball|slider|serve|water
+    no feel .. for .. curve|curveball|changeup|ball|slider|serve|water|pitch|it
+    CANT|dont|couldnt|no|not|didnt feel|tell|notice|see|hear any|a|the|much|no difference|change|improvement|issue|problem|soreness|pain|discomfort|tightness|effect
+    CANT .. tell .. difference
+    cant|couldnt .. believe|wait|complain|remember|afford|decide .. it|to|how|when|what|till|until
+    cant|couldnt stop|help .. laughing|smiling|eating|watching|thinking
+    cant|couldnt find my .. parking|band|ball|glove|keys|shoes|coach
+    cant|couldnt .. make|come|go|get|throw|train .. to|today|tomorrow|until|because|there|at|out|practice|game .. practice|work|school|rain|class|game|field|gym|exam|exams|weekend|car|ride|bus|free|busy|weather|closed
+    hands|palms|hand .. sweaty|sweating|nervous|dirty|full|busy|muddy|clean|dry|slippery
+    in hand
+    second|at|other|first|hand|on .. hand .. coffee|brew|drink|phone|book
+    off .. chest .. with|to|coach|finally
+    hit|took .. ball|puck|pitch .. in|off|to .. face|leg|foot|shin|butt|back|thigh
+    took|caught|blocked .. one .. off .. chest .. catcher|gear|protector
+    goalkeeper|goalie|keeper|catcher|ref|referee|umpire|coach .. got|took|ate|caught .. face|chest|mask|leg|gear
+    breaking|broke|break|broken in .. glove|shoes|cleats|mitt|boots|spikes
+    broke .. racket|racquet|bat|record|fast|up|serve|news|stick|string|tie
+    sprained|rolled|twisted|broke .. ankle|toe|foot .. grade|years|kid|ago|once|when
+    cold|freezing|hot|boiling|warm .. hall|arena|stadium|track|beach|bus|office|classroom
+    cold .. nose|feet|ears|toes|beer|coffee|pizza|drink
+    nose|feet|ears|toes .. cold|frozen|freezing
+    numbingly|bitterly|freezing cold
+    stuffy|runny|blocked|snotty nose
+    have|got|had|with .. cold .. nose|runny|sniffles|sneezing|just|only|throat|little|allergies
+    beat|killed|crushed|destroyed|smashed|smoked|buried|spanked|slaughtered .. them|us|him|rivals|team|opponents|opponent
+    we|they|us got killed|crushed|destroyed|smashed|smoked|buried|slaughtered
+    workout|practice|coach|set|sets|drill|session|conditioning|class|exam|exercise|run|hill|sprints|test .. killed|kills|killing|destroyed|wrecked|smoked|murdered|crushed|buried|ended|broke .. me|us
+    tired .. school|work|travel|exams|kids|baby|gardening|late|movie|party|practice|bus|flight|training|game|match|good
+    good|nice|pleasantly|happy|healthy|usual tired
+    gassed|pooped|beat|wiped .. practice|game|running|sprints|training|match|today
+    asleep in|on|during|at .. math|class|bus|couch|school|car|movie|history|train|meeting|desk
+    watch|watching|look|looking .. for .. joint|swelling|fever|numbness .. none|no|nothing|isnt
+    blood|heart|thyroid|allergy|vitamin|acne|birth pressure|pill|tablet|pills|meds|medicine|vitamins|control
+    take|took|taking .. vitamin|vitamins|creatine|magnesium|protein|melatonin|zinc|iron
+    PILL .. for .. headache|head|cramps|period|cold|fever|tooth|teeth|migraine|knee|back
+    woke|wake|wakes|waking|woken|kept|keeps|awake|up ... pee|bathroom|toilet|loo|noise|noises|heat|mosquito|neighbours|neighbors|thunder|party|baby|dog|cat|phone|alarm|roommate|snoring|siren|kids|thirsty|hungry|hot|feed
+    bathroom|toilet|noise|heat|mosquito|neighbours|neighbors|thunder|baby|dog|cat|roommate|snoring|kids ... woke|wake|wakes|kept|keeps|up|awake .. me
+    sleep|slept|sleeping .. bad|badly|poorly|little|less ... baby|heat|noise|party|neighbours|neighbors|exam|exams|travel|jetlag|hotel|dog|nervous|excited
+    sweat|sweating|sweaty|sweats|sweated ... heat|warm|hot|humid|humidity|workout|practice|training|sun|sauna|gym|nervous|blanket|summer
+    shirt|jersey|hoodie|clothes|cap .. soaked|drenched|wet ... practice|game|workout|rain|training|match|water
+    lost|losing|lose|cut|cutting|drop|dropping .. weight|pounds|lbs|kilos|kg .. on .. diet|keto
+    lost|losing|lose|cut|cutting|drop|dropping .. weight|pounds|lbs|kilos|kg .... season|purpose|wrestling|class|gym|running|coach|cutting|fat|goal|plan|healthy|calories
+    hair|face|tongue|mouth|lips .. dry|chapped|sunburn|braces|dentist|spicy
+    face .. hot|red|flushed .. sun|running|practice|run|embarrassed
+    had|got|have .. face .. palm|mask|paint
+    legs|knees|thighs|quads|feet .. heavy|dead|jelly|wobbly|weak|shaky|tired|burning|toast|rubber .. run|running|squats|leg|practice|sprints|conditioning|lunges|hills|yesterday|training|skiing|match|game|jumps|stairs|bike|race|tournament|plyos
+    knees|knee|back|neck|hips|ankles|ankle .. creak|creaks|crack|cracks|click|clicks|pop|pops|stiff|tight|sore|achy
+    balance .. drill|drills|board|beam|exercise|exercises|work|pad|training|better|good|improved|delivery|bike
+    off balance .. throw|throwing|swing|pitch|delivery|release|landing|shot
+    walk|walked|walks|walking .. batter|batters|runs|off|dog|home|school|class|NUM
+    words|speech .. coach|class|pregame|wedding|motivational|pep|long|gave|kind|wise
+    eye|eyes .. on|ball|tired|test|doctor|contact|contacts|black|peeled|closed|open|dry|itchy|watery|glasses|sun
+    seeing|see|saw .. ball|pitches|ball|it well|good|better|clear
+    fainted|fainting .. kid|girl|boy|player|teammate|classmate
+    room|head .. spinning .. numbers|plays|signs|info|homework
+    collapsed|collapse .. in|into|on|onto .. bed|couch|sofa|chair|standings|second|ninth
+    locked|stuck .. out|in|inside|traffic|car|house|gym|locker|lobby|elevator
+    snap|snapped|snaps .. picture|photo|throw|at|towel|band|gum|fingers|at .. sister|brother|mom|coach|ref|me
+    band|tape|strap|string|lace|cord .. snapped|broke|ripped|tore|popped|snaps
+    click|clicked|clicks .. right|with|together|mechanics|finally|well|team|it all|everything|timing|delivery
+    something|it|everything|things|mechanics|timing|swing .. clicked .. finally|today|mechanics|timing|delivery|well
+    dead lift|lifts|weight|heat|tired|arms|asleep
+    lump|bump|bruise .. shin|leg|knee|thigh|hip|forehead|toe
+    weather|season|rain|coach|work|travel .. broke|broken|interrupted|killed|ruined|wrecked .. plan|schedule|rhythm|routine|training
+    at no point .. pop|slip|hurt|numb|tingle|swell
+    glad|happy|relieved .. didnt|not|no|nothing .. fall|fell|slip|pop|hurt
+    almost|nearly|afraid .. fall|fell|tripped|slipped .. but .. good|caught|fine|didnt|ok|well
+    fall asleep|behind|in|apart|for|off|break|semester|ball
+    fell .. love|asleep|behind|apart|silent|short|flat|laughing
+    slept|sleep .. wrong|weird|funny .. neck|its|but .. gone|fine|ok
+    hangs|hanging|hang .. low|out|around|tough|with|time|up
+    shock .. win|loss|news|result|score|trade
+    cracked|crack .. smile|joke|jokes|up|open|beer|whip|code|top
+    pins .. bowling|knocked|strike|map
+    ice|iced|icing .. after|throwing|practice|game|always|usual|routine|minutes
+    pumped|stoked|hyped|psyched .. up|for|game|about
+    hurting|hurt .. myself .. again|sliding|lifting|throwing|worse|more|further|playing|trying
+    hurt|hurting|hurts .. team|chances|pride|ego|feelings|standings|us
+    cutting|cut myself .. shaving|cooking|kitchen|slack|off|short|knife|paper|some
+    harm|harming .. no|foul|team
+    disappear .. from|into|when|work|zone
+    pointless|no point .. arguing|throwing|practice|warming|rushing|stretching|hurrying|in rushing
+"""
