@@ -47,6 +47,8 @@ CAUSES: Final = """
     end of .. bat
     hit|hitting one off
     metal|cold bat
+    gloves
+    gardening|shoveling|shovelling|shoveled|snowman
 """
 
 HABITS: Final = """

@@ -88,6 +88,7 @@ TALK: Final = """
     hair|face|tongue|mouth|lips .. dry|chapped|sunburn|braces|dentist|spicy
     face .. hot|red|flushed .. sun|running|practice|run|embarrassed
     had|got|have .. face .. palm|mask|paint
+    arms|arm|shoulders|hands .. jello|jelly|noodles|noodle|spaghetti|rubber|toast|dead|cooked|fried|lead|mush|pudding|heavy|shaky .... pushups|pullups|dips|workout|lift|lifting|gym|swim|swimming|rowing|climbing|planks|curls|bench|burpees|carrying|moving
     legs|knees|thighs|quads|feet .. heavy|dead|jelly|wobbly|weak|shaky|tired|burning|toast|rubber .. run|running|squats|leg|practice|sprints|conditioning|lunges|hills|yesterday|training|skiing|match|game|jumps|stairs|bike|race|tournament|plyos
     knees|knee|back|neck|hips|ankles|ankle .. creak|creaks|crack|cracks|click|clicks|pop|pops|stiff|tight|sore|achy
     balance .. drill|drills|board|beam|exercise|exercises|work|pad|training|better|good|improved|delivery|bike
@@ -116,6 +117,19 @@ TALK: Final = """
     hangs|hanging|hang .. low|out|around|tough|with|time|up
     shock .. win|loss|news|result|score|trade
     cracked|crack .. smile|joke|jokes|up|open|beer|whip|code|top
+    hit|stubbed|jammed|broke|hurt .. pinky|big|little|small toe|toes .. on|against|in|into
+    pinky|big|little|small toe|toes
+    hit .. by inspiration|nostalgia|reality|homework|allergies|boredom|realization|bill|truth
+    quit|stop asking|complaining|whining|worrying|bugging|nagging|playing|smoking|texting|lying|yelling
+    popped .. tire|tyre|flat|bike|ball
+    feel|feels|felt weak .. math|science|school|class|english|history|knees|butterflies|love
+    wanna|want|could|might|almost|gonna|would barf|puke|vomit .. lol|ate|much|food|gross|smell|thinking|class|nervous|exam|laughing
+    out of breath .. after|from .. hill|run|stairs|sprint|race|set|rally|laps|warmup .. but|recovered|soon|normal|quickly
+    knee|ankle|shin|toe|foot|hip .. swollen|swelling|puffy|bruised|fat .. sliding|kick|kicked|bug|sprain|sprained|twisted|turf|jump|jumps|landing|knock
+    fast|racing|pounding .. before .. match|game|meet|race|serve
+    heart .. fast|racing|pounding|quick .. before|during|after .. match|game|meet|race|serve|run|sprint|sprints
+    nervous|excited|scared|thrilled .. heart .. fast|racing|pounding|quick
+    arm|shoulder|body feels|feel|felt .. free|loose|good|nice .. and .. warm|loose
     pins .. bowling|knocked|strike|map
     ice|iced|icing .. after|throwing|practice|game|always|usual|routine|minutes
     pumped|stoked|hyped|psyched .. up|for|game|about

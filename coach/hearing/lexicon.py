@@ -14,7 +14,8 @@ from coach.hearing.signs_arm import ARM_SIGNS
 from coach.hearing.signs_body import BODY_SIGNS
 from coach.hearing.signs_everyday import EVERYDAY_SIGNS
 from coach.hearing.signs_joint import JOINT_SIGNS
-from coach.hearing.signs_told import TOLD_SIGNS
+from coach.hearing.signs_told_arm import TOLD_ARM
+from coach.hearing.signs_told_body import TOLD_BODY
 from coach.hearing.vocabulary import FAMILIES
 from coach.hearing.words import lowered, words_of
 from coach.model.flags import Group
@@ -52,7 +53,7 @@ class Lexicon(NamedTuple):
     refused: tuple[Refusal, ...] = ()
 
 
-_ALL_SIGNS: Final = (*ARM_SIGNS, *JOINT_SIGNS, *BODY_SIGNS, *EVERYDAY_SIGNS, *TOLD_SIGNS)
+_ALL_SIGNS: Final = (*ARM_SIGNS, *JOINT_SIGNS, *BODY_SIGNS, *EVERYDAY_SIGNS, *TOLD_ARM, *TOLD_BODY)
 
 
 def _built_in() -> Lexicon:

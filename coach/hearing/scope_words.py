@@ -101,7 +101,7 @@ PAST: Final = _set(
     "ago grade childhood formerly preseason previously initially originally historical"
 )
 PAST_PAIRS: Final = _pairs(
-    "last month|last year|last week|last season|last summer|last fall|last winter|last spring|"
+    "last month|last year|last week|last season|last summer|last autumn|last fall|last winter|last spring|"
     "used to|high school|middle school|years back|months back|weeks back|year before|"
     "history of|before surgery|pre surgery|in college|past history|other week|"
     "other month|previous season|no longer|when younger|back then|last monday|last tuesday|last wednesday|last thursday|last friday|last saturday|last sunday|last january|"
@@ -153,7 +153,9 @@ OTHERS: Final = _set(
     "their hes shes boy girl lad mate mates setter libero trainer bro reliever batter student he "
     "someone somebody dude bf gf gran nan boss classmate outfielder infielder fielder baseman nephew "
     "ref referee umpire ump stepdad stepmom fiance fiancee teacher grandson granddaughter "
-    "bestie besties niece manager quarterback qb striker bowler"
+    "bestie besties roomie roomies homie homies sis hubby wifey papa mama grandad granny pal pals kiddo twin flatmate housemate landlord cousins neighbors neighbours "
+    "parents sisters brothers aunty auntie rival rivals fan fans audience crowd "
+    " niece manager quarterback qb striker bowler"
 )
 CARERS: Final = _set("trainer doc doctor medic medics physio paramedic")
 JOINS_CLAUSE: Final = _set("and so because cause cuz bc then while but")

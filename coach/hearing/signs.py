@@ -113,7 +113,7 @@ def _around(words: Sequence[Word], lexicon: Lexicon) -> _Around:
     keys: set[str] = set().union(*(word.keys for word in words))
     return _Around(
         matches(words, lexicon.causes),
-        bool(keys & _EXERTION),
+        bool(keys & _EXERTION) or {"leg", "day"} <= keys,
         bool(keys & _SCORING),
         bool(matches(words, lexicon.habits)),
         "ELSEWHERE" in keys and "PART" not in keys,
@@ -132,7 +132,7 @@ def _softened(words: Sequence[Word], entry: Entry, match: Match, around: _Around
         return not words_free_of(words, _MEALS)
     if len(match.at) == 1 and _describes_other(words, match.at[0]):
         return True
-    if "DROOP" in own:
+    if "DROOP" in own or (entry.group == Group.STROKE_SIGNS and not around.causes):
         return False
     if entry.group in _CAUSED and any(not taken.issuperset(cause.at) for cause in around.causes):
         return True

@@ -120,7 +120,7 @@ ARM_SIGNS: Final = (
         PART .. no longer .. feel|feels
         PART .. like .. someone|somebody|another|other
         PART .. not .. connected|attached
-        PART .. gone|missing
+        HANDS .. is|are|feels|feel|felt|was|were gone|missing $
         PART .. gone to sleep
         PART .. taub|entumecida|dormido
         PART .. doesnt|didnt|cant|wont|not register|registering|sense|sensing|detect|recognize

@@ -71,7 +71,6 @@ JOINT_SIGNS: Final = (
         shift|slip|slide .. and|then .. clunk|back
         came|come|comes|coming out .. SOCKETED
         come|came out .. and .. did|back
-        SOCKETED .. left
         it went|goes|slid|slides|popped|pops out .. back|front|when|and|again|bottom
         shoulder|joint .. GIVES way|out
         it GIVES way

@@ -19,7 +19,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "deltoid deltoids delt delts scapula labrum cuff humerus glenohumeral blade acromion",
     "ELBOW": "elbow elbows ucl",
     "RIBS": "ribs rib stomach belly gut guts abdomen tummy spleen abs midsection flank",
-    "CHEST": "chest sternum breastbone ribcage",
+    "CHEST": "chest sternum breastbone breast ribcage",
     "CALF": "calf calfs",
     "LEG": "leg legs thigh thighs",
     "FACE": "face mouth eyelid smile cheek lip lips",
@@ -263,6 +263,10 @@ def _families() -> dict[str, frozenset[str]]:
         for member in members.split():
             for word in SIGN_WORDS[member].split():
                 keys[word].add(name)
+    for family in ("PART", "HEART", "CHEST", "FACE", "LEG", "CALF", "ELBOW"):
+        for names in keys.values():
+            if family in names:
+                names.add("BODY")
     return {word: frozenset(names) for word, names in keys.items()}
 
 

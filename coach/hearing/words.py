@@ -61,8 +61,11 @@ def _joined(out: list[Word], raw: str) -> tuple[str, int, str] | None:
         count, joined = 1, _NOT_AFTER[last]
     elif raw == "longer" and last == "no" and before_last in ("can", "could"):
         count, joined = 2, _NOT_AFTER[before_last]
-    elif raw == "to" and last == "able" and before_last in _NOT_ABLE:
-        count, joined = 2, "cant"
+    elif raw == "to" and last == "able":
+        count = 3 if before_last in ("been", "be") and len(out) > 2 else 2  # noqa: PLR2004
+        if len(out) < count or out[-count].text not in _NOT_ABLE:
+            return None
+        joined = "cant"
     else:
         return None
     first = out[-count]
@@ -70,7 +73,7 @@ def _joined(out: list[Word], raw: str) -> tuple[str, int, str] | None:
     return joined, first.start, first.before
 
 
-_NOT_ABLE: Final = frozenset("not isnt wasnt arent werent aint never havent hasnt".split())
+_NOT_ABLE: Final = frozenset("not isnt wasnt arent werent aint never havent hasnt hadnt wont".split())
 
 
 def lowered(text: str) -> str:
@@ -110,7 +113,10 @@ def words_of(text: str, families: Mapping[str, frozenset[str]]) -> list[Word]:
     for found in _WORD.finditer(low):
         start, end = found.span()
         before = low[last:start]
-        raw = found.group().replace("'", "")
+        raw = found.group()
+        if raw.endswith("'s") and "BODY" in families.get(raw[:-2], ()):
+            raw = raw[:-2]  # "my arm's gone numb"
+        raw = raw.replace("'", "")
         if before == " " and out and raw in _JOINS:
             joined = _joined(out, raw)
             if joined is not None:

@@ -1,4 +1,4 @@
-"""Warning signs as people tell them: by what no longer works, in jokes, in borrowed grammar.
+"""Warning signs of the whole body as people tell them: roundabout, in jokes, in borrowed grammar.
 
 Law: data only; how a pattern is written is told in `patterns`. `stop` patterns are clear signs,
 `ask` patterns lead to one closed question. May be added to, never taken from. Wording from memory
@@ -11,250 +11,7 @@ from typing import Final
 
 from coach.model.flags import Group
 
-TOLD_SIGNS: Final = (
-    (
-        Group.NUMB_TINGLE,
-        "S08",
-        "stop",
-        """
-        PART .. fuzzed|fuzzing|zoned|tuned|checked|clocked out
-        DIGIT|hand|fingers|palm|forearm .. offline|unplugged|airplane|muted|mute|anesthesia|novocaine
-        PART .. on mute|airplane
-        HANDS .. wrapped|bubble|gloved|padded|cushioned
-        PART .. logged off
-        PART .. like tv|pins|ants|bees|soda|champagne|sparkling|velcro
-        ants|bugs|bees|needles|pins .. in|on|under|inside .. PART
-        havent|hasnt .. feeling|sensation .. PART
-        PART .. havent|hasnt .. feeling|sensation
-        cant|couldnt|dont|doesnt|no .. feel|feeling .. from .. elbow|wrist|shoulder|knuckles down
-        cant|couldnt feel .. past|below|beyond|under .. elbow|wrist|shoulder|knuckles
-        half|side|back|outside|inside|edge|tip .. of .. HANDS|ARM .. asleep|dead|gone|numb|missing|sleeping
-        lost .. touch .. DIGIT|HANDS
-        CANT .. tell .. if|whether .. DIGIT|HANDS .. touching|touch|open|closed
-        phantom|ghost DIGIT|hand|arm
-        PART .. belongs to .. someone|somebody|another|other
-        """,
-    ),
-    (
-        Group.NUMB_TINGLE,
-        None,
-        "ask",
-        """
-        PART .. offline|unplugged|airplane|muted|mute|anesthesia|fuzzed
-        HANDS & prickled|itches|tickled|ticklish|woolly|thick|sleepy|sleep
-        feel|feels|felt .. through .. glove|gloves|sock|layer|paper
-        """,
-    ),
-    (
-        Group.WEAK_DROP,
-        None,
-        "stop",
-        """
-        havent|hasnt .. strength|power|force|grip
-        no more|longer strength|power|force|grip
-        not|no .. enough strength|power|force
-        without strength|power|force
-        PART|hand|grip .. just lets|let|letting go
-        PART .. powerless|strengthless|unresponsive
-        CANT .. open|close .. THING|DAILY|package|packet|bag|can|tin|cap|lid|wrapper
-        CANT .. LIFT|hold|carry|raise .. THING|DAILY|fork|spoon|pencil|coffee|mug|cup
-        CANT .. brush|wash|dry|comb|do|dress|shave|feed|wipe .. hair|teeth|myself|face
-        PART .. falls|fell|drops|dropped|sinks|goes|comes down|off .. alone|itself|own
-        PART .. jelly|jello|pudding|spaghetti|noodle|noodles|rubber|mush .. CANT|wont|since|when|cant
-        PART .. no|zero juice|gas|zip|fire|oomph|force|power|strength .. left|back|in
-        PART .. quit|quits|died|bailed|retired|resigned on me
-        arm|hand|shoulder .. just quit|quits|died|bailed|retired|resigned
-        grip|strength .. BE .. baby|toddler|kitten|grandma|newborn
-        PART .. weak|weaker .. baby|kitten|noodle|newborn
-        THING|ball|everything .. falls|fall|falling|fell|drops|slips .. from|out .. HANDS
-        CANT .. throw .. past|over|more|farther|further .. NUM
-        PART wont|cant|couldnt|doesnt throw|hold|lift|grip|raise|push|pull|obey|cooperate
-        need|needed|use|used|using|take|takes .. both|two hands .. to|for .. LIFT|HOLD|THING|pick|drink|brush
-        CANT .. get .. PART .. off|from .. table|bed|side|lap|leg|pillow
-        PART .. stopped|stops .. working|responding|obeying|listening
-        strength|power|grip|force .. only half|quarter
-        less strength|power|force|grip .. PART|than|since|in|now
-        """,
-    ),
-    (
-        Group.WEAK_DROP,
-        None,
-        "ask",
-        """
-        CANT MOTOR a|an|the|my|this|that|even|with
-        CANT HOLD|LIFT|PUSH a|an|the|my|this|that|even|with
-        PART .. less strong|powerful
-        PART .. tires|tired .. quicker|faster|easily|sooner
-        no|zero|less juice|gas|zip|oomph|pop .. PART
-        PART .. spaghetti|noodle|jello|jelly|pudding|mush|rubber
-        felt|feels|feel|like .. spaghetti|noodle|noodles|pudding|jello .. after|by|at .. NUM|pitch|throw|set
-        """,
-    ),
-    (
-        Group.SWELLING_COLOUR_COLD,
-        "S01",
-        "stop",
-        """
-        PART .. thick|fat .. than|since|today|compared|other
-        WORN|shirt .. tight .. only|one|this|that side|arm|wrist
-        WORN dont|doesnt|wont|didnt|cant .. fit|come|go
-        PART .. blown|blew|swole|puffed|ballooned|inflated|pumped .. up|like|twice
-        PART .. inflated|inflating|balloon|balloons
-        PART .. COLOUR .. HUE
-        BE COLOUR HUE .. PART
-        PART turned|went|gone|goes|is .. plum|eggplant|grape|smurf|avatar|ghost|corpse|chalk|wax
-        veins .. PART|chest .. not|werent|never .. before
-        """,
-    ),
-    (
-        Group.SWELLING_COLOUR_COLD,
-        "E04",
-        "stop",
-        """
-        HANDS .. cold .. other .. fine|warm|normal|ok|not
-        PART .. cold and COLOUR|numb|RED
-        HANDS .. COLOUR .. when|while|after|during .. throw|throwing|play|pitch|serve|practice|game|bowl
-        DIGIT|hand|nails .. smurf|corpse|snowman|ghost|dead
-        """,
-    ),
-    (
-        Group.LOST_MOTION,
-        "B06",
-        "stop",
-        """
-        CANT .. REACH .. HEIGHT|DAILY|top|back|ear|neck|face|mouth|hair
-        LOST .. NUM .. degrees|percent|inches
-        NUM .. degrees .. gone|less|missing|short|lost
-        PART .. not|doesnt|wont|dont|cant .. go|goes|move|moves|bend|rise|raise|turn|reach|lift|stretch|rotate .. past|above|over|beyond|higher|further|farther|behind|back|all|fully|how|like
-        stuck .. halfway|midway|partway .. used|before|could|last|yesterday
-        PART .. stiffened|seized|froze|locked|tightened|rusted up|solid|shut|overnight
-        shoulder|elbow|joint .. stiffened .. CANT|wont|not
-        CANT .. comb|brush|wash|do|scratch|wipe|fasten|tuck|zip .. hair|back|bra|shirt|butt|dress
-        CANT .. sleeve|shirt|jacket|jersey|coat|bra .. on|off|anymore|without
-        CANT .. touch|get|put|bring .. back|shoulder|ear|neck|pocket|opposite|mouth
-        lost .. reach|turnout|layback|extension|bend
-        CANT .. straight|straighten|bend .. elbow|arm|it
-        only goes|go|moves|gets|comes .. halfway|partway|shoulder|NUM
-        less|lost range|motion|movement|mobility .. than|since|week|today|overnight
-        """,
-    ),
-    (
-        Group.LOST_MOTION,
-        "B06",
-        "ask",
-        """
-        doesnt|dont|wont|cant|not .. go|move|reach|bend|rotate|turn|lift .. as|so far|high
-        stuck halfway|midway|partway
-        not as far
-        LOST .. degrees
-        PART .. stiffer|tighter .. week|yesterday|before
-        CANT .. go .. past|above|higher
-        """,
-    ),
-    (
-        Group.DISLOCATION_SLIP,
-        "S05",
-        "stop",
-        """
-        went|came|go|goes|come|comes|popped|slid|jumped|slipped|hopped out and|then .. back|in|again|returned
-        hopped|jumped|skipped|leaped|bounced|glitched out .. slid|back|went|for|and
-        popped|slipped|slid|came|jumped out of .. socket
-        bone|ball .. came|went|come|goes|comes|jumped|popped|moved|slid .. out|away
-        SOCKETED|bone .. out .. and .. returned|back|in|again
-        SOCKETED .. left .. chat|building|station|group|planet|body|home
-        SOCKETED .. wants|wanted|tries|tried|threatens .. to .. go|come|slip|pop|slide|jump out
-        it|shoulder|joint .. out of .. cup|pocket|groove|rail|hinge|hinges|rails
-        joint|shoulder|it .. slides|slips|shifts|rides .. out .. position|line
-        COME .. out .. of .. cup|groove
-        catching|catches|locking|locks|clunking|grabbing .. on me|and .. hurts|pain|painful
-        SOCKETED .. glitched|glitches|unclipped|unhinged|derailed|misaligned
-        """,
-    ),
-    (
-        Group.DISLOCATION_SLIP,
-        None,
-        "ask",
-        """
-        goosey|goosy
-        sensation|feeling .. could|would|will|might .. SLIP|come|pop|go
-        about|going|gonna|could|might|would|will come|pop|fall|slip|go out
-        PART .. not|doesnt .. trust|trustworthy|reliable
-        SOCKETED|it .. moves|slides|shifts too much|far
-        """,
-    ),
-    (
-        Group.DEFORMITY,
-        "E03",
-        "stop",
-        """
-        PART .. other|another|different|strange|new form|shape|outline|contour|silhouette|look
-        outline|contour|shape .. PART .. CHANGED|different|dropped|off|not
-        bone .. under .. skin .. sticking|mountain|hill|up|out|poking|tent|higher
-        mountain|hill|bump|corner|edge .. under .. skin
-        got|have|has|theres|is a .. step|ledge|shelf|corner|cliff .. where|on|at .. shoulder|collarbone
-        PART .. square .. round
-        something|bone .. poking|sticking|pushing .. out|up|through
-        PART .. doesnt|dont|not .. look .. like .. other|left|right|before
-        """,
-    ),
-    (
-        Group.POP_WITH_LOSS,
-        "S06",
-        "stop",
-        """
-        something|muscle|tendon|it went|goes|go twang|ping|bang|snap|rip|pop|crack|crunch|boom
-        something broke|burst|exploded|went|gave|ripped|tore .. inside|in .. PART|there|it|me
-        made|did|heard|hear .. crack|snap|crac|krak|bang|pop .... no|CANT|cant|weak|strength|force|hurts|after
-        tearing|ripping|snapping|popping sensation|feeling|sound|noise
-        PART .. toast|useless|dead .... POP
-        POP .... toast|useless|nothing left|dead
-        POP .... then|and .. nothing
-        """,
-    ),
-    (
-        Group.ELBOW_POP,
-        "S07",
-        "stop",
-        """
-        ELBOW .. inside|inner|medial .. crack|crac|krak|tac|tack|snap|POP|pop
-        inside|inner|medial .. elbow ... PAIN|sharp|zing|stab|knife|strong
-        sharp|strong|sudden|stabbing|bad pain .. inside|inner|medial .. ELBOW
-        PAIN .. inside|inner|medial .. side|part|of .. ELBOW
-        ELBOW .. made|did|went|goes .. tac|tack|crack|snap|pop|crac|click|bang
-        """,
-    ),
-    (
-        Group.TRAUMA_FALL,
-        None,
-        "stop",
-        """
-        fall or|and blow|hit|knock|bump
-        blow to .. PART|head|shoulder
-        i have|had fall|fallen|fell
-        fall|fell|fallen .. from|off|down|in|on|with .. VEHICLE
-        fell|fall|falls|fallen|slipped|tripped|crashed .... PART .. under|underneath|beneath|below
-        player|guy|girl|man|car|bike|someone|somebody|opponent .. crashed|crash|ran|jumped|fell|ran|hit|smashed .. in|into|on|onto|with|against .. my|me|PART
-        crashed|crash|smashed in|into|on|against|with my|me|PART
-        PART .. ate|met|kissed|hit .. curb|ground|floor|pavement|concrete|wall|dirt|turf|ice
-        PART .. broke|took|caught|absorbed .. fall|impact|landing|hit|blow
-        ran|run|running|sprinted .. into .. wall|fence|post|pole|net|door
-        line drive|liner|ball|puck|shot .. nailed|hit|got|smoked|drilled|caught|pegged .. me|PART
-        trucked|steamrolled|bulldozed|laid out|freight
-        came|come|coming|went|going down on .. PART|outstretched|side|it
-        took|got .. shoulder|knee|elbow|head|helmet|boot .. to|in|into|on .. PART|shoulder|arm
-        from the horse|bike|ladder|stairs|roof|tree|scooter|skateboard
-        """,
-    ),
-    (
-        Group.TRAUMA_FALL,
-        None,
-        "ask",
-        """
-        stumbled|stumble .. caught|myself|arm|hand
-        bumped|knocked|hit|clipped .. my|into .. PART|me
-        caught myself .. with|on|arm|hand
-        """,
-    ),
+TOLD_BODY: Final = (
     (
         Group.ABDOMEN_BLOW,
         "E10",
@@ -270,6 +27,8 @@ TOLD_SIGNS: Final = (
         "E01",
         "stop",
         """
+        tight|tightness|pressure|band|belt|strap|vice|ring|strong|strongly .. round|around|across|over .. CHEST
+        CHEST .. linebacker|linebackers|elephant|piano|car|fridge
         CHEST .. sitting|sits|sat|standing|stands|stepping|parked|lying .. on it|me
         someone|somebody|something|elephant|truck|weight|brick .. sitting|sits|parked|standing|lying|laying|stepping .. on .. CHEST|it
         CHEST .. like .. someone|somebody|something|weight|elephant .. on
@@ -285,6 +44,9 @@ TOLD_SIGNS: Final = (
         "E02",
         "stop",
         """
+        pain|PAIN .. CHEST .. air|breath|breathe|inhale
+        lungs .. tapped|quit|gave|give|shut|empty
+        breathless|winded|puffed .. just|only|from|after|by .. walking|talking|standing|sitting|stairs|mailbox|nothing
         havent|hasnt|have|has|no|get|got|getting not|no|enough|little|zero air|breath|oxygen
         havent|hasnt|cant|couldnt .. air|oxygen .. in|also|when|even|enough|get|sit|sitting|lie|walk|talk
         have|has|having|get|getting no air
@@ -301,6 +63,10 @@ TOLD_SIGNS: Final = (
         "E08",
         "stop",
         """
+        HEART .. NUM .. sitting|resting|bench|bed|couch|still|nothing|rest|lying
+        HEART .. beats|beat|beating|is|goes|going .. irregular|irregularly|uneven|unevenly|wrong
+        dizzy .. and|then .. dark|black|fell|down|floor
+        passed|pass out .. in|at|on|during
         black|dark .. before|in|in front of .. eyes
         everything|room|world|head|all turns|turned|turning|spins|spinning .. around|round|and|i|me
         HEART .. jumps|jumping|stumbles|stumbling|gallops|galloping|drum|drums|drumming|thudding|thuds|somersaults|hiccup|hiccups|trips|pauses
@@ -328,6 +94,9 @@ TOLD_SIGNS: Final = (
         "E07",
         "stop",
         """
+        FACE .. wont|doesnt|cant|not smile
+        one side .. FACE
+        FACE .. hangs|hanging|droops|sags|down|lower .. side|one|left|right
         side|half|corner .. FACE .. NOT|CANT|doesnt|wont|hanging|hangs|low|lower|frozen|stiff|numb|down|sleeping|slack|lame|paralyzed|weird|gone|drops|move
         FACE .. NOT|doesnt|wont|cant .. move|moves|moving|work|working|smile
         speak|speaking|spoke|talk|talking .. strange|weird|slurred|slow|funny|drunk|unclear|mush|wrong|like
@@ -357,6 +126,9 @@ TOLD_SIGNS: Final = (
         "E06",
         "stop",
         """
+        LEG .. buckle|buckles|buckled|shaky|unsteady|steady|weak|wobbly .. and .. hands|fingers|hand
+        LEG .. not .. steady|stable|sure
+        CANT|lost|losing|no control .. bladder|bowel|bowels|pee|poop|urine
         LEG .. arent|isnt|not|dont|doesnt|wont|cant .. listening|listen|obeying|obey|cooperating|cooperate|responding|follow|do|hold|carry|steady
         walk|walking|walks .. like .. drunk|newborn|baby|deer|giraffe|sailor|boat|ice|zombie|penguin|toddler
         unsteady|wobbly|shaky on .. feet|legs
@@ -388,6 +160,11 @@ TOLD_SIGNS: Final = (
         "B11",
         "stop",
         """
+        temperature|temp|fever .. thirty|forty|hundred
+        stomach|tummy|belly virus|bug|flu
+        both ends
+        shivered|shivering|shook .. night|all|hours
+        chills|shakes and .. chills|shakes|fever|sweats
         have|had|has|got|having|running .. temperature|temp
         temperature .. NUM
         have|had|got|having .. runs|squits|trots
@@ -417,6 +194,8 @@ TOLD_SIGNS: Final = (
         "S03",
         "stop",
         """
+        WOUND .. water|liquid|fluid|blood|stuff|pus .. comes|coming|came|out|runs|running
+        WOUND .. RED .. and .. water|liquid|fluid|pus|hot|swollen|comes
         cut|scar|wound|incision .. from|of .. operation|surgery|op .. LEAK|HOT|RED|open|smells
         WOUND .. opened|open|opening|split|burst|came|come
         pus .. there|in|from|coming|out|WOUND|cut
@@ -429,6 +208,7 @@ TOLD_SIGNS: Final = (
         "S04",
         "stop",
         """
+        LEG|calf .. big|thick|fat|hot|red|swollen|huge and .. big|thick|fat|hot|red|swollen|painful|warm|tender
         CALF .. blew|blown|ballooned|swole|thick|fat|huge|bigger|puffy|tender|tenderness
         one|left|right LEG|calf .. thick|fat|huge|bigger|puffy|swollen|tender|PAIN .. painful|hot|warm|red|knee|than|hurts|calf|swollen|since
         thick|painful|swollen|tender|warm|hot|red .. behind .. knee
@@ -441,6 +221,16 @@ TOLD_SIGNS: Final = (
         "B01",
         "stop",
         """
+        woke|wake|waking|wakes up .. crying|screaming|tears|agony|sobbing|moaning
+        all day and|plus|all .. night
+        shoulder|arm|elbow|it|pain|ache .. rave|party|concert|parade|riot .. all|night
+        CANT|not|no find .. position .. sleep|lie|lay|rest
+        slept|sat|sleep|sit .. in|on .. armchair|chair|recliner|sofa|upright .... nights|PAIN|because|lying
+        lying|laying .. down .. unbearable|impossible|torture|agony|kills|worse
+        icing|ice .. at|since .. NUM am|oclock
+        keeps|kept .. me|us .. up|awake .. until|till|til|all|small|most
+        PAIN .. at .. rest .. nothing
+        PAIN .. does|doesnt|dont|will|wont not|go .. away
         shoulder|arm|elbow|pain .. disturbed|disturbs|ruined|ruins|wrecked|destroyed|robbed|stole .. sleep|night|nights
         shoulder|arm|elbow|pain|ache .. screaming|throbbing|barking|howling|pounding|burning .. at|all|in|through .. NUM|night|am|nite
         zero|no|little sleep because|cause|from|due|thanks|with .. of|it|PART|PAIN|to
@@ -462,6 +252,9 @@ TOLD_SIGNS: Final = (
         "B01",
         "ask",
         """
+        PAIN .. last night
+        up|awake at NUM .. icing|ice|holding|pacing|rocking|again
+        also|even when|while|if .. do|doing nothing
         PAIN|PART|it disturbed|disturbs|interrupted|interrupts .. sleep|night
         8|9|10|eight|nine|ten and|an|maybe .. climbing|rising|worse|worsening|up|growing
         """,
@@ -552,6 +345,13 @@ TOLD_SIGNS: Final = (
         "E11",
         "stop",
         """
+        finish|end|ending|finishing|take|taking|quit .. my life
+        offing|off|unalive|unaliving|delete|deleting|hang|hanging|shoot|shooting|drown|drowning|poison myself
+        sleep|asleep|bed .. and|to .. never|not wake
+        leave|leaving .. this world|earth|life
+        nobody|noone|no one .. would|will .. miss|notice|care .. me|if|gone
+        burden to|on .. everyone|family|everybody|all|them|others
+        life .. is|feels|seems .. pointless|meaningless|worthless|over|hopeless
         think|thinking|want|wanna|going|like|plan .. to|about|of kill|killing|end me|myself|life|it
         dont|not|cant|doesnt want|wish|like .. to|live .. live|living|be alive|exist .. more|anymore
         dont|not|doesnt want .. live .. more|anymore|longer
@@ -571,6 +371,15 @@ TOLD_SIGNS: Final = (
         point of|in .. anything|it all|everything|trying
         disappear
         harm|harming|cutting
+        """,
+    ),
+    (
+        Group.FEVER_INFECTION,
+        "S02",
+        "stop",
+        """
+        PART|joint .. hot|warm|red and .. hot|warm|red|big|thick|swollen
+        PART|joint .. HOT .. RED
         """,
     ),
 )

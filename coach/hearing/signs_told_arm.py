@@ -1,0 +1,322 @@
+"""Warning signs of arm and joint as people tell them: by what no longer works, in jokes.
+
+Law: data only; how a pattern is written is told in `patterns`. `stop` patterns are clear signs,
+`ask` patterns lead to one closed question. May be added to, never taken from. Wording from memory
+and common usage, to be signed by a clinician.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+from coach.model.flags import Group
+
+TOLD_ARM: Final = (
+    (
+        Group.NUMB_TINGLE,
+        "S08",
+        "stop",
+        """
+        BUZZ ... to|into|down .. PART
+        PART .. botoxed|botox|lidocaine|novocained|dentist|injected|anesthetized
+        like .. DIGIT|HANDS .. isnt|not|wasnt|arent|werent there
+        soda|sparkling|mineral|fizzy water .. PART
+        PART .. soda|sparkling|mineral|fizzy water
+        CANT tell .. from|and|or|between .. DIGIT|HANDS
+        CANT feel .. with|through|in .. DIGIT|HANDS
+        PART .. buffering|loading|lagging|disconnected .. feel|numb|tingle
+        needle|needles .. DIGIT|HANDS
+        DIGIT|HANDS .. needles|needly
+        PART .. fuzzed|fuzzing|zoned|tuned|checked|clocked out
+        DIGIT|hand|fingers|palm|forearm .. offline|unplugged|airplane|muted|mute|anesthesia|novocaine
+        PART .. on mute|airplane
+        HANDS .. wrapped|bubble|gloved|padded|cushioned
+        PART .. logged off
+        PART .. like tv|pins|ants|bees|soda|champagne|sparkling|velcro
+        ants|bugs|bees|needles|pins .. in|on|under|inside .. PART
+        havent|hasnt .. feeling|sensation .. PART
+        PART .. havent|hasnt .. feeling|sensation
+        cant|couldnt|dont|doesnt|no .. feel|feeling .. from .. elbow|wrist|shoulder|knuckles down
+        cant|couldnt feel .. past|below|beyond|under .. elbow|wrist|shoulder|knuckles
+        half|side|back|outside|inside|edge|tip .. of .. HANDS|ARM .. asleep|dead|gone|numb|missing|sleeping
+        lost .. touch .. DIGIT|HANDS
+        CANT .. tell .. if|whether .. DIGIT|HANDS .. touching|touch|open|closed
+        phantom|ghost DIGIT|hand|arm
+        PART .. belongs to .. someone|somebody|another|other
+        """,
+    ),
+    (
+        Group.NUMB_TINGLE,
+        None,
+        "ask",
+        """
+        PART .. buffering|lagging|loading
+        PART .. offline|unplugged|airplane|muted|mute|anesthesia|fuzzed
+        HANDS & prickled|itches|tickled|ticklish|woolly|thick|sleepy|sleep
+        feel|feels|felt .. through .. glove|gloves|sock|layer|paper
+        """,
+    ),
+    (
+        Group.WEAK_DROP,
+        None,
+        "stop",
+        """
+        hand|fingers|grip .. opening|opens|open .. itself|own|alone
+        arm|shoulder|hand|arms has|got|have|had nothing
+        arm|shoulder .. wont|doesnt|cant|couldnt|not stay up
+        arm|shoulder .. just|simply didnt|wouldnt|wont|cant|refuses|refused go|going|rise|move|lift|respond|work
+        arm|shoulder .. falls|drops $
+        cant|couldnt .. curl .. can|cup|phone|mug|bottle|soup
+        tried|went|go to .... cant|couldnt|couldn squeeze|grip|hold|lift|raise
+        tried|went|go to .... and|but .. PART .. didnt|wouldnt|wont|just
+        PART .. resigned|retired|quit|clocked
+        push|lift|raise .. myself .. out|up|off .. cant|couldnt
+        cant|couldnt .. push|lift|pull .. myself .. up|out|off|from
+        wrist .. drops|dropped|drop|hangs|limp|cock
+        THING .. hit .. floor|ground .. grip
+        no grip
+        without power|strength|force
+        dont|havent|hasnt|not .. have .. power|strength|force
+        havent|hasnt .. strength|power|force|grip
+        no more|longer strength|power|force|grip
+        not|no .. enough strength|power|force
+        without strength|power|force
+        PART|hand|grip .. just lets|let|letting go
+        PART .. powerless|strengthless|unresponsive
+        CANT .. open|close .. THING|DAILY|package|packet|bag|can|tin|cap|lid|wrapper
+        CANT .. LIFT|hold|carry|raise .. THING|DAILY|fork|spoon|pencil|coffee|mug|cup
+        CANT .. brush|wash|dry|comb|do|dress|shave|feed|wipe .. hair|teeth|myself|face
+        PART .. falls|fell|drops|dropped|sinks|goes|comes down|off .. alone|itself|own
+        PART .. jelly|jello|pudding|spaghetti|noodle|noodles|rubber|mush .. CANT|wont|since|when|cant
+        PART .. no|zero juice|gas|zip|fire|oomph|force|power|strength .. left|back|in
+        PART .. quit|quits|died|bailed|retired|resigned on me
+        arm|hand|shoulder .. just quit|quits|died|bailed|retired|resigned
+        grip|strength .. BE .. baby|toddler|kitten|grandma|newborn
+        PART .. weak|weaker .. baby|kitten|noodle|newborn
+        THING|ball|everything .. falls|fall|falling|fell|drops|slips .. from|out .. HANDS
+        CANT .. throw .. past|over|more|farther|further .. NUM
+        PART wont|cant|couldnt|doesnt throw|hold|lift|grip|raise|push|pull|obey|cooperate
+        need|needed|use|used|using|take|takes .. both|two hands .. to|for .. LIFT|HOLD|THING|pick|drink|brush
+        CANT .. get .. PART .. off|from .. table|bed|side|lap|leg|pillow
+        PART .. stopped|stops .. working|responding|obeying|listening
+        strength|power|grip|force .. only half|quarter
+        less strength|power|force|grip .. PART|than|since|in|now
+        """,
+    ),
+    (
+        Group.WEAK_DROP,
+        None,
+        "ask",
+        """
+        CANT MOTOR a|an|the|my|this|that|even|with
+        CANT HOLD|LIFT|PUSH a|an|the|my|this|that|even|with
+        PART .. less strong|powerful
+        PART .. tires|tired .. quicker|faster|easily|sooner
+        no|zero|less juice|gas|zip|oomph|pop .. PART
+        PART .. spaghetti|noodle|jello|jelly|pudding|mush|rubber
+        felt|feels|feel|like .. spaghetti|noodle|noodles|pudding|jello .. after|by|at .. NUM|pitch|throw|set
+        """,
+    ),
+    (
+        Group.SWELLING_COLOUR_COLD,
+        "S01",
+        "stop",
+        """
+        WORN .. no|not longer|any .. closes|close|fits|fit|buckles|reaches|goes
+        WORN .. longer closes|close|fits|fit|buckles|goes|reaches
+        PART .. became|become|got|gets|went|is|was big|bigger|fat|thick|huge|heavy .. and .. big|heavy|thick|fat|swollen|red|blue
+        PART .. twice|double|as .. big|large|thick .. as|other
+        PART ... VEIN .. suddenly|sudden|everywhere|sticking|showing|road|map|ropes|all
+        blue|purple|dark lines .. PART|chest|shoulder|arm
+        PART .. road map
+        PART .. thick|fat .. than|since|today|compared|other
+        WORN|shirt .. tight .. only|one|this|that side|arm|wrist
+        WORN dont|doesnt|wont|didnt|cant .. fit|come|go
+        PART .. blown|blew|swole|puffed|ballooned|inflated|pumped .. up|like|twice
+        PART .. inflated|inflating|balloon|balloons
+        PART .. COLOUR .. HUE
+        BE COLOUR HUE .. PART
+        PART turned|went|gone|goes|is .. plum|eggplant|grape|smurf|avatar|ghost|corpse|chalk|wax
+        veins .. PART|chest .. not|werent|never .. before
+        """,
+    ),
+    (
+        Group.SWELLING_COLOUR_COLD,
+        "E04",
+        "stop",
+        """
+        HANDS .. cold .. other .. fine|warm|normal|ok|not
+        PART .. cold and COLOUR|numb|RED
+        HANDS .. COLOUR .. when|while|after|during .. throw|throwing|play|pitch|serve|practice|game|bowl
+        DIGIT|hand|nails .. smurf|corpse|snowman|ghost|dead
+        """,
+    ),
+    (
+        Group.LOST_MOTION,
+        "B06",
+        "stop",
+        """
+        welded|glued|cemented|rusted shut|stuck|up
+        PART .. stops|stopped|stuck|ends|jams .. at .. shoulder|chest|ear|head|eye|height|level|halfway
+        could .... REACH .... CANT $
+        could .. REACH .... CANT
+        arm|shoulder .. wont|cant|doesnt|not go|reach|come .. back|behind|around|over
+        CANT .. REACH .. HEIGHT|DAILY|top|back|ear|neck|face|mouth|hair
+        LOST .. NUM .. degrees|percent|inches
+        NUM .. degrees .. gone|less|missing|short|lost
+        PART .. not|doesnt|wont|dont|cant .. go|goes|move|moves|bend|rise|raise|turn|reach|lift|stretch|rotate .. past|above|over|beyond|higher|further|farther|behind|back|all|fully|how|like
+        stuck .. halfway|midway|partway .. used|before|could|last|yesterday
+        PART .. stiffened|seized|froze|locked|tightened|rusted up|solid|shut|overnight
+        shoulder|elbow|joint .. stiffened .. CANT|wont|not
+        CANT .. comb|brush|wash|do|scratch|wipe|fasten|tuck|zip .. hair|back|bra|shirt|butt|dress
+        CANT .. sleeve|shirt|jacket|jersey|coat|bra .. on|off|anymore|without
+        CANT .. touch|get|put|bring .. back|shoulder|ear|neck|pocket|opposite|mouth
+        lost .. reach|turnout|layback|extension|bend
+        CANT .. straight|straighten|bend .. elbow|arm|it
+        only goes|go|moves|gets|comes .. halfway|partway|shoulder|NUM
+        less|lost range|motion|movement|mobility .. than|since|week|today|overnight
+        """,
+    ),
+    (
+        Group.LOST_MOTION,
+        "B06",
+        "ask",
+        """
+        doesnt|dont|wont|cant|not .. go|move|reach|bend|rotate|turn|lift .. as|so far|high
+        stuck halfway|midway|partway
+        not as far
+        LOST .. degrees
+        PART .. stiffer|tighter .. week|yesterday|before
+        CANT .. go .. past|above|higher
+        """,
+    ),
+    (
+        Group.DISLOCATION_SLIP,
+        "S05",
+        "stop",
+        """
+        it came|went|popped|slid|slipped|jumped|shifted out when|while|as|during|again|reaching|sliding|diving|throwing|pitching|sleeping
+        SOCKETED .. ejected|evicted|dipped|bailed|departed|escaped|exited|vacated
+        SOCKETED left the|its|building|chat
+        SOCKETED went|gone|goes bye|on vacation|walkabout|awol|missing
+        PUT .. it|shoulder|arm|joint .. in .. place|socket|joint|back
+        popped|put|shoved|pushed|snapped|slammed her|him|it back in|into|where
+        out of socket|joint
+        rides|ride|rode|slides|slips .. over|off .. edge|rim|lip|cup
+        went|came|go|goes|come|comes|popped|slid|jumped|slipped|hopped out and|then .. back|in|again|returned
+        hopped|jumped|skipped|leaped|bounced|glitched out .. slid|back|went|for|and
+        popped|slipped|slid|came|jumped out of .. socket
+        bone|ball .. came|went|come|goes|comes|jumped|popped|moved|slid .. out|away
+        SOCKETED|bone .. out .. and .. returned|back|in|again
+        SOCKETED .. left .. chat|building|station|group|planet|body|home
+        SOCKETED .. wants|wanted|tries|tried|threatens .. to .. go|come|slip|pop|slide|jump out
+        it|shoulder|joint .. out of .. cup|pocket|groove|rail|hinge|hinges|rails
+        joint|shoulder|it .. slides|slips|shifts|rides .. out .. position|line
+        COME .. out .. of .. cup|groove
+        catching|catches|locking|locks|clunking|grabbing .. on me|and .. hurts|pain|painful
+        SOCKETED .. glitched|glitches|unclipped|unhinged|derailed|misaligned
+        """,
+    ),
+    (
+        Group.DISLOCATION_SLIP,
+        None,
+        "ask",
+        """
+        goosey|goosy
+        sensation|feeling .. could|would|will|might .. SLIP|come|pop|go
+        about|going|gonna|could|might|would|will come|pop|fall|slip|go out
+        PART .. not|doesnt .. trust|trustworthy|reliable
+        SOCKETED|it .. moves|slides|shifts too much|far
+        """,
+    ),
+    (
+        Group.DEFORMITY,
+        "E03",
+        "stop",
+        """
+        PART .. other|another|different|strange|new form|shape|outline|contour|silhouette|look
+        outline|contour|shape .. PART .. CHANGED|different|dropped|off|not
+        bone .. under .. skin .. sticking|mountain|hill|up|out|poking|tent|higher
+        mountain|hill|bump|corner|edge .. under .. skin
+        got|have|has|theres|is a .. step|ledge|shelf|corner|cliff .. where|on|at .. shoulder|collarbone
+        PART .. square .. round
+        something|bone .. poking|sticking|pushing .. out|up|through
+        PART .. doesnt|dont|not .. look .. like .. other|left|right|before
+        """,
+    ),
+    (
+        Group.POP_WITH_LOSS,
+        "S06",
+        "stop",
+        """
+        felt it|something shred|unzip|tear|rip|go|snap|pop
+        felt|heard .. shred|shredding|unzip
+        something .. torn|ripped|broken .. CANT|cant|heard|felt|inside|lift
+        POP .... been .. CANT|cant|unable|useless|weak
+        something|muscle|tendon|it went|goes|go twang|ping|bang|snap|rip|pop|crack|crunch|boom
+        something broke|burst|exploded|went|gave|ripped|tore .. inside|in .. PART|there|it|me
+        made|did|heard|hear .. crack|snap|crac|krak|bang|pop .... no|CANT|cant|weak|strength|force|hurts|after
+        tearing|ripping|snapping|popping sensation|feeling|sound|noise
+        PART .. toast|useless|dead .... POP
+        POP .... toast|useless|nothing left|dead
+        POP .... then|and .. nothing
+        """,
+    ),
+    (
+        Group.ELBOW_POP,
+        "S07",
+        "stop",
+        """
+        ELBOW ... said|waved goodbye|bye
+        ELBOW .. hurts|hurt|pain|PAIN .... since .. one|that pitch|throw|serve
+        inside|inner .. ELBOW .. hurts|hurt|PAIN .. so|bad|since|really|when
+        ELBOW .. inside|inner|medial .. crack|crac|krak|tac|tack|snap|POP|pop
+        inside|inner|medial .. elbow ... PAIN|sharp|zing|stab|knife|strong
+        sharp|strong|sudden|stabbing|bad pain .. inside|inner|medial .. ELBOW
+        PAIN .. inside|inner|medial .. side|part|of .. ELBOW
+        ELBOW .. made|did|went|goes .. tac|tack|crack|snap|pop|crac|click|bang
+        """,
+    ),
+    (
+        Group.TRAUMA_FALL,
+        None,
+        "stop",
+        """
+        took|taken .. header|digger|tumble|spill|dive|plunge|fall .. off|down|over|into|on|from
+        took .. digger
+        got|was|been .. demolished|annihilated|obliterated|wrecked|creamed|flattened|folded|clobbered|bodied|decked|leveled|destroyed|smashed|trucked .. home|plate|second|first|third|goal|rebound|guy|dude|girl|him|kid|sideline|tackle|base|cutting
+        yeeted|launched|hurled|flung|threw|catapulted myself .. down|off|into|over|at
+        car|truck|van|bus|bike|scooter|cyclist|driver|suv|taxi .. clipped|hit|knocked|tapped|bumped|sideswiped|struck|rear .. me
+        fence|wall|door|ground|floor|pavement won
+        door|gate|hatch|lid|window .. came|fell|slammed|closed|shut .. down .. on|onto .. PART
+        knocked|swept|thrown .. off|from .. feet
+        fell|fall|falling|fallen .. over|on|onto|across .. PART
+        falling from|off|down|on
+        fall or|and blow|hit|knock|bump
+        blow to .. PART|head|shoulder
+        i have|had fall|fallen|fell
+        fall|fell|fallen .. from|off|down|in|on|with .. VEHICLE
+        fell|fall|falls|fallen|slipped|tripped|crashed .... PART .. under|underneath|beneath|below
+        player|guy|girl|man|car|bike|someone|somebody|opponent .. crashed|crash|ran|jumped|fell|ran|hit|smashed .. in|into|on|onto|with|against .. my|me|PART
+        crashed|crash|smashed in|into|on|against|with my|me|PART
+        PART .. ate|met|kissed|hit .. curb|ground|floor|pavement|concrete|wall|dirt|turf|ice
+        PART .. broke|took|caught|absorbed .. fall|impact|landing|hit|blow
+        ran|run|running|sprinted .. into .. wall|fence|post|pole|net|door
+        line drive|liner|ball|puck|shot .. nailed|hit|got|smoked|drilled|caught|pegged .. me|PART
+        trucked|steamrolled|bulldozed|laid out|freight
+        came|come|coming|went|going down on .. PART|outstretched|side|it
+        took|got .. shoulder|knee|elbow|head|helmet|boot .. to|in|into|on .. PART|shoulder|arm
+        from the horse|bike|ladder|stairs|roof|tree|scooter|skateboard
+        """,
+    ),
+    (
+        Group.TRAUMA_FALL,
+        None,
+        "ask",
+        """
+        stumbled|stumble .. caught|myself|arm|hand
+        bumped|knocked|hit|clipped .. my|into .. PART|me
+        caught myself .. with|on|arm|hand
+        """,
+    ),
+)
