@@ -28,6 +28,7 @@ from coach.hearing.signs import Sign, odd_talk, sign_in
 from coach.hearing.sleep import read_sleep
 from coach.hearing.slots import UNCLEAR, Read
 from coach.hearing.throwing import read_throwing
+from coach.hearing.weighing import weighed
 from coach.hearing.words import words_of
 from coach.hearing.yes_no import read_safety, read_yes_no
 from coach.model.flags import Group
@@ -82,6 +83,8 @@ def hear(question: Question, text: str, lexicon: Lexicon = BUILT_IN) -> Heard:
     sign = sign or _asked_sign(question, heard, words, lexicon)
     if sign is None and question.kind == Kind.OWN_WORDS:
         sign = odd_talk(words, lexicon)
+    if sign is not None or command_in(words) is None:
+        sign = weighed(question.kind, words, sign, lexicon)
     if sign is not None and question.kind == Kind.YES_NO and heard.action == Action.ASK_AGAIN:
         heard = _yes_by_sign(question, heard, sign, lexicon)
     if sign is not None and not _is_load(question, heard, sign):

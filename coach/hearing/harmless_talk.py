@@ -21,7 +21,8 @@ TALK: Final = """
     nap|couch|bed|sleep .. died|dead|passed|crashed
     slept|sleep|sleeping like .. dead|log|rock|baby|corpse|king|angel|queen
     kill me .. midterms|finals|homework|exam|exams|monday|school|math|please|lol|already|traffic|essay|chem
-    popped .. squat|zit|balloon|wheelie|bubble|collar|in|by|cork|champagne|blister|popcorn|beer|soda|question|trunk
+    popped a|the|my|some squat|zit|balloon|wheelie|bubble|collar|cork|champagne|blister|popcorn|beer|soda|question|trunk
+    popped in|by|over
     home|shower|ate|dinner|movie|nap|bus|school|class|lunch|practice|showered .. and|then .. crashed|died
     landed|landing|land .. well|fine|good|safe|safely|soft|softly|clean|cleanly|ok|okay|nicely|perfectly|feet|right|balanced
     rain|wet|sweaty|sweat|slick|slippery|lotion|sunscreen|soap|muddy|soaked ... slip|slips|slipped|slipping|drop|dropped|drops|flew|fell .... hand|hands|fingers|grip|grasp
@@ -139,4 +140,19 @@ TALK: Final = """
     harm|harming .. no|foul|team
     disappear .. from|into|when|work|zone
     pointless|no point .. arguing|throwing|practice|warming|rushing|stretching|hurrying|in rushing
+    drilled|grilled|quizzed|tested|schooled on
+    chest|face|shin|mouth protector|guard|mask
+    knees .. weak arms .. heavy
+    lights out .. at|by|early|pitching|performance|stuff|tonight|relief|NUM
+    ill|will|would tell|let|report|say .. if
+    pain|soreness|swelling|tightness .. left me|entirely|completely
+    happy|pleased|satisfied|content|good .. with .. arm|shoulder|elbow|hand|progress
+    became|becoming|got|getting|gets|is|feels stronger|strong|better|looser|freer|easier
+    hand|hands|arm|fingers|shoulder|elbow|joint|finger is|are|feels|feel|was|were|seems ok|okay|fine|good|steady|stable|normal|strong|great|well|fresh|happy|quiet|calm
+    slept|sleep|sleeping|lay|lie on .. other|left|right|back|good|stomach side
+    movie|film|show|book|game|exam|exams|excited|nervous|coffee|caffeine|heat|baby .. couldnt|cant|didnt|not sleep
+    couldnt|cant|didnt|not sleep .. movie|film|exam|exams|excited|nervous|coffee|caffeine|heat|hot|baby|noise|noisy|jetlag|jetlagged|thinking
+    finger|toe|thumb .. jammed|stubbed|broke .. year|years|ago|season
+    dropped .. keys|phone .. drain|toilet|car|couch|somewhere|sink|mud|water|ground
+    cant|couldnt do the|that|this|one .. with|one|ball|band|because|exercise|move
 """

@@ -72,7 +72,26 @@ typing under until up upper use used using velo very video volleyball wait wake 
 war warm warmed warmup warmups was wasnt water way weak weakness wednesday week weekend weeks
 weight weights well went were what when where which while white who why will win with without
 woke work worked working workout works would wrap wrapped wrestling wrist writing yard yeah year
-yes yesterday yoga you zero
+yes actually almost annoyed another anymore apartment appointment approach april ask asks august
+autumn baby badminton bags balm bandage basically bath became become believe block blocks bowling
+boy boyfriend brew butter called calmer cannon car checkup chiropractor cleaning climbed coffee
+cold comes compression content cook cool crisp dance danced dancing daughter december desk
+different discus doing drank drink drive drove earlier email ended ends energetic energy essay
+ever everything exam excellent excited exhausted fairly february few fielder fielding finishes
+flight friend friends frustrated garden gave gel girl girlfriend give gives giving glad goalkeeper
+hammer hate hated hates having heating holiday home honestly hose hotel house hurdles husband
+improvement innings january jog july jump jumping jumps june keeper keeps keyboard kids kitchen
+knew knows laptop lawn least lesson lessons lets libero liked likes literally lively love loved
+loves makes making man many march market massaged massaging masseuse mate mates middle mouse mow
+mri nearly nervous november nurse october office offseason often overs paint people phone physical
+physiotherapist plane pleased power preseason probably proud puts quite ran rarely rather receive
+relax relay rocket rugby run running runup satisfied sauna say scan see september setter shop
+shopping shovel shower sisters slap slow smoother snappy snow something sometimes son soon spear
+spring sprint sprints starts stay stayed store summer sweet takes taping tell tells text texting
+theragun therapist thinks third thought tiredness told train travel travelled trip truck tub uses
+usually vacation vacuum vault visit waited waiting wanted whip whippy wicket wife winter wish
+woman xray
+yesterday yoga you zero
 """.split()
 )
 
@@ -98,7 +117,36 @@ def is_odd(word: Word) -> bool:
     return not plain and word.text[0].isalpha()
 
 
-def likely_group(word: Word) -> Group:
-    """The group to ask about first when nothing else is known: feeling for the hand, else strength."""
-    hand = bool(word.keys & {"DIGIT", "HAND"})
-    return Group.NUMB_TINGLE if hand else Group.WEAK_DROP
+# what a word of a family is most likely about; the first that fits
+_LIKELY: Final = (
+    ("CHEST BREATH GASP", Group.CHEST_BREATH),
+    ("HEART FAINT FLUTTER", Group.FAINT_HEART),
+    ("FACE SLUR DROOP HEADACHE", Group.STROKE_SIGNS),
+    ("CALF", Group.LEG_CLOT),
+    ("WOUND INFECT LEAK", Group.WOUND),
+    ("FEVER CHILL VOMIT FLU NAUSEA FEVERISH", Group.FEVER_INFECTION),
+    ("PILL", Group.PAINKILLERS),
+    ("SUICIDE", Group.SELF_HARM),
+    ("SEAT DISLOCATE UNSTABLE LOOSE CATCH", Group.DISLOCATION_SLIP),
+    ("SHAPE BONE", Group.DEFORMITY),
+    ("BREAK POP", Group.POP_WITH_LOSS),
+    ("CRASH VEHICLE FALL LAND GROUND BLOW", Group.TRAUMA_FALL),
+    ("SWELL COLOUR VEIN BRUISE HUE", Group.SWELLING_COLOUR_COLD),
+    ("NUMB BUZZ SHOCK FEELING", Group.NUMB_TINGLE),
+    ("WEAKNESS POWER LIMP DROPPING", Group.WEAK_DROP),
+    ("WAKE NIGHTS NEVER_ENDING", Group.NIGHT_PAIN_UNRELENTING),
+    ("SPENT TIRED", Group.OVERTIRED),
+    ("SWEATS SHEETS", Group.WEIGHT_NIGHT_SWEATS),
+    ("LEG", Group.CORD_SIGNS),
+    ("DIGIT HAND", Group.NUMB_TINGLE),
+)
+
+
+def group_of(words: Sequence[Word], place: int) -> Group:
+    """The group that the word at `place`, or else the answer, is most likely about."""
+    whole = frozenset().union(*(word.keys for word in words))
+    for keys in (words[place].keys, whole):
+        for families, group in _LIKELY:
+            if not keys.isdisjoint(families.split()):
+                return group
+    return Group.WEAK_DROP

@@ -29,11 +29,13 @@ if TYPE_CHECKING:
 
 TOP: Final = 10.0
 _ZERO: Final = word_set("none zero nada zip zilch painless nil goose")
-_HURT: Final = word_set("hurt hurts hurting pain pains ache aching aches sore soreness bother")
+_HURT: Final = word_set(
+    "hurt hurts hurting pain paining pains ache aching aches sore soreness bother"
+)
 _NOT: Final = word_set("no didnt doesnt dont not never isnt wasnt without zero aint hasnt havent")
 _SOFTENS: Final = word_set(
     "much bad too very really that crazy terrible major serious horrible new unusual awful more "
-    "worse almost nearly hardly barely basically close practically little huge special severe "
+    "worse out different ordinary almost nearly hardly barely basically close practically little huge special severe "
     "extra bit terribly some mostly virtually"
 )
 _EARLIER: Final = word_set("yesterday earlier before was were ago morning last previously started")
@@ -104,7 +106,7 @@ def _zero_at(words: Sequence[Word], start: int) -> tuple[int, ...]:
         if text == "nothing" and not near & (_SOFTENS | {"but", "helps"}):
             return (place,)
         if text in _NOT and not near & _SOFTENS:
-            for k in (1, 2, 3):
+            for k in (1, 2, 3, 4):
                 if (
                     text_at(words, place + k) in _HURT
                     and not {text_at(words, place + j) for j in range(1, k + 2)} & _SOFTENS

@@ -38,57 +38,58 @@ overcame overcoat overcome overcomes overcoming overdrive overextend overhand ov
 overhead overheat overkills overland overlook overlooked overlooking overlooks overmuch overpower
 overran overreach overreaching overs overshot overspill overspread overstayed overstays overstep
 oversteps overthrow overthrowing overthrown overturn overturned overturning overturns overuse
-overwork overworked overwrite oxen pace paced paces pacing packed packet page paid pail pailful
-pails painfuller paint painted painting paintings paints pair pairs pajamass paled paleface paler
-pales pall palled palliation palliations palling palls palmy palpation palpations palpitating pals
-pampered pancake pancakes pang panhandle panicked panning pans pantie pants papergirl paperwork
-paps paralyse paralyses paralysing paralysiss paralytic paralytics paralyze paralyzes parching
-pare parenthesis park parlayed paroling pars part parting pasting patch patched patches patching
-pate pattered patting pave paved pawn pawns peak peaked peaking peaks peal pear pears pebbling
-pecked pedals peel peeling peels peeping peeps pees pegs pelt pelts penal pendent pendents
-penknife pensive pent pepped pepping peps peptic perching performed perked permanence permanently
-permanents pertains pertinent perusing pestering petal petering pick picked picker pickle pickles
-pickling picky pied pigged pike piked piking pile piles pill pilled pillows pimp pinchs pine pined
-ping pinged pinging pings pinkeye pinkeyes pinks pinning pins pint piped pipped pipping pips
-pirating pitcher pitchers pitchfork pitchs pith pivot plackets plain plains plank planked planking
-planting plastered plastics platelet platelets platters pleading pleasing pleasure pleated
-pleating pled plied plight plighting plonked plonking plopped plopping plops plotters plucked
-plucking plugged plummeted plump plumping plumps plundered plunged plunging plunk plunking plunks
-pneumonias poaching pock pocked pocket pocking pocks pods point pointing pois poke poked poker
-pokey poking pole poled poll polled polling polls pols pomading pommeled pommelled pomp pomps
-ponds pone pones pooching poodle poop pooped pooping poops poor pope popes popgun popover poppa
-poppy pore porn pose poser positing poss postal postbox postcard potbelly pothole pots potshot
-pouching pounced pouncing pound pour pours powder powers poxes poxs practical practiced practices
-practised practises praised praising prate prawning pray preached preaching preen preening
-premising prepping presaging presiding pressings pressured pressures pressuring pressurise
-pressurize presuming prey priceless pricking prickled pricklier prickliest primping printing
-proactive processing professing proofing prop propped propping props protrude protruded prowling
-psalm psalms psyching puffball puffer puffiest puffin puffinesss puffins puffs pukes pull puller
-pullet pulley pullout pullover pulls pulped pulsed pulses pummelled pump pumped pumping pumps
-punch punches punching punk punting pupped pupping pups pure pureness purled purpler purples
-purplest purse pushcart pusher pushes pushiness pushover puts putt puttered puttering putting
-pyjamass quacking quarrels quartered quarterly quarterlys quartet quartets quashing quay quays
-queening queering quelling quenched quenching quid quids quiets quilters quilts quipping quips
-quit quite quitters quivering quizs quoits racehorse racer racers racetrack raceway racings rack
-racked racket racking racks racquetball racy rage raged rages ragged ragging raging rags raided
-raiding rail railed railings rails rain rained raining rains raise raises raising rake raked rakes
-raking rambling ramming rams ranching rang ranged ranked rankle rankles ransacked ranting rants
+overwork overworked overwrite oxen pace paced paces pacing packed packet packing page paid pail
+pailful pails painfuller paint painted painting paintings paints pair paired pairing pairs
+pajamass paled paleface paler pales pall palled palliation palliations palling palls palmy
+palpation palpations palpitating pals pampered pancake pancakes pang panhandle panicked panned
+panning pans pantie pants papergirl paperwork paps paralyse paralyses paralysing paralysiss
+paralytic paralytics paralyze paralyzes parching pare parenthesis park parlayed paroling pars part
+parting pasting patch patched patches patching pate pattered patting pave paved pawn pawned
+pawning pawns peak peaked peaking peaks peal pear pears pebbling pecked pedals peel peeling peels
+peeping peeps pees pegs pelt pelts penal pendent pendents penknife pensive pent pepped pepping
+peps peptic perching performed perked permanence permanently permanents pertains pertinent
+perusing pestering petal petering pick picked picker pickle pickles pickling picky pied pigged
+pike piked piking pile piles pill pilled pillows pimp pinchs pine pined ping pinged pinging pings
+pining pinkeye pinkeyes pinks pinning pins pint piped pipped pipping pips pirating pitcher
+pitchers pitchfork pitchs pith pivot plackets plain plains plank planked planking planting
+plastered plastics platelet platelets platters pleading pleasing pleasure pleated pleating pled
+plied plight plighting plonked plonking plopped plopping plops plotters plucked plucking plugged
+plummeted plump plumping plumps plundered plunged plunging plunk plunking plunks pneumonias
+poaching pock pocked pocket pocking pocks pods point pointing pois poke poked poker pokey poking
+pole poled poll polled polling polls pols pomading pommeled pommelled pomp pomps ponds pone pones
+pooching poodle poop pooped pooping poops poor pope popes popgun popover poppa poppy pore porn
+pose poser positing poss postal postbox postcard potbelly pothole pots potshot pouching pounced
+pouncing pound pour pours powder powers poxes poxs practical practiced practices practised
+practises praised praising prate prawning pray preached preaching preen preening premising
+prepping presaging presiding pressings pressured pressures pressuring pressurise pressurize
+presuming prey priceless pricking prickled pricklier prickliest primping printing proactive
+processing professing proofing prop propped propping props protrude protruded prowling psalm
+psalms psyching puffball puffer puffiest puffin puffinesss puffins puffs pukes pull puller pullet
+pulley pullout pullover pulls pulped pulsed pulses pummelled pump pumped pumping pumps punch
+punches punching punk punting pupped pupping pups pure pureness purled purpler purples purplest
+purse pushcart pusher pushes pushiness pushover puts putt puttered puttering putting pyjamass
+quacking quarrels quartered quarterly quarterlys quartet quartets quashing quay quays queening
+queering quelling quenched quenching quid quids quiets quilters quilts quipping quips quit quite
+quitters quivering quizs quoits racehorse racer racers racetrack raceway racings rack racked
+racket racking racks racquetball racy rage raged rages ragged ragging raging rags raided raiding
+rail railed railings rails rain rained raining rains raise raises raising rake raked rakes raking
+rallying rambling ramming rams ranching rang ranged ranked rankle rankles ransacked ranting rants
 rape raped rapes raping rapped rapping raps rapture raptures rare rared rareness rares raring rash
 rasp rasping rate rated rates rating rave raved ravelled raves raving rawer raze razed razes
 razing reaching reacting reader readiness rear rearing rears reassure reawakened rebelled
-recasting redcoat redden reddened redhead rednesss redone redraft redress reds reel reeling reels
-refits reformed reformer refuse rein reins relenting relentlessly render rent rented rents
-repelled repented repressing reps restoring retching retraining revealed reveled revelled reveller
-revered ribbed rice riced rices ricing ricked ride ridged ridgepole ridges rids right righting
-rightmost rightness rightnesss rights rigour rigours rigs riled riling rill rills rimmed rims ring
-ringed ringer ringers ringing ringlet ringlets rings ringside rink ripe ripoff ripper rippled
-rippling roaching roadbed roadkills roadrunner roadside roadway roadwork roam robber robbery robs
-rock rocked rocker rocket rocking rocks roes roil roiled roiling roils role roles roller rooked
-roosting root rope roped ropes rose rotating round rounded rounding rounds rouse rovers rowel
-rowelling rower rowers rubbed rubbers rubdown rubier rubs rudder ruff ruffed ruffing rugged
-rumbaing rumble rumbled rumbles rumbling rumblings rummy rumoured rump rumpling rumps rums
-rundowns ruptures rushed rushing ruts rutting sacred sacs safeness saga sagas sage sages sago
-sagos said sail sailed sailing sails saints sake sakes sale salves same sameness sand sandbag
+recasting redbreast redcoat redden reddened redhead rednesss redone redraft redress reds reel
+reeling reels refits reformed reformer refuse rein reins relenting relentlessly render rent rented
+rents repelled repented repressing reps restoring retching retraining revealed reveled revelled
+reveller revered ribbed rice riced rices ricing ricked ride ridged ridgepole ridges rids right
+righting rightmost rightness rightnesss rights rigour rigours rigs riled riling rill rills rimmed
+rims ring ringed ringer ringers ringing ringlet ringlets rings ringside rink ripe ripoff ripper
+rippled rippling roaching roadbed roadkills roadrunner roadside roadway roadwork roam robber
+robbery robs rock rocked rocker rocket rocking rocks roes roil roiled roiling roils role roles
+roller rooked roosting root rope roped ropes rose rotating round rounded rounding rounds rouse
+rovers rowel rowelling rower rowers rubbed rubbers rubdown rubier rubs rudder ruff ruffed ruffing
+rugged rumbaing rumble rumbled rumbles rumbling rumblings rummy rumoured rump rumpling rumps rums
+rundowns ruptures rushed rushing ruts rutting sacking sacred sacs safeness saga sagas sage sages
+sago sagos said sail sailed sailing sails saints sake sakes sale salves same sameness sand sandbag
 sandbags sandbar sandbox sandboxes sanded sanding sandpaper sandpapers sands sang sans sapped
 sapping sappy saps sash sass sate saved saws saxs says scabbed scabbing scabs scad scads scag
 scagged scags scald scalding scale scalping scalps scaly scam scammed scamp scams scan scanning
@@ -171,10 +172,10 @@ sweatss sweep sweeping sweepings sweeps sweet sweeter sweets sweller swellhead s
 swept swerves swerving swift swifts swigging swill swilled swilling swills swinger swingers
 swinging swings swiped swirling switchblade switchboard switchboards switched switcher switches
 switching switchs swiveling swivelling swooping swopping swore symmetrical synching syringing
-tabbing tables tablet tabs tacked tackler tackles tackling tagged tagging tags tail tailed tailing
-tails tainted tainting taints take takes taking tale tall tame tampered tams tang tangle tangled
-tangles tangling tangoing tanked tapped tapping taps tared taring tars tattered taunting teak
-teaks teal teals team teaming teams teardrop teardrops teary teas teasing teat teats tees
+tabbing tables tablet tabs tacked tacking tackler tackles tackling tagged tagging tags tail tailed
+tailing tails tainted tainting taints take takes taking tale tall tame tampered tams tang tangle
+tangled tangles tangling tangoing tanked tapped tapping taps tared taring tars tattered taunting
+teak teaks teal teals team teaming teams teardrop teardrops teary teas teasing teat teats tees
 teetering teethe tell tenderest tenderfeet tenderfoot tenderises tendernesss tenseness tent tented
 tenth tents tern testable tethered thank thatching thee there thicker thin think thins thirsty
 thirteens thirteenth thirties thirtys thorn thrash thrashing threes threesome thriving throe
@@ -203,12 +204,12 @@ unbearably unbeatable unbeaten unbreakable unbuckles unbuckling unchanged uncook
 underact undercoat undercuts unfettered unformed unhanded unhinge unhinges unhitched unhorsed
 unlatches unleaded unlettered unlocked unloosed unmatched unopened unpinned unplumbed unreadable
 unrelated unrelentingly unsaid unsalted unscathed unscrews unsealed unsettled unsheathed unsigned
-unsnapping unstated unsteadily unsuitable unsuited untested untreated unusable uppercut upstanding
-upturned urns uttering vain vale valves vars vaunting veeps veil veils vent vented vents verves
-vibrate vibration vibrations vibrator vibrators vibratos vigor vigors vine violated violates
-violating violent violets visiting visors vitiated vitiates vitiating vizor volt voltages volts
-vowel wade wades wading wage wages wagged wagging waging wags wail wailed wailing wails waist
-waists waitress waked waken wakened wakening wakens wale wales waling walking wall wallboard
+unsnapping unstated unsteadily unsuitable unsuited untested untreated unusable upchucks uppercut
+upstanding upturned urns uttering vain vale valves vars vaunting veeps veil veils vent vented
+vents verves vibrate vibration vibrations vibrator vibrators vibratos vigor vigors vine violated
+violates violating violent violets visiting visors vitiated vitiates vitiating vizor volt voltages
+volts vowel wade wades wading wage wages wagged wagging waging wags wail wailed wailing wails
+waist waists waitress waked waken wakened wakening wakens wale wales waling walking wall wallboard
 wallboards walleye walleyes walling wallpaper wallpapers walls wand wands wane wanes wangling
 waning wanked wanking wanting wants warbled warbling ward ware wares warms warn warp wars wart
 wary washboard washboards washbowl washcloth washout washstand wasp watch watchband watches
@@ -227,8 +228,8 @@ woolen woollys wools woolys wore workbench workbook workbooks workforce workhors
 workplace worksheet worksheets worm worn worsting would woulds wounded wounding wove woven wrack
 wracks wrapping wreak wreaked wreath wreathe wreathed wreathes wreathing wreaths wrecker wrecking
 wrecks wrenches wrenching wrest wresting wrests wretched wretches wriest wringers wringing
-wrinkles wrinkling wristband wristwatch writ write writs yacked yakked yall yammered yams yapped
-yapping yaps yard year years yell yellowest yellowing yellows yesterdays yipped yipping yips yock
-yocks yoke yore your yours youth yummy zapper zeds zeros zinc zinced zincing zincking zincs zipped
-zippers zippier zipping zippy zips zone zones
+wrinkles wrinkling wristband wristwatch writ write writs yall yammered yams yanking yapped yapping
+yaps yard year years yell yellowest yellowing yellows yesterdays yipped yipping yips yock yocks
+yoke yore your yours youth yucked yucking yukked yukking yummy zapper zeds zeros zinc zinced
+zincing zincking zincs zipped zippers zippier zipping zippy zips zone zones
 """.split()

@@ -24,7 +24,7 @@ VERB_NOS: Final = _set(
 NOT_WORDS: Final = _set("not isnt wasnt arent werent aint") | VERB_NOS
 DENIERS: Final = NOT_WORDS | _set(
     "no free without none nothing neither nor zero nil nope nah denies denied deny negative denying "
-    "nowhere"
+    "nowhere nobody noone"
 )
 ANSWERS: Final = _set("no nope nah none nay negative yes yeah yep yup")
 ANSWERS_AFTER: Final = _set("no nope nah none negative not never nil zero neg 0 false absent")
@@ -137,7 +137,7 @@ RESOLVED: Final = _set(
 RESOLVED_PAIRS: Final = _pairs(
     "went away|goes away|cleared up|better now|fine now|ok now|okay now|all better|gone now|"
     "normal now|wore off|not anymore|good now|calmed down|passed quickly|"
-    "is history|are history|settled down|eased off|not now|stopped now"
+    "now nothing|now none|long past|is past|is away|are away|went off|is history|are history|settled down|eased off|not now|stopped now"
 )
 ENDED: Final = _set("stopped quit longer finished ended")
 NOT_ENDED: Final = _set(
@@ -171,7 +171,9 @@ FEARS: Final = _set(
     "terrified dread worry"
 )
 CONDITIONS: Final = _set("if whether unless")
-QUESTION_OPENERS: Final = _set("is are can could does do will would should what when how whats must shall")
+QUESTION_OPENERS: Final = _set(
+    "is are can could does do will would should what when how whats must shall"
+)
 NO_QUESTION: Final = _set("only just barely hardly not feel hear see stick move poke lift raise")
 TURNED_BACK: Final = _pairs("is now|are now|but is|but now|now yes|am now|it is|does now|yes now")
 QUESTION_PAIRS: Final = _pairs(

@@ -33,12 +33,12 @@ _HEAVY: Final = word_set(
 )
 _EASY: Final = word_set("easy light easier lighter simple breeze nothing cake cinch boring")
 _OK: Final = word_set(
-    "ok okay good great fine solid smooth perfect normal alright clean nice strong comfortable "
+    "ok okay good great fine solid smooth smoothly perfect normal alright clean nice strong comfortable "
     "right decent fantastic money working awesome excellent grand sweet clear manageable cool sound spot well controlled steady "
     "burn burned burning worked felt_it fatigue fatigued pump pumped smoked"
 )
 _PAIN: Final = word_set(
-    "pain hurt hurts hurting painful ouch ow sharp ache ached achy stabbing sore twinge stings stinging stung sting"
+    "pain paining pained hurt hurts hurting painful ouch ow sharp ache ached achy stabbing sore twinge stings stinging stung sting"
 )
 _NO: Final = word_set("no not nothing didnt without never none zero dont isnt wasnt aint doesnt")
 _ODD: Final = word_set("weird strange odd funny off different unusual")
@@ -89,6 +89,9 @@ _LOADS: Final = Table(
     could .. NUM .. more|of
     need|want|ready|give|gimme|bump|time .. more|heavier
     like nothing
+    too little|small|low
+    baby|toy|feather weight|weights
+    no load|weight|resistance
     not|wasnt|isnt|no|little|hardly|barely .. resistance|challenge|effort|tension|load
     barely|hardly worked|noticed
     barely|hardly|didnt|dont|couldnt .. feel|felt|notice .. it|anything|thing
@@ -207,10 +210,15 @@ def read_set_feel(text: str, words: Sequence[Word], choices: Sequence[str]) -> R
         return Read("pinch_front", (pinch,))
     if ache is not None:
         return Read("pain", (ache,))
+    if texts & {"hard", "difficult", "tough"} and texts & _NO_WORDS:
+        return UNCLEAR  # "hard to describe"
     for found in (_load(words, texts), _wrong_muscle(words, texts)):
         if found is not None:
             return found
     return _fine(words, texts)
+
+
+_NO_WORDS: Final = word_set("describe explain say tell put judge")
 
 
 def _fine(words: Sequence[Word], texts: set[str]) -> Read:

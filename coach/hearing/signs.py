@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final, NamedTuple
 
-from coach.hearing.ordinary import is_odd, likely_group, odd_place
+from coach.hearing.ordinary import group_of, is_odd, odd_place
 from coach.hearing.patterns import Match, matches
 from coach.hearing.scope import Reading, Scopes, reading_of, scopes_of
 from coach.model.flags import Group
@@ -70,6 +70,7 @@ class Sign(NamedTuple):
     reading: Reading
     spans: tuple[Span, ...]
     weak: bool = False  # heard only in words that need a question, however plainly said
+    firm: bool = False  # one's own, here and now, spelt right, without a known cause
 
 
 def _core(words: Sequence[Word], match: Match) -> tuple[int, ...]:
@@ -77,7 +78,7 @@ def _core(words: Sequence[Word], match: Match) -> tuple[int, ...]:
     return core or match.at[-1:]
 
 
-def _harmless_places(words: Sequence[Word], lexicon: Lexicon) -> dict[int, int]:
+def harmless_places(words: Sequence[Word], lexicon: Lexicon) -> dict[int, int]:
     """The places taken by everyday phrases, with the length of the longest one there."""
     out: dict[int, int] = {}
     for match in matches(words, lexicon.harmless, close=True):
@@ -150,7 +151,7 @@ _STRUCK: Final = frozenset("PART OPPONENT VEHICLE MISSILE GROUND RIBS me i head"
 # legs that fail after these are asked about
 _EXERTION: Final = frozenset(
     "squats squat sprints sprint conditioning lunges lunge deadlifts deadlift workout suicides "
-    "burpees legday hills miles marathon stairs".split()
+    "burpees legday 400 800 laps lap hills miles marathon stairs".split()
 )
 _MEALS: Final = frozenset(
     "sushi ate food drunk drank drinking hungover hangover carsick beers tequila tacos milk bus "
@@ -210,15 +211,11 @@ def _sign(
     if not entry.clear and entry.group not in _NEVER_WELL and _said_well(words, scopes, core):
         return None
     guessed = any(words[place].guessed for place in core)
-    clear = (
-        entry.clear
-        and reading == Reading.PRESENT
-        and not guessed
-        and not _softened(words, entry, match, around)
-    )
+    firm = reading == Reading.PRESENT and not guessed and not _softened(words, entry, match, around)
     why = entry.group.value
     spans = tuple(Span(words[place].start, words[place].end, why) for place in match.at)
-    return Sign(entry.group, entry.flag, clear, reading, spans, weak=not entry.clear)
+    weak = not entry.clear
+    return Sign(entry.group, entry.flag, firm and not weak, reading, spans, weak, firm)
 
 
 def _urgency(entry: Entry, match: Match) -> tuple[bool, int, int, int]:
@@ -230,7 +227,7 @@ def sign_in(words: Sequence[Word], lexicon: Lexicon) -> Sign | None:
     found = matches(words, lexicon.signs)
     if not found:
         return None
-    harmless = _harmless_places(words, lexicon)
+    harmless = harmless_places(words, lexicon)
     scopes, around = scopes_of(words), _around(words, lexicon)
     entries = lexicon.entries
     clear: Sign | None = None
@@ -255,7 +252,7 @@ def odd_talk(words: Sequence[Word], lexicon: Lexicon) -> Sign | None:
     """A sign to ask about when a note tells something unknown of the arm, else None."""
     if odd_place(words, ()) is None:
         return None
-    harmless = _harmless_places(words, lexicon)
+    harmless = harmless_places(words, lexicon)
     place = odd_place(words, harmless)
     if place is None:
         return None
@@ -268,7 +265,7 @@ def odd_talk(words: Sequence[Word], lexicon: Lexicon) -> Sign | None:
         or reading_of(words, scopes, (place,), (place,)) <= Reading.OVER
     ):
         return None
-    group = likely_group(words[place])
+    group = group_of(words, place)
     span = Span(words[place].start, words[place].end, group.value)
     return Sign(group, None, clear=False, reading=Reading.UNSURE, spans=(span,), weak=True)
 

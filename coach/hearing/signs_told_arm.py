@@ -17,6 +17,12 @@ TOLD_ARM: Final = (
         "S08",
         "stop",
         """
+        CANT feel .. pointer|index|middle
+        current .. in|through|down|along .. PART
+        PART .... felt|feel|feels|feeling nothing
+        not|isnt|without having .. feeling|sensation
+        feeling|sensation .. is|are less|low|gone|reduced|weak|poor
+        less feeling|sensation
         BUZZ ... to|into|down .. PART
         PART .. botoxed|botox|lidocaine|novocained|dentist|injected|anesthetized
         like .. DIGIT|HANDS .. isnt|not|wasnt|arent|werent there
@@ -61,6 +67,11 @@ TOLD_ARM: Final = (
         None,
         "stop",
         """
+        not|isnt|without|no having .. strength|power|force|grip
+        it|arm|shoulder|hand .. gave|gives|giving out
+        PART .. on strike
+        PART .. sinks|drops|falls|lowers .. on .. own|accord
+        PART .. not|isnt lifting|gripping|holding|working|responding|moving
         hand|fingers|grip .. opening|opens|open .. itself|own|alone
         arm|shoulder|hand|arms has|got|have|had nothing
         arm|shoulder .. wont|doesnt|cant|couldnt|not stay up
@@ -108,6 +119,7 @@ TOLD_ARM: Final = (
         None,
         "ask",
         """
+        PART .. nope|nah
         CANT MOTOR a|an|the|my|this|that|even|with
         CANT HOLD|LIFT|PUSH a|an|the|my|this|that|even|with
         PART .. less strong|powerful
@@ -156,6 +168,9 @@ TOLD_ARM: Final = (
         "B06",
         "stop",
         """
+        PART .. not|isnt|wont|never .. going|coming|moving|reaching|turning|bending|straightening|rotating .. up|above|over|behind|back|full|fully|all|past|straight|overhead
+        lost .. ability .. reach|move|turn|raise|rotate
+        CANT .. get .. to|into .. layback|slot|spot|position .. stuck
         welded|glued|cemented|rusted shut|stuck|up
         PART .. stops|stopped|stuck|ends|jams .. at .. shoulder|chest|ear|head|eye|height|level|halfway
         could .... REACH .... CANT $
@@ -234,6 +249,11 @@ TOLD_ARM: Final = (
         "E03",
         "stop",
         """
+        bump|lump|knob|ridge .. PART .... wasnt|not|never there|before
+        bone .. stands|standing|sits|sticks .. proud|out|up|high
+        PART .. visibly|clearly|obviously|noticeably lower|higher|different|flat|off
+        BONE .. looks|look broken|off|wrong|bent
+        collar bone .. broken|broke|sticking|up|bump
         PART .. other|another|different|strange|new form|shape|outline|contour|silhouette|look
         outline|contour|shape .. PART .. CHANGED|different|dropped|off|not
         bone .. under .. skin .. sticking|mountain|hill|up|out|poking|tent|higher
@@ -249,6 +269,8 @@ TOLD_ARM: Final = (
         "S06",
         "stop",
         """
+        labrum|cuff|bicep|biceps|ligament|tendon|lat|pec .. say|said|says|waved .. goodbye|bye|sayonara|adios
+        sound|noise .. came .... CANT|couldnt|cant|not|weak
         felt it|something shred|unzip|tear|rip|go|snap|pop
         felt|heard .. shred|shredding|unzip
         something .. torn|ripped|broken .. CANT|cant|heard|felt|inside|lift
@@ -267,6 +289,8 @@ TOLD_ARM: Final = (
         "S07",
         "stop",
         """
+        inside|inner|medial .. ELBOW .. fire|lit|burning|burns|screams|screaming|exploded
+        ELBOW inside .. POP|pop|pain|PAIN
         ELBOW ... said|waved goodbye|bye
         ELBOW .. hurts|hurt|pain|PAIN .... since .. one|that pitch|throw|serve
         inside|inner .. ELBOW .. hurts|hurt|PAIN .. so|bad|since|really|when
@@ -282,6 +306,10 @@ TOLD_ARM: Final = (
         None,
         "stop",
         """
+        shoulder|elbow|head|face|arm first .. into|on|onto|down|ground|floor|wall
+        bit the dust .. PART|shoulder|hard|chasing|diving
+        ladder|chair|branch|stool|step|table|rope|railing gave|broke|collapsed|tipped|slipped|slid .. way|and|out|with|under
+        went down .. with .. it
         took|taken .. header|digger|tumble|spill|dive|plunge|fall .. off|down|over|into|on|from
         took .. digger
         got|was|been .. demolished|annihilated|obliterated|wrecked|creamed|flattened|folded|clobbered|bodied|decked|leveled|destroyed|smashed|trucked .. home|plate|second|first|third|goal|rebound|guy|dude|girl|him|kid|sideline|tackle|base|cutting

@@ -44,6 +44,9 @@ TOLD_BODY: Final = (
         "E02",
         "stop",
         """
+        breathing|breath|breathe problem|problems|issue|issues|trouble|difficulty
+        problem|problems|trouble|difficulty .. in|with breathing|breath
+        sucking air|wind .. just|standing|sitting|nothing|like
         pain|PAIN .. CHEST .. air|breath|breathe|inhale
         lungs .. tapped|quit|gave|give|shut|empty
         breathless|winded|puffed .. just|only|from|after|by .. walking|talking|standing|sitting|stairs|mailbox|nothing
@@ -63,6 +66,8 @@ TOLD_BODY: Final = (
         "E08",
         "stop",
         """
+        lights out .. sec|second|seconds|moment|minute|instant
+        got|get fainted
         HEART .. NUM .. sitting|resting|bench|bed|couch|still|nothing|rest|lying
         HEART .. beats|beat|beating|is|goes|going .. irregular|irregularly|uneven|unevenly|wrong
         dizzy .. and|then .. dark|black|fell|down|floor
@@ -84,6 +89,7 @@ TOLD_BODY: Final = (
         "E08",
         "ask",
         """
+        HEART .. too|so|very|really fast|hard|quick
         HEART .. jumps|jumped|weird|odd|funny|strange|flutter|fluttery|irregular|skips|beats|drums|thumps
         flutter|fluttery|fluttering .. HEART|chest
         seeing|see|saw .. stars|spots|black|double
@@ -221,6 +227,15 @@ TOLD_BODY: Final = (
         "B01",
         "stop",
         """
+        PAIN .. at|in|during night .. dreadful|awful|terrible|horrible|bad|unbearable|severe|strong|worst|brutal
+        walk|walked|pace|pacing|walking .. house|room|floor|kitchen|hall .. night|PAIN
+        no matter how|what .... PAIN
+        PART .. wouldnt|wont|didnt|never|doesnt shut|quiet|stop|settle|calm|quit|chill .. up|down
+        not|no|never|barely .. getting|get|got .. sleep .. PAIN|PART
+        PAIN .... not|no|never|barely getting|get|got .. sleep|rest
+        PAIN .... up|awake till|til|until|past|at .. NUM|late|morning|dawn
+        pain .. was|is there .. whole|all|night|time
+        whole|all night .. pain|PAIN
         woke|wake|waking|wakes up .. crying|screaming|tears|agony|sobbing|moaning
         all day and|plus|all .. night
         shoulder|arm|elbow|it|pain|ache .. rave|party|concert|parade|riot .. all|night
@@ -252,6 +267,7 @@ TOLD_BODY: Final = (
         "B01",
         "ask",
         """
+        only .. because|due|cause|from .. PAIN
         PAIN .. last night
         up|awake at NUM .. icing|ice|holding|pacing|rocking|again
         also|even when|while|if .. do|doing nothing
@@ -264,6 +280,9 @@ TOLD_BODY: Final = (
         "B07",
         "stop",
         """
+        pool|puddle|buckets of sweat .. night|wake|waking|bed
+        woke|wake|waking|wakes .. up .. sweat|sweating|drenched|soaked
+        weight .. going|went|goes|dropping|falling|coming down|off .. without|reason|why|trying|no|not
         lost|losing|dropping|dropped|shedding|shed|down .. weight|kilos|pounds|lbs|kg .. but|and|without|even|though|eating|eat|diet|normal|crazy|fast
         lost|losing|lose .. NUM|some|many .. kilos|pounds|lbs|kg .... diet|trying|reason|eating|eat|normal|why
         losing kilos|weight|pounds
@@ -301,6 +320,8 @@ TOLD_BODY: Final = (
         "B09",
         "stop",
         """
+        injection|injections|shot|jab .. for|against .. PAIN
+        injection|shot .. so|to .... play|throw|pitch|bowl|serve|train
         tablets|tablet|pills|pill|medicine|medication|meds .. against|for|because .. PAIN|shoulder|arm|elbow
         PILL|tablet|painkiller .. before|for|so|to|until .. training|match|game|throw|play|serve|session|practice|pitch|compete|bowl|exercise|workout|arm|shoulder
         before .. training|match|game|throwing|session|practice|exercise|pitching .. take|took|need|pop|popped|use|always .. PILL|tablet|pills|painkiller
@@ -323,6 +344,7 @@ TOLD_BODY: Final = (
         "B10",
         "stop",
         """
+        worn|wiped|burned|burnt|drained out|down .... weeks|month|months
         tired|exhausted|drained|wiped|dead|knackered|fatigued ... weeks|month|months
         for|since|past|last|few|several|three|two weeks|month|months .. exhausted|tired|drained|no|without|zero|low energy|tired|exhausted|motivation|drive|rest
         no|without|zero|lost|low energy|drive|motivation|gas|spark .... weeks|month|months|performance|worse|velo|anymore
@@ -345,6 +367,9 @@ TOLD_BODY: Final = (
         "E11",
         "stop",
         """
+        longer|never|hardly|not|isnt worth living
+        thinking|think|thoughts|urge|urges .. about|of|to hurting|hurt|harming|cutting|cut myself
+        dont|not|no .. see|seeing|have .. point|reason|purpose .. in|of|to waking|living|life|going|getting
         finish|end|ending|finishing|take|taking|quit .. my life
         offing|off|unalive|unaliving|delete|deleting|hang|hanging|shoot|shooting|drown|drowning|poison myself
         sleep|asleep|bed .. and|to .. never|not wake

@@ -156,7 +156,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "FEVER": "fever fevers feverish feverish fevered",
     "CHILL": "chills chill shivering shivers shivery rigors rigor",
     "VOMIT": "vomit vomiting vomited vomits puke puked puking pukey barfed barfing barf spewing "
-    "spewed chundered diarrhea diarrhoea gastro norovirus",
+    "spewed chundered yak yakked yakking yacked yacking upchuck ralphing diarrhea diarrhoea gastro norovirus",
     "FLU": "flu covid influenza pneumonia tonsillitis sepsis",
     "INFECT": "infected infection infections pus septic abscess cellulitis mrsa oozing ooze oozes "
     "oozed festering weeping",
@@ -172,7 +172,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "HOT": "hot warm burning boiling heat feverish roasting",
     "NAUSEA": "nauseous nauseated nausea queasy",
     # ------------------------------------------------------------------ pain and night
-    "PAIN": "pain pains painful hurt hurts hurting hurtin ache aches aching ached achy sore "
+    "PAIN": "pain paining pained pains painful hurt hurts hurting hurtin ache aches aching ached achy sore "
     "soreness throb throbs throbbing throbbed agony killing stabbing burning burns discomfort kills "
     "tender tenderness stabs stings excruciating twinge twinges stinging",
     "ACHE": "pain ache aches aching ached throb throbs throbbing throbbed hurt hurts hurting "

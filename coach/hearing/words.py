@@ -73,7 +73,9 @@ def _joined(out: list[Word], raw: str) -> tuple[str, int, str] | None:
     return joined, first.start, first.before
 
 
-_NOT_ABLE: Final = frozenset("not isnt wasnt arent werent aint never havent hasnt hadnt wont".split())
+_NOT_ABLE: Final = frozenset(
+    "not isnt wasnt arent werent aint never havent hasnt hadnt wont".split()
+)
 
 
 def lowered(text: str) -> str:

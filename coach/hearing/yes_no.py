@@ -22,7 +22,7 @@ _YES: Final = word_set(
     "yessir yeps y yuppers aye correct agree agreed huh mhm mmhmm yessss ofc"
 )
 _NO: Final = word_set(
-    "no nope nah negative nay never n noo nooo none nothing nuh disagree naw neither"
+    "no nope nah nada zilch zip nothin negative nay never n noo nooo none nothing nuh disagree naw neither"
 )
 _MAYBE: Final = word_set(
     "maybe depends unsure idk dunno perhaps possibly might eh meh dk unclear either unknown"
@@ -35,16 +35,19 @@ _PLAIN_YES: Final = word_set("yes yeah yep yup")
 _PLAIN_NO: Final = word_set("no nope nah")
 _FIX: Final = word_set("jk wait actually sorry scratch oops nvm correction rather")
 _HEDGES: Final = word_set("think guess probably kinda maybe sorta suppose mostly really bit little")
-_DO_NOT: Final = word_set("didnt havent hadnt dont wasnt isnt not wont hasnt doesnt cant arent couldnt")
+_DO_NOT: Final = word_set(
+    "didnt havent hadnt dont wasnt isnt not wont hasnt doesnt cant arent couldnt"
+)
 _SOFT_NO_AFTER: Final = word_set("really much too particularly exactly especially that often")
 _DONE: Final = word_set("did done have had was do does yea finished completed all am is")
 _UNKNOWN: Final = frozenset(
     (("not", "sure"), ("dont", "know"), ("no", "idea"), ("no", "clue"), ("might", "have"),
      ("could", "be"), ("hard", "to"), ("cant", "tell"), ("couldnt", "tell"),
-     ("cant", "say"), ("couldnt", "say"), ("who", "knows"), ("cant", "remember"), ("dont", "remember"),
+     ("cant", "say"), ("couldnt", "say"), ("who", "knows"), ("pay", "attention"),
+     ("didnt", "notice"), ("didnt", "check"), ("didnt", "look"), ("cant", "remember"), ("dont", "remember"),
      ("part", "of"), ("some", "of"), ("most", "of"), ("half", "of"))
 )  # fmt: skip
-_GO: Final = word_set("ready go yes lets ok okay good set")
+_GO: Final = word_set("whenever roll rock born anytime hit ready go yes lets ok okay good set")
 _LATER: Final = word_set("sec second seconds minute min wait yet hold moment hang resting rest")
 _THUMBS: Final = (
     ("\U0001f44d", "yes"),
@@ -105,7 +108,7 @@ _HURT: Final = word_set(
     "pinched"
 )
 _WELL: Final = word_set(
-    "great fine good ok okay normal same usual perfect clean smooth clear awesome solid alright "
+    "great behaved quiet sailing smoothly fine good ok okay normal same usual perfect clean smooth clear awesome solid alright "
     "comfortable amazing nothing through excellent"
 )
 _SIGNS: Final = word_set(
@@ -144,6 +147,13 @@ def _by_topic(words: Sequence[Word], ask: str) -> Read | None:
         return _over_answer(texts, denied=denied)
     if about & _GEAR and about & {"have", "got", "with", "hand"} and not about & _HURT:
         return _gear_answer(texts, denied=denied)
+    return _by_health(words, texts, about, denied=denied)
+
+
+def _by_health(
+    words: Sequence[Word], texts: set[str], about: set[str], *, denied: bool
+) -> Read | None:
+    """An answer about pain, signs or the exercises done."""
     if (
         about & {"exercises", "program", "session", "workout"}
         and "did" in about
@@ -205,7 +215,8 @@ def _hurt_answer(words: Sequence[Word], texts: set[str], *, denied: bool) -> Rea
         return Read("yes" if max(numbers) > 0 else "no", (0,))
     if texts & _WELL and not denied:
         return Read("no", (0,))
-    if texts & _ONLY and texts & (_TIMES | {"i", "first", "reach", "the"}) and not denied:
+    told = texts & _ONLY and texts & (_TIMES | {"i", "first", "reach", "the"})
+    if (told or text_at(words, 0) == "only") and not denied:
         return Read("yes", (0,))
     return None
 
@@ -224,6 +235,8 @@ def _phrase(words: Sequence[Word], ask: str, *, ready: bool) -> Read:
     topic = _by_topic(words, ask)
     if topic is not None:
         return topic
+    if text_at(words, len(words) - 1) == "not":
+        return Read("no", (len(words) - 1,))  # "i am glad to say not"
     place = next((k for k, word in enumerate(words) if word.text in _DO_NOT), None)
     if place is not None and place <= 2:  # noqa: PLR2004
         soft = text_at(words, place + 1) in _SOFT_NO_AFTER
