@@ -48,6 +48,7 @@ CAUSES: Final = """
     hit|hitting one off
     metal|cold bat
     gloves
+    numbing
     painted|polish|dyed|henna|tattoo|popsicle|blueberry|blueberries|grape
     gardening|shoveling|shovelling|shoveled|snowman
 """

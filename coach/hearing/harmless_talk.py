@@ -155,4 +155,36 @@ TALK: Final = """
     finger|toe|thumb .. jammed|stubbed|broke .. year|years|ago|season
     dropped .. keys|phone .. drain|toilet|car|couch|somewhere|sink|mud|water|ground
     cant|couldnt do the|that|this|one .. with|one|ball|band|because|exercise|move
+    arm|shoulder|elbow|it feels|feel|felt|is|was like .. cannon|rocket|hose|whip|bucks|gun|rifle|laser|missile|machine|new|butter|silk|rubber|bazooka|catapult|beast|champ
+    pass|passing|passed|passes out in|on .. bed|couch|bus|sofa|car|class|lecture|floor
+    popped|pop|cracked|crack|cracking|popping|pops my|the knuckles|back|neck|toes|hips|ankles
+    blister|zit|pimple|balloon|bubble|blisters .. popped|burst|broke|open
+    blister|blisters .. DIGIT|HANDS .. popped|burst|broke|open|ripped
+    heart|pressure|thyroid|allergy|acne|asthma|adhd|birth|vitamin tablet|tablets|pill|pills|meds|medicine|medication .. every|each|daily .. morning|day|night|evening
+    take|takes|took .. heart|pressure|thyroid|allergy|acne|asthma|adhd|vitamin .. tablet|tablets|pill|pills|meds|medicine .. every|each|daily .. morning|day|night
+    legs|leg|feet .. heavy|tired|sore .... walk|hike|hiking|ride|day|match|game|session|training
+    shook off|hands
+    got|get|getting smoked|drilled|killed|rocked|roasted|cooked|owned|destroyed in|at|by|on .. fantasy|cards|chess|madden|fifa|test|exam|quiz|pong|ping|poker|argument|debate|2k
+    stomach|head|back|tummy|cramps hurts|hurt|ache|aches .. period|ate|food|crying|laughing|sun|chair|bus|reading
+    my arm|shoulder got|gets|was|is tired .. end|late|after|toward|towards|by
+    arm|shoulder|elbow is|was|are|seems .. coming along|nicely|well|around
+    knees|knee|hips|back|ankles gave|gives|give .. me .. trouble|problems|grief|issues
+    javelin|ball|discus|shot|spear|throw|hammer landed|lands|hit .. flat|well|short|far|long|badly|outside|ground
+    run up|runup|start|finish|serve|swing|landing|takeoff|approach|kick|backhand|release BE weak|sloppy|slow|bad
+    lift|elevator|escalator .. out of order|broken|stuck|took
+    took|take|taking|used|use|climbed|up the|some|my stairs|steps
+    cold .. gone|left|cleared|out .. chest
+    clicks|click|clicking|pops|cracks|creaks .. now and then|again
+    years|ever|always|decades|since .. click|clicks|clicked|pop|pops|crack|cracks
+    cold|chilly|freezing outside|out .. but .. arm|arms|shoulder|body warm|good|loose
+    arms|arm warm
+    feel|feels|felt .. muscle|muscles|stretch|work|working .. in|at .. back|rear|behind .. good|nice|right
+    feel|feels|felt .. in|at|on .. back of .. shoulder|arm
+    not|doesnt|didnt|dont|never hurt|hurts|ache .. when|if|while|during .. lift|raise|throw|reach|push|pull
+    hand|hands|arm|elbow on|in .. table|wall|hip|hips|knee|desk|band|pocket|pockets
+    makes|made|making no|any|less|some noise|sound|noises|sounds
+    physio|doctor|trainer|therapist|coach|surgeon|he|she pressed|pushed|checked|looked|tested|touched|massaged|stretched|examined .. PART
+    numbing injection|shot|cream|spray|gel
+    grey|gray|white|blue|dark .. morning|sky|day|evening|clouds
+    stiffer|tighter|shorter|smaller than .. other|left|right .. always|always|usual|years
 """

@@ -91,6 +91,7 @@ spring sprint sprints starts stay stayed store summer sweet takes taping tell te
 theragun therapist thinks third thought tiredness told train travel travelled trip truck tub uses
 usually vacation vacuum vault visit waited waiting wanted whip whippy wicket wife winter wish
 woman xray
+along fire flat hangnail nicely noise pressed table
 yesterday yoga you zero
 """.split()
 )

@@ -50,7 +50,7 @@ def _is_ten(words: Sequence[Word], number: Number) -> bool:
     if number.value != TOP:
         return False
     before = text_at(words, number.first - 1)
-    return before == "of" or text_at(words, number.first - 2) == "out"
+    return before in ("of", "from") or text_at(words, number.first - 2) == "out"
 
 
 _PLURAL: Final = word_set("mostly mainly couple few all and some stayed")
@@ -112,8 +112,8 @@ def _zero_at(words: Sequence[Word], start: int) -> tuple[int, ...]:
                     and not {text_at(words, place + j) for j in range(1, k + 2)} & _SOFTENS
                 ):
                     return (place, place + k)
-        if text == "free" and text_at(words, place - 1) == "pain":
-            return (place - 1, place)
+        if text == "free" and "pain" in (text_at(words, place - 1), text_at(words, place + 2)):
+            return (place,)
     return ()
 
 

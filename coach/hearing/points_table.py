@@ -9,90 +9,91 @@ from __future__ import annotations
 
 from typing import Final
 
-START: Final = -26
+START: Final = -27
 TABLE: Final = """\
--52 if
--49 his
--41 fine
--36 good
--34 coach sore
--32 should
--31 do
--30 front
--29 barely
--28 lol normal
--27 didnt too was
--26 we
--25 six what
--24 a-saying
--23 last more
--22 ago did none nope traps
--21 bus no:SWELL
--20 great her long neck no:NUMB ok pinch them
--19 always from work working
--18 # ELSEWHERE band brother hurt stiff
--17 has new not were
--16 done mostly our pops struck you
--15 FRACTURE NUM blister easy knee no:or pinched same sister stretch
--14 he mom no:POP no:numbness no:swelling pinches seven sharp worried
--13 MANY biceps care could eight free gym hit nah no:# no:no surgery team three used well
--12 buddy can cracked does finish hardly labrum lifting no:WEAK no:weak rested started
--11 OPPONENT crossed dropped exercise kid light no:FALL no:MANY no:SLIP no:have pinching school throws week will writing year years
--10 balls broke clean four friend girlfriend grandpa heavy high ill later mean no no:i no:is pulled ready roommate set smooth stretched toss weight
--9 any blisters butter call clicks couple dad finished gone guess hair heavier hours must net old only pen pitcher played slept snapped solid stop tape thats tonight tossed towel triceps
--8 blade cannon cleats club course dog drills early em end go goal goalie knuckles lights live match most mound no:FAINT no:LEAK no:anything no:control no:pain no:report no:was or painful pr soreness strong struggled swells throat told wife worry
--7 BREAKS_LIKE ankle bad bp competition dislocate five foot form ft glove hands hmm infield isnt kept manageable much neither no:BULGE no:COME no:FEVER no:OUT no:at no:nothing no:once no:swollen no:throwing operation paining passes pitches quick scared season shelled skipped son squats stayed toe volleyball would
--6 away back bag comfortable cooked cousin cramp cuff day delt dunno fastball forgot haha half happy heat ish know late lats lets midnight minutes nail negative no:CHEST no:FLUTTER no:LEG no:chest no:dizzy no:felt no:fever no:issues no:legs no:numb no:say no:so no:tingling no:today no:weird painless rain say sir slow start tough typing usual very wait weights who wore
--5 asked at bar beat blades broken butt cheat college daughter dry enough final finally fire frozen game gimme had hate homework indeed kids lifted make march meet meh moved mud nicely no:BLOW no:BREAKS_LIKE no:COLD no:COLOUR no:HAVE no:WEAKNESS no:above no:band no:cold no:enough no:fall no:of no:pop no:popped no:signs no:slipped no:there no:think no:weakness odd order part partner physio position pt pump reps right serving shows so spot staying stretching swinging tad ten these threw trap uh wall weekend win wrist zero
--4 afraid baby bro bumpy burrito chilled cleared concert cracks curls cut dentist depends doc effort elbows fixed goose gripping helped him hits max mhm mobility money nada nap naw need nighter nil no:DROPPING no:INFECT no:WAKE no:any no:bad no:blue no:either no:feels no:grip no:hurts no:infection no:none no:normal no:noticed no:slip no:throws no:time no:whatsoever noticed nuh off ouch pains party probably question row run says scary session sets shaky shoveling signs skip somewhere spring stick sure swell teammate th thank top unfortunately warmup watch worked y yet zip
--3 LOOSE achy actually alright amount anything bands bends bones born bottle bunch burning burns busy catches challenging change chilly color crying dips doctor earlier eh field finger garbage goes hall helmet hope hospital huh inning jammed kinda knocked level loose mechanics month no:AGAIN no:BRUISE no:CANT no:NUM no:SHAPE no:UNSTABLE no:all no:as no:chills no:complaints no:difficulty no:dropped no:fallen no:good no:got no:great no:had no:hit no:like no:looks no:much no:needles no:new no:nor no:out no:pins no:pops no:problem no:shortness no:unstable no:wait no:yesterday numbness opening perfect pitch pitched please pm problem quarter ride rough saw shifted sliders slip sneeze snow some starts swings third tired toast today tolerable tomorrow topped tosses tuesday twenty until velos weather weekly
--2 DAILY DROPPING about afterwards alarm as ask attack banged behind bullpen chair class closed collar counts denies disc doubleheader drill drops exam falling finals friday gassed give gonna gross gun guy h handle hitter hoodie idk jav javelin jello jk keeper knows lazy low maximum months nails near needed no:HOLD no:RED no:THING no:am no:breathing no:bumps no:came no:discoloration no:dizziness no:everything no:fell no:jk no:little no:lol no:me no:painful no:pinch no:popping no:redness no:resting no:short no:shoulder no:sir no:slept no:slipping no:stuff no:tingles no:tingly no:too no:trouble no:why now numb ones overs peaked press pressing program promise reach reaching resting rly s said sec seconds serve sessions shirt shoes shots smoked sorry sprints stroke sunburned their thursday toes tournament travel traveling tree turf twinge ups warm whatever workout
--1 DULLED aint arms bent blew blue bout bowled bowling box burger changeup checked climbing cold curve defense different dinner drum ever failed fall far felt fielder flipped follow grade habits heater hill hip hovering innings keeping league leaves left lineup lot m machine many matches maxed mid no:KEEP no:MOVE no:QUITS no:SHOULDER no:anywhere no:bruises no:bruising no:clicking no:clicks no:clunks no:cough no:cuff no:drama no:drop no:falls no:feel no:hits no:hold no:hurt no:keep no:really no:sleeve no:thing no:those no:tingle no:yes no:zero otherwise paper plyo points pool popping practice quite rd scratch scrimmage seams seat served serves setter shin shoulders sick sidearm skating sleepy slump somewhat stand stopped stubbed study tell til tingled tore torn upper weird wind yards
-1 CATCH alone backhand balled basically bat bed before better blotchy bluish brushing buckle bulge click close clue comes completely curb draining drenched due either else eye fielding first fluid fridge fuzzy gives giving goosebumps ground gut here hole hopped how instant joke jump kicked kill kneed lurched nerve no:ELBOW no:ELSEWHERE no:PAIN no:PUT no:ball no:button no:comb no:coming no:day no:elbow no:hair no:key no:more no:pick no:shampoo no:shirt no:straighten no:strong no:wash no:water no:week no:what pencil pizza plank poke pole polo poured pretty reddish rings single slider sliding smashed sneezed sorta spleen square squared straight straighten streaks stumbled swole table tea tried twang use wake wants warmups wave waxy way weighs went which won wood worse zaps
-2 ASLEEP ability absolutely again asleep bandage base beaned being belly below bike bowl brief bruise burned button buzzy catch chalk changed clicked clunks comebacker crawling crunch crushing current dislocated dove drilled drop dude dull dusky elbowed few find fizzes foul gallon gray growing hard hasnt height honestly jolt jumped jumps kind lines made meets milk mornings mph no:LOOK no:LOST no:NOT no:bottle no:cap no:deep no:door no:ever no:fingers no:going no:head no:look no:matter no:over no:past no:press no:pull no:push no:ring no:rotate no:serve no:shelf no:shut no:socket no:throw no:top no:turn no:zip outfield outstretched patch popeye prickling pushup putting reached rebound roll scrum separated shade shaking shift shut skipping sleeps slides slipping smacked sock spaghetti stomach stood stops sunken swollen teeth thirty those tightness tops track try wearing wet zap zing
-3 BRUISE above aching although apart basketball bath between bigger bolt both butterfly buttons clunk cock coin coming crooked deformed elephant except fist fluttering full gets going goosey helps holes hour ibuprofen id im index it keys ladder leave lightning limp locks may naproxen next ngl no:CATCH no:NEW no:NIGHTS no:TIGHT no:breath no:budge no:finger no:fit no:mine no:night no:scratch no:sitting no:sleep no:speak no:stay no:unscrew novocaine opens outer pan passed pitching prickly puffiness push r racing recliner release relief rolled rubber runs sat saturday secs shortstop shove skateboard sleeve slipped sometimes sort sound sparks spike squeezing steps sticks strike sunday sweaty taking tender that thrown tip touched turning vomiting walk weeping with wobbly wrists wrong yanked
-4 CLUMSY COLD TIGHT arent armpit around atv balloon bases because bench bicycle block blown boards body bubble buzz clumsy constantly crash crazy dark deck dent dirt diving dropping ear er feel feet flat floor flops golf impossible injection laying locker makes middle might missed no:HAND no:behind no:but no:catch no:drive no:force no:goes no:juice no:net no:quits no:reach no:sensation no:side no:squeeze no:without partially pile prickles racket seatbelt shakes shelf shock shot site snapping speed standing strap struggling sucking sweating tackle they things throw thumb tight time tingles trouble turn unbearable waking wasnt watching words wrecked wrestling yellow
-5 GIVES STOP across become bicep but buzzing coffee cork cup door droopy electricity ending fat frame gave grey gunk hollow house improvement infected inner joints lately leg less moment motion muscle nearly no:CHANGED no:ODD no:VEHICLE no:alive no:come no:does no:down no:full no:hurting no:left nowhere one outside pale perhaps plus possibly pounding puffed pushed put raise range rep ribs slide smell spiked stabbing stage stone tearing than thought tingle trainer trampoline tripping trucked tumbled turned velcro vision wiped wrap wrapped
-6 FLU HOLD NOT TIGHTER TIRED UNDONE VEIN became black breathing cause colder compared control couch cutter days drooping droops edge ended gasping handlebars hanging have hot huge hurting irregular killing lightheaded line lower lump lungs minute never no:gas no:gone no:it no:not no:sudden on own playing pointer portal puking quit quits ripped scooter see sensation shape size soda stuck surgical sweat tear thick veins water
-7 HAVE LIFT MY ODD ONTO also am another balance bender bit bladder boiling breakfast chasing clunked dizzy eating everything faint falls fence fender flew flight forearm freezing help itself ive lbs let lunch no:DIGIT no:MISSILE no:for no:in no:off no:that oozing open opened painkillers planted popped pressure room sheets short sit skiing slightly stuff sudden swelling tackled the tiny ucl useless vanished white why wound yeah
-8 a anymore catcher degrees drive each electric everyone fast fork green havent having home in lay legs longboard meds monday no:GROUND no:ON no:be no:here no:lets no:on palm peed player poking ripping round scar smells stairs theyre thing till touch whats whole wish
-9 HEADACHE PUT air ants breathe breathless bump come constant flu headache header joint leaking lie no:ACHE no:right rather rear rip shooting sleeping sticking though under wreck
-10 BE CALF KEEP ON accident ate calf cannot car coughing dive doing fell getting hangs hold jaw my no:BY no:stops no:with no:words nonstop omg onto really reason shoulder skin snap someone stitches subluxed tv vomited wheezing worst wouldnt
-11 BY CHANGED LIMP NEW are by clock crack dugout exhausted feverish get inside linebacker living mouth no:HANDS no:PUSH no:comfortable no:get no:go nothing of over point puffy pus red shivering slurred somebody speech static sweats think this to
-12 HOT MISSILE MOVE RIBS SHEETS awake be beats collided collision coughed deep die fainted fingertips got is losing no:air no:back no:breathe no:feeling no:sore play purple rest swelled through tripped when yep
-13 ARM COME LEG QUITS SOCKETED ache crashed doesnt funny kilos loud lying maybe no:BE no:REACH no:SINCE no:power no:up pounds ring small soaked took up without
-14 aches big blacked couldnt dead ice lift no:FEELING no:anymore slurring take throbs touches unstable weak yup
-15 ACHE POSITION WENT almost dislocation feeling forward me nights no:DAILY no:SOCKETED no:and no:arm no:even still strength
-16 HEIGHT PUSH RED THING arm elbow horse i incision no:ARM no:away no:live pinky place then throwing times twice where winded yesterday
-17 DROOP UNSTABLE face its matter no:HEIGHT no:a no:trying no:want sitting slammed sublux there weaker
-18 ELBOW MOTOR down halfway keep keeps morning socket throbbing while
-19 HAND SINCE all for no:MOTOR partial pop ran running something
-20 LAND OUT PART SPENT blood life no:WENT no:to slight tingly
-21 SHOULDER ball even hand landed night pain slid walking weakness yes
-22 AGAIN hurts needles out second suddenly want
-23 BULGE FLUTTER SLIP advil chills fingers heard no:BREATH no:MY no:PART no:my no:strength no:the once weeks
-24 BONE FAINT GROUND PAIN SHOCK SWELL been dont grip other
-25 INFECT came no:ONTO pins temp thinking woke
-26 BLOW HEART LOST NEVER_ENDING POP heart like lost no:STOP wont
-27 HANDS SEAT SLUR bone breath every fever just
-28 DIGIT FACE FEELING LOOK WEAK no:position sleep
-29 looks no:SEAT theres
-30 BREAK POWER
-31 GASP feels
-32 and myself tingling
-33 NIGHTS VOMIT since
-34 FALL VEHICLE no:POWER
-35 CHILL COLOUR side
-36 BUZZ SWEATS temperature
-37 FEVER WAKE WEAKNESS
-38 chest
-39 CHEST DISLOCATE NUMB
-40 SHAPE into
-41 CANT collarbone no:POSITION
-43 LEAK
-44 WOUND
-47 BREATH
-48 PILL
-49 cant
-57 FEVERISH FEVER_F
-60 CRASH"""
+-53 if
+-50 his
+-42 fine
+-39 good
+-37 coach
+-35 sore
+-33 do should
+-32 front we
+-30 lol
+-29 barely too
+-28 didnt what
+-26 was
+-25 normal
+-24 ago none traps
+-23 a-saying
+-22 last more neck nope ok stiff
+-21 bus great long no:SWELL them
+-20 band did her no:NUMB working
+-19 ELSEWHERE brother free pinch were
+-18 always new work
+-17 FRACTURE from hurt not surgery
+-16 easy friend has our pops same six struck team
+-15 NUM he hit mom mostly nah no:POP no:WEAK no:weak pinched pinches sharp sister you
+-14 # care done gym knee no:numbness no:or no:swelling used will
+-13 biceps blister buddy exercise no:no no:say roommate worried
+-12 can does finish hair hardly labrum lifting no:FALL played rested school snapped started throws well years
+-11 OPPONENT call girlfriend heavy kid no:# no:SLIP pen ready smooth stretch wife writing year
+-10 balls broke clean clicks could cracked crossed dog dropped forgot grandpa heavier isnt later light mean no no:MANY no:NUM no:anything no:have no:is only pinching pulled stretched tonight toss week would
+-9 club couple dad drills em finished go goal high most must no:i no:today old pitcher slept solid struggled swells tape thats told tossed
+-8 BREAKS_LIKE any away blade blisters competition course early eight end foot glove goalie gone guess lights live match mound net no:BULGE no:FAINT no:LEAK no:control no:of no:report no:was painful season son soreness strong throat towel triceps weight worry
+-7 ankle bad bp broken crap dislocate form ft had know manageable minutes no:COME no:FEVER no:FLUTTER no:OUT no:bad no:felt no:nothing no:once no:pain no:swollen no:there no:throwing no:weird operation passes pitches pr quick scared set seven shelled skipped squats stop toe usual volleyball weights
+-6 MANY bar blades comfortable cooked cousin cramp cuff day delt dunno finally four gimme haha hands happy heat hmm hospital hours infield kept kids late lats lecture lets lot means meh nail negative no:CHEST no:DROPPING no:LEG no:at no:chest no:complaints no:dizzy no:fall no:fever no:issues no:legs no:numb or paining painless part rain rained rate right say slow spot stayed steady three typing wait who wore
+-5 afraid asked bag beat best bullpen college concert crowd dads daughter dentist depends elbows enough fastball fire hate him homework ill indeed inning knuckles lifted low march meet midnight moved mud nicely nighter no:BREAKS_LIKE no:CANT no:COLD no:COLOUR no:HAVE no:WEAKNESS no:band no:cold no:enough no:good no:hurts no:normal no:pop no:popped no:signs no:slipped no:so no:think no:tingling no:weakness order partner physio please position probably pt pump question reps says serving shots shoveling sir start stretching summer swinging these tough trap tuesday u uh very weekend whom wrist
+-4 bands bro bumpy burrito butt change cheat chilled cleats cracks cut dips doctor drill dry effort far final fixed frozen game goes goose gripping helped hits ish knees lazy livable make mistake money month nada nap naw need neither no:BLOW no:INFECT no:WAKE no:above no:any no:dead no:drop no:either no:feels no:infection no:noticed no:slip no:time no:towel no:whatsoever noticed nuh odd ouch party pitch pitched pm rough row said scary session shaky shows signs so softball spring staying stick swell swings tad teammate test thank today tolerable tournament training unfortunately wall warmup watch win y yessir zip
+-3 DAILY DULLED about achy actually alright anything as baby bends bones born bunch burns busy catches chair challenging chilly class cleared color conditioning curls curve denies deuce doc earlier eh field finger five friday garbage give goalkeeper gonna guys h half helmet huh idk innings jammed level max mechanics mhm mobility nil no:AGAIN no:BRUISE no:SHAPE no:THING no:UNSTABLE no:all no:blue no:chills no:difficulty no:fallen no:great no:hit no:like no:little no:lol no:looks no:much no:needles no:new no:none no:out no:pins no:popping no:pops no:problem no:problems no:throws no:trouble no:unstable no:yesterday now off opening opponent peaked perfect plunked problem promise quarter saw sets skip sliders slip snow some somewhere stand starts stroke sure th third threw tired toast topped traveling velos weather weekly weird worked yet zero
+-2 DROPPING af after afterwards alarm amount ask at attack backpack behind bottle bowled bucks burning chillin closed collar counts died disc drops exam failed falling finals follow garden gassed gross gun guy hall handle hitter hoodie hope jav javelin jello keeper knows leaves left m many much nails near needed no:RED no:am no:bit no:breathing no:bumps no:came no:dizziness no:dropped no:everything no:falls no:got no:had no:hurt no:jk no:pinch no:redness no:resting no:short no:shortness no:shoulder no:sir no:slipping no:stuff no:too no:wait no:why numbness overs plate press program quite reach ride s sec seconds sessions shoes shoulders skating smoked sneeze sprints stopped sunburned swim their thursday toes tomorrow torn tosses travel turf twenty twinge until ups whatever workout
+-1 aint anyway arms back banged before bent bout bowling box boys burger catching changeup checked climbing cold defense dinner doubleheader drank drum ever few fielder fish flipped goals grade habits heater hill hip hovering icy jk keeping knocked lead league lineup look machine maxed maximum months no:KEEP no:QUITS no:SHOULDER no:anywhere no:as no:bruises no:bruising no:clicking no:clicks no:clunks no:cough no:cuff no:discoloration no:drama no:fell no:grip no:hits no:hold no:keep no:me no:painful no:really no:rly no:sleeve no:slept no:speak no:thing no:those no:tingle no:tingles no:tingly no:went no:yes no:zero numb ol ones otherwise overhead plyo points pool popping practice rd reaching scratch seams seat seems served serves setter shin shirt sick sidearm slump smash sorry stubbed study super tapped ten tingled tore tree upper usually warm wed yards
+1 ASLEEP LOOSE account an asleep backhand balled bang base basically bat beaned better bike blew blotchy bluish both brushing buckle bulge bye caught click close clue collapsed comes completely curb dented different draining drop drunk dude due dull either else evening eye fielding fluid foul fuzzy girl gives giving goosebumps ground gut here hole hopped instant joke jump jumped kicked kneed loose lurched made mornings move nerve no:LOST no:MOVE no:PAIN no:RIBS no:ball no:button no:comb no:coming no:day no:fingertips no:hair no:happened no:key no:nor no:pick no:pull no:quite no:shampoo no:shirt no:shut no:straighten no:three no:wash no:water no:week no:what pencil phone pizza plank poke pole poured pulse putting reddish resting rings separated serve shaking shifted shiny shot shut single smashed sneezed sound spleen square squared straight straighten streaks stumbled table tea tried vibrate wake warmups wave waxy wearing went wheel which won wood worse zaps zing
+2 ability absolutely against bandage bed being belly below bleachers bowl branch brief burned button buzzy catch chalk changed clicked crawling crunch current dove drenched drilled driving dusky elbowed find fizzes fridge gallon ghost goosey gray growing head height honestly index jolt jumps kind lines meets middle milk missing moment mph no:ELBOW no:ELSEWHERE no:LOOK no:PUT no:bottle no:cap no:doorknob no:elbow no:going no:head no:look no:matter no:mine no:more no:over no:past no:press no:push no:ring no:serve no:shelf no:sleep no:socket no:throw no:top outfield patch pitching pretty prickling puked pushup reached rebound roll saturday scrum secs shade shift shivers skateboard skipping slider slides smacked sock sorta spaghetti stood stops sunken sweating those tightness tops track try twang use wet wrists
+3 BRUISE REACH above aching apart bases basketball bath between bicep bigger bolt bruise butterfly buttons clunk clunks cock coin comebacker corner crazy crooked crushing deformed dislocated elephant er except felt first floor fluttering full gets going golf hard hasnt holes ibuprofen it keys ladder leave lightning limp locks might missed naproxen ngl no:CATCH no:NEW no:NIGHTS no:NOT no:TIGHT no:budge no:deep no:door no:ever no:finger no:fingers no:net no:night no:rotate no:scratch no:sitting no:stay no:turn no:unscrew no:zip opens outstretched pan playing popeye prickles prickly puffiness r racing recliner release relief rolled rubber sand sat shelf shortstop shove sleeve slipping sort spike squeezing standing sticks strike sunday sweaty taking teeth tingles tip touched turning unbearable vice vomiting walk weeping wobbly wrong yanked zap
+4 CLUMSY COLD UNDONE although arent armpit atv balloon because bench bicycle bit block blown boards bubble but buzz clumsy coming constantly crash dark deck dent dirt diving dropping ear external fist helps hour how id im injection laying lb makes may mid muscle next nine no:HAND no:behind no:breath no:but no:catch no:down no:drive no:fit no:force no:goes no:juice no:reach no:rest no:sensation no:side no:squeeze novocaine outer partially pile possibly push pushed put racket range rotation runs seatbelt shakes shock site slipped smh sparks speed stabbing stage stairs steps stone strap struggling sucking swole swollen tender they thirty throw thumb tight trouble turn velcro waking wasnt watching wrap wrestling
+5 HOLD TIGHT VEIN across around coffee colder cork couch cup droopy eases electricity ending feel feet grey gunk hollow house impossible improvement infected killing lately less lightheaded locker minute motion no:CHANGED no:ODD no:VEHICLE no:alive no:does no:full no:hurting no:left no:quits no:take no:without outside own pains pale plus pounding puffed quit raise rep ribs short slide smell soda sometimes spiked tackle tearing than things thought tingle tiny trainer trampoline tripping trucked tumbled two veins vision water wiped with wrapped wrecked yellow
+6 FLU GIVES ODD TIGHTER again am became black bladder breakfast breathing buzzing cause chasing clunked compared control cutter door drooping droops eating edge ended everything fat flops handlebars hanging help hot huge hurting inner irregular itself joints kill lower lungs nearly no:MISSILE no:come no:gas no:gone no:not no:sudden nowhere on opened pointer portal quits ripped see sensation sit size snapping stuck sudden surgical tear turned useless words
+7 HAVE MY NOT TIRED also another balance become bender boiling catcher days dizzy each electric fence fender flew flight frame gave have home in ive lbs let lil line lump lunch never no:for no:it no:off no:wanna peed perhaps player poking room scar sheets slightly stuff sweat tackled the time ucl vanished white why
+8 LEG LIFT ONTO air ants baseman degrees drive everyone faint fast flu fork freezing green having hold legs meds monday no:ACHE no:DIGIT no:GROUND no:ON no:lets no:on no:right no:that one oozing open painkillers passed planted pressure round scooter shape skiing sleeping swelling theyre thick thrown whats wish yeah
+9 HEADACHE PUT STOP anymore are breathe bump come falls forearm headache header joint lay lie my no:BY no:PILL no:be no:here no:in no:with palm point popped rather rear reason rip ripping shooting sounded this touch wound wreck
+10 BE NEW ON RIBS accident ache breathless cannot dive doing feverish hangs havent leaking no:go no:stops nonstop omg onto puking pus really smells snap somebody someone static sticking till tv under vomited wheezing worst wouldnt yep
+11 LIMP a ate car clock coughing deep dugout fell gasping getting jaw linebacker living no:HANDS no:comfortable no:get no:words nothing over puffy shivering shoulder speech stitches think to whole
+12 CALF CHANGED KEEP MISSILE MOVE SHEETS calf collided collision constant coughed crack die doesnt fingertips get is longboard mouth no:DAILY no:PUSH no:air no:back no:breathe no:feeling no:sore of red rest slurred sweats swelled thing though through up
+13 BY HOT aches awake be by exhausted funny got inside kilos loud maybe no:and no:power no:up pounds purple skin small soaked subluxed take tripped when
+14 ACHE COME all beats blacked crashed dislocation face feeling forward ice losing lying no:BE no:SOCKETED no:arm no:even play ring slurring throbs touches unstable without yup
+15 ARM MOTOR QUITS SOCKETED WENT big dead i lift no:ARM no:FEELING no:REACH no:SINCE pinky throwing took where
+16 POSITION PUSH RED THING couldnt incision no:anymore no:away still strength twice winded
+17 HEIGHT UNSTABLE arm elbow its nights no:HEIGHT no:live place sitting slammed slight sublux then weak weaker
+18 DROOP down fainted halfway keep keeps me no:trying no:want partial running there throbbing
+19 ELBOW LAND almost for horse no:a pop ran socket yesterday
+20 HAND SINCE life matter slid while yes
+21 AGAIN FLUTTER OUT PART SPENT blood hand hurts landed morning no:the no:to out something
+22 BULGE SHOCK SHOULDER ball even night no:MOTOR second times tingly weakness
+23 chills every fingers heard needles no:MY no:PART no:WENT no:my pain suddenly weeks woke
+24 advil been lost no:BREATH no:strength once
+25 GROUND INFECT PAIN SLIP SWELL came dont grip other thinking want
+26 BLOW BONE heart just no:ONTO temp walking
+27 FACE HEART LOOK POP SEAT no:STOP pins sleep wont
+28 BREAK FEELING HANDS NEVER_ENDING breath looks no:position
+29 DIGIT LOST SLUR
+30 FAINT WEAK bone fever like no:SEAT theres
+31 and tingling
+32 POWER
+33 VOMIT feels
+34 NIGHTS VEHICLE
+35 BUZZ CHILL COLOUR SWEATS
+36 FALL WAKE no:POWER since
+37 GASP myself
+38 WEAKNESS chest side
+39 CHEST FEVER NUMB temperature
+40 no:POSITION
+41 into
+42 CANT DISLOCATE SHAPE collarbone
+44 LEAK
+46 WOUND
+48 BREATH cant
+53 PILL
+57 FEVERISH
+60 FEVER_F
+61 CRASH"""

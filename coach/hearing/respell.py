@@ -17,7 +17,9 @@ from coach.hearing.vocabulary import GUESSABLE, SIGNS_ALONE
 if TYPE_CHECKING:
     from collections.abc import Mapping
 
-SHORT_NUMBERS: Final = frozenset(("one", "two", "six", "ten", "yes", "nope"))
+SHORT_NUMBERS: Final = frozenset(
+    "one two six ten yes no nope nah yep yup yeah yea sure okay".split()
+)
 SHORT: Final = 3  # letters that must be exact
 MIDDLE: Final = 7  # up to here one slip
 _INDEX: dict[str, list[str]] = {}  # a word with letters left out -> words; filled on first need

@@ -236,12 +236,22 @@ def is_over(words: Sequence[Word], scopes: Scopes, at: int, taken: frozenset[int
             return True
         if pair == ("used", "to") and _after_pause(words, at, place):
             continue  # "cant raise it, it used to go all the way"
+        if place > at and _well_now(words, place):
+            return True  # "it was swollen but its fine now"
         own = place in taken and (pair[0] != "in" or pair not in w.PAST_PAIRS)
         if own or scopes.denied_by[place] >= 0 or _turns_between(words, place, at):
             continue
         if _long_ago(words, place, pair) or _has_passed(words, scopes, place, at):
             return True
     return False
+
+
+def _well_now(words: Sequence[Word], place: int) -> bool:
+    """Whether "fine now", "all better" and their like are said of the sign, not of something else."""
+    if not _pair(words, place, w.RESOLVED_PAIRS) or _negated_before(words, place):
+        return False
+    before = words[max(0, place - 3) : place]
+    return all(word.keys.isdisjoint(_SYMPTOMS) and "PART" not in word.keys for word in before)
 
 
 def _after_pause(words: Sequence[Word], at: int, place: int) -> bool:

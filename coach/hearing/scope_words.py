@@ -177,6 +177,7 @@ QUESTION_OPENERS: Final = _set(
 NO_QUESTION: Final = _set("only just barely hardly not feel hear see stick move poke lift raise")
 TURNED_BACK: Final = _pairs("is now|are now|but is|but now|now yes|am now|it is|does now|yes now")
 QUESTION_PAIRS: Final = _pairs(
+    "do u|to know|i wonder|wondering what|wondering if|wonder if|wonder what|wonder whether|wondering whether|"
     "should i|do i|when should|how would|how do|supposed to|in case|what happens|what does|"
     "watch for|look out|watching for|when do|how will|what would|could it|would it|can i|can you|"
     "what are|what about|heard about|read about|lookout for|looking for|to avoid|to prevent|"

@@ -33,7 +33,7 @@ _HEAVY: Final = word_set(
 )
 _EASY: Final = word_set("easy light easier lighter simple breeze nothing cake cinch boring")
 _OK: Final = word_set(
-    "ok okay good great fine solid smooth smoothly perfect normal alright clean nice strong comfortable "
+    "ok okay good great fine solid chill chilling chillin smooth smoothly perfect normal alright clean nice strong comfortable "
     "right decent fantastic money working awesome excellent grand sweet clear manageable cool sound spot well controlled steady "
     "burn burned burning worked felt_it fatigue fatigued pump pumped smoked"
 )
@@ -97,6 +97,7 @@ _LOADS: Final = Table(
     barely|hardly|didnt|dont|couldnt .. feel|felt|notice .. it|anything|thing
     not|no|aint|isnt .. enough|challenge|heavy|hard|resistance|tough|challenging
     more weight
+    could|should|can .. stand|take|be .. heavier|harder|more
     go|move|step|bump up .. in|weight|band|lb
     piece of cake
     walk in .. park
@@ -117,6 +118,8 @@ def _load(words: Sequence[Word], texts: set[str]) -> Read | None:
         first = match.at[0]
         if not _denied(words, match.at[-1]) or words[first].text in _NO:
             return Read("too_easy" if match.owner else "too_heavy", match.at)
+    if texts & {"could", "should", "can"} and "heavier" in texts:
+        return Read("too_easy", (0,))  # "it could be heavier"
     heavy = _first(words, _HEAVY)
     softened = {("good", "hard"), ("hard", "but"), ("tough", "but"), ("challenging", "but")} & pairs
     if heavy is not None and "right" not in texts and not softened:

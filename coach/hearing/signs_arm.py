@@ -356,7 +356,7 @@ ARM_SIGNS: Final = (
         PART .. feels|felt|feeling .. weak
         i|im|still|feel|feeling|felt|feels|was|got|getting|it|its|bit|little|really|super|so .. weak $
         feel|feeling|felt|feels weak
-        little|bit|kinda|really|suddenly|tad|somewhat|slightly|pretty weak
+        little|lil|bit|kinda|really|suddenly|tad|somewhat|slightly|pretty weak
         ^ weak $
         PART .. went|goes|gone|felt|feels|feel|is dead
         dead arm

@@ -17,6 +17,14 @@ TOLD_ARM: Final = (
         "S08",
         "stop",
         """
+        PART .. without sensation|feeling
+        without sensation|feeling
+        PART .. like .. full of .. sand|ants|bees|pins|needles|static|cotton|water|soda
+        mosquito|mosquitoes|insects|bugs|ants|spiders .. PART|skin
+        PART .. on vibrate|vibration
+        CANT|not|dont|didnt feel .. heat|hot|cold|burn|good|properly|right|well .. PART
+        PART .. CANT|not|dont|didnt feel .. good|properly|right|well
+        touch|hold|grab|touching|holding .. ball|bat|things|it .. and .. not|dont|cant|doesnt feel
         CANT feel .. pointer|index|middle
         current .. in|through|down|along .. PART
         PART .... felt|feel|feels|feeling nothing
@@ -67,6 +75,9 @@ TOLD_ARM: Final = (
         None,
         "stop",
         """
+        grip|strength|power .. went|dropped|fell|down|is .. to .. zero|nothing|nil
+        grip|strength|power .. zero|nil
+        PART .. wet|limp|soggy noodle|rag|spaghetti
         not|isnt|without|no having .. strength|power|force|grip
         it|arm|shoulder|hand .. gave|gives|giving out
         PART .. on strike
@@ -134,6 +145,8 @@ TOLD_ARM: Final = (
         "S01",
         "stop",
         """
+        PART .. like .. popeye|popeyes|michelin|hulk|hulks
+        purple|blue discolouration|discoloration
         WORN .. no|not longer|any .. closes|close|fits|fit|buckles|reaches|goes
         WORN .. longer closes|close|fits|fit|buckles|goes|reaches
         PART .. became|become|got|gets|went|is|was big|bigger|fat|thick|huge|heavy .. and .. big|heavy|thick|fat|swollen|red|blue
@@ -168,6 +181,8 @@ TOLD_ARM: Final = (
         "B06",
         "stop",
         """
+        PART .. wont|cant|doesnt|not .. rotate|turn|twist .. as|like|anymore|fully|all
+        lost .. external|internal|all|most .. rotation
         PART .. not|isnt|wont|never .. going|coming|moving|reaching|turning|bending|straightening|rotating .. up|above|over|behind|back|full|fully|all|past|straight|overhead
         lost .. ability .. reach|move|turn|raise|rotate
         CANT .. get .. to|into .. layback|slot|spot|position .. stuck
@@ -210,10 +225,14 @@ TOLD_ARM: Final = (
         "S05",
         "stop",
         """
+        luxation|luxated
+        PART|it|thing|everything shifted|slid|slipped|moved|jumped forward|forwards|backward|out|down|in .. when|as|while|during|on
+        SOCKETED .. out of .. socket
+        out of socket
         it came|went|popped|slid|slipped|jumped|shifted out when|while|as|during|again|reaching|sliding|diving|throwing|pitching|sleeping
         SOCKETED .. ejected|evicted|dipped|bailed|departed|escaped|exited|vacated
         SOCKETED left the|its|building|chat
-        SOCKETED went|gone|goes bye|on vacation|walkabout|awol|missing
+        SOCKETED went|gone|goes bye|walkabout|awol|missing
         PUT .. it|shoulder|arm|joint .. in .. place|socket|joint|back
         popped|put|shoved|pushed|snapped|slammed her|him|it back in|into|where
         out of socket|joint
@@ -237,6 +256,7 @@ TOLD_ARM: Final = (
         None,
         "ask",
         """
+        BE .. loose
         goosey|goosy
         sensation|feeling .. could|would|will|might .. SLIP|come|pop|go
         about|going|gonna|could|might|would|will come|pop|fall|slip|go out
@@ -249,6 +269,8 @@ TOLD_ARM: Final = (
         "E03",
         "stop",
         """
+        BONE|collarbone .. protruding|protrudes|juts|jutting|sticks|comes|coming .. out|top|up|skin|at
+        BONE .. protruding|jutting
         bump|lump|knob|ridge .. PART .... wasnt|not|never there|before
         bone .. stands|standing|sits|sticks .. proud|out|up|high
         PART .. visibly|clearly|obviously|noticeably lower|higher|different|flat|off
@@ -269,6 +291,7 @@ TOLD_ARM: Final = (
         "S06",
         "stop",
         """
+        felt|feel .. muscle|bicep|biceps|something .. roll|curl|slide|ball|bunch .. up
         labrum|cuff|bicep|biceps|ligament|tendon|lat|pec .. say|said|says|waved .. goodbye|bye|sayonara|adios
         sound|noise .. came .... CANT|couldnt|cant|not|weak
         felt it|something shred|unzip|tear|rip|go|snap|pop
@@ -306,6 +329,11 @@ TOLD_ARM: Final = (
         None,
         "stop",
         """
+        slid|slides|ran|dove|jumped into|onto|on .. my arm|shoulder|hand|elbow
+        walked|walk|ran|run|bumped|stumbled|crashed into .. door|doorframe|frame|wall|pole|post|cupboard|lamp .. hard|PART|with
+        fell|fallen off|from .. porch|balcony|bleachers|bed|couch|chair|table|roof|stage|truck|wall|dock|counter|bike|stool
+        with her|his|their cleats|spikes|studs .. PART
+        cleats|spikes|studs .. PART
         shoulder|elbow|head|face|arm first .. into|on|onto|down|ground|floor|wall
         bit the dust .. PART|shoulder|hard|chasing|diving
         ladder|chair|branch|stool|step|table|rope|railing gave|broke|collapsed|tipped|slipped|slid .. way|and|out|with|under
@@ -342,9 +370,18 @@ TOLD_ARM: Final = (
         None,
         "ask",
         """
+        knocked .. against|into|on
         stumbled|stumble .. caught|myself|arm|hand
         bumped|knocked|hit|clipped .. my|into .. PART|me
         caught myself .. with|on|arm|hand
+        """,
+    ),
+    (
+        Group.POP_WITH_LOSS,
+        "S06",
+        "ask",
+        """
+        faint|soft|quiet|single|brief|sort pop|snap|crack|click
         """,
     ),
 )

@@ -66,13 +66,15 @@ TOLD_BODY: Final = (
         "E08",
         "stop",
         """
+        almost|nearly|about fainted|faint|collapsed
+        HEART .. missing|misses|missed|skipping|dropping .. beats|beat
         lights out .. sec|second|seconds|moment|minute|instant
         got|get fainted
         HEART .. NUM .. sitting|resting|bench|bed|couch|still|nothing|rest|lying
         HEART .. beats|beat|beating|is|goes|going .. irregular|irregularly|uneven|unevenly|wrong
         dizzy .. and|then .. dark|black|fell|down|floor
         passed|pass out .. in|at|on|during
-        black|dark .. before|in|in front of .. eyes
+        black|dark .. before|in|front .. eyes
         everything|room|world|head|all turns|turned|turning|spins|spinning .. around|round|and|i|me
         HEART .. jumps|jumping|stumbles|stumbling|gallops|galloping|drum|drums|drumming|thudding|thuds|somersaults|hiccup|hiccups|trips|pauses
         HEART .. not|isnt .. regular|steady|even|rhythm|normal
@@ -132,6 +134,7 @@ TOLD_BODY: Final = (
         "E06",
         "stop",
         """
+        CANT|no|not|dont feel .. crotch|groin|genitals|privates|saddle|butt|bottom
         LEG .. buckle|buckles|buckled|shaky|unsteady|steady|weak|wobbly .. and .. hands|fingers|hand
         LEG .. not .. steady|stable|sure
         CANT|lost|losing|no control .. bladder|bowel|bowels|pee|poop|urine
@@ -166,10 +169,12 @@ TOLD_BODY: Final = (
         "B11",
         "stop",
         """
+        ill|sick .. with .. temperature|temp|fever
+        fever .. at|of|over|around .. FEVERISH|NUM
         temperature|temp|fever .. thirty|forty|hundred
         stomach|tummy|belly virus|bug|flu
         both ends
-        shivered|shivering|shook .. night|all|hours
+        shivered|shivering .. night|all|hours
         chills|shakes and .. chills|shakes|fever|sweats
         have|had|has|got|having|running .. temperature|temp
         temperature .. NUM
@@ -267,6 +272,7 @@ TOLD_BODY: Final = (
         "B01",
         "ask",
         """
+        woke|wake|waking .. up .. sore|stiff|hurting
         only .. because|due|cause|from .. PAIN
         PAIN .. last night
         up|awake at NUM .. icing|ice|holding|pacing|rocking|again
@@ -374,7 +380,7 @@ TOLD_BODY: Final = (
         offing|off|unalive|unaliving|delete|deleting|hang|hanging|shoot|shooting|drown|drowning|poison myself
         sleep|asleep|bed .. and|to .. never|not wake
         leave|leaving .. this world|earth|life
-        nobody|noone|no one .. would|will .. miss|notice|care .. me|if|gone
+        nobody|noone|anyone .. would|will .. miss|notice|care .. me|if|gone
         burden to|on .. everyone|family|everybody|all|them|others
         life .. is|feels|seems .. pointless|meaningless|worthless|over|hopeless
         think|thinking|want|wanna|going|like|plan .. to|about|of kill|killing|end me|myself|life|it

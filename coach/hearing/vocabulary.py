@@ -198,6 +198,8 @@ SIGN_WORDS: Final[dict[str, str]] = {
 GRAMMAR: Final[dict[str, str]] = {
     "AGE": "teen teens teenager",
     "ELSEWHERE": "eye eyes throat sinus sinuses gland glands",
+    "NUM": "two three four five six seven eight nine ten eleven twelve fifteen twenty thirty forty "
+    "fifty sixty hundred",
     "PRON": "i im ive id me myself",
     "MY": "my mine our me",
     "IT": "it its thing that this everything whole itll",

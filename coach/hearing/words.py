@@ -124,6 +124,8 @@ def words_of(text: str, families: Mapping[str, frozenset[str]]) -> list[Word]:
             if joined is not None:
                 raw, start, before = joined
         known = families.get(raw)
+        if known is not None and raw[0].isdecimal():
+            known |= _number_keys(raw)
         if known is not None:
             out.append(Word(raw, start, end, before, _pause(before), False, known))
         elif raw[0].isalpha() and len(raw) <= _LONGEST:

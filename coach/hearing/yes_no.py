@@ -122,7 +122,7 @@ _TIMES: Final = word_set(
     "throws throw throwing end inning innings long hard fast follow release last"
 )
 _SKIPPED: Final = word_set(
-    "skipped skip slipped mind forgot busy missed tired sick later tomorrow passed ran bailed lazy blanked "
+    "asleep alas skipped skip slipped mind forgot busy missed tired sick later tomorrow passed ran bailed lazy blanked "
     "nowhere zero travel travelling traveling dropped crashed"
 )
 _ALL: Final = word_set("all every everything each done both twice completed finished did")
