@@ -193,7 +193,7 @@ def use(options: argparse.Namespace) -> int:
     if bound is None:
         return 65
     with own_journal() as journal:
-        return place_plan(journal, bound, path.name, LineVoice().say, now())
+        return place_plan(journal, bound, path.name, LineVoice().say, now(), options.key or "")
 
 
 def existing(names: list[str]) -> list[Path]:
@@ -304,34 +304,9 @@ def check(options: argparse.Namespace) -> int:
 
 def bind(options: argparse.Namespace) -> int:
     """`coach bind PLAN`: program and plan as one file; the clearance words for the clinician."""
-    import secrets
-    from pathlib import Path
+    from coach.drivers.binding import bind as bound_together
 
-    from coach.journal.outgoing import write_whole
-    from coach.texts.bind import bind as bound_together
-    from coach.texts.rendered import as_text
-
-    made = bound_together(existing([options.plan])[0], secrets)
-    if not made.text:
-        sys.stdout.write(as_text(made.findings))
-        return 65
-    if options.out is None:
-        sys.stdout.write(made.text)
-        sys.stderr.write(word_sheet(made.words))
-        return 0
-    write_whole(Path(options.out), made.text)
-    sys.stdout.write("Written. Hand this file to the athlete.\n" + word_sheet(made.words))
-    return 0
-
-
-def word_sheet(words: tuple[str, ...]) -> str:
-    """The clearance words, told once; empty when the plan has none to make."""
-    if not words:
-        return ""
-    head = (
-        "\nFor the clinician only. Each word opens one stop, once.\nThey are not kept anywhere.\n"
-    )
-    return head + "".join(f"  {word}\n" for word in words)
+    return bound_together(options)
 
 
 def prove(options: argparse.Namespace) -> int:

@@ -209,6 +209,11 @@ def _use(command: argparse.ArgumentParser) -> None:
         "file", metavar="FILE", nargs="?", help="the plan, or the file made by coach bind"
     )
     given.add_argument("--diary", metavar="FILE", help="a diary made by coach export --as jsonl")
+    command.add_argument(
+        "--key",
+        metavar="WORDS",
+        help="the words of your clinician's key; none if they sign no more",
+    )
     _plain(command)
 
 
@@ -263,6 +268,9 @@ def _check(command: argparse.ArgumentParser) -> None:
 def _bind(command: argparse.ArgumentParser) -> None:
     command.add_argument("plan", metavar="PLAN", help="the athlete's plan")
     command.add_argument("--out", metavar="FILE", help="where to write it")
+    command.add_argument(
+        "--key", metavar="FILE", help="sign with the key in this file; made where there is none"
+    )
 
 
 def _compare(command: argparse.ArgumentParser) -> None:

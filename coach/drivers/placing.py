@@ -1,13 +1,14 @@
 """Putting a checked plan in place, and what a new plan does to a closed one.
 
-Law: a plan of somebody else or an older version never replaces the one in place. Whether a new
-plan opens a closed one is the rule's to say; the stop stays in the diary either way.
+Law: a plan of somebody else or an older version never replaces the one in place, nor does one that
+another key signed, or none, where a key is known. Whether a new plan opens a closed one is the
+rule's to say; the stop stays in the diary either way.
 """
 
 from __future__ import annotations
 
 from datetime import date, datetime
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
 
 from coach.drivers import exit_codes
 from coach.drivers.clearing import who_opens
@@ -23,18 +24,33 @@ if TYPE_CHECKING:
     from coach.model.program import Bound, Plan
 
 
+NO_KEY: Final = "none"
+
+
 def place_plan(
-    journal: Journal, bound: Bound, source_name: str, say: Callable[[str], None], now: datetime
+    journal: Journal,
+    bound: Bound,
+    source_name: str,
+    say: Callable[[str], None],
+    now: datetime,
+    key: str = "",
 ) -> int:
-    """Keep `bound` as the plan in place; the exit code. Raises `Trouble` from the diary."""
-    plan = bound.plan
-    refusal = why_not(in_place(journal), plan)
+    """Keep `bound` as the plan in place; the exit code. Raises `Trouble` from the diary.
+
+    `key` holds the words of the clinician's key as the athlete was given them, `none` where the
+    clinician signs no more, and nothing where the plan in place says which key counts.
+    """
+    plan, old = bound.plan, in_place(journal)
+    refusal = why_not(old, plan) or why_not_signed(old, bound, key)
     if refusal:
         say(refusal)
         return exit_codes.BAD_FILE
     journal.keep_plan(to_json(bound), bound.digest, source_name, now.isoformat())
     say(f"Plan {plan.initials} version {plan.version} is in place, {plan.side} arm.")
     say(f"It runs from {plan.starts}; review by {plan.review_by}.")
+    if bound.signed and (old is None or old.signature != bound.signed):
+        say(f"It is signed with this key: {bound.signed}.")
+        say("Compare these words with the ones from your clinician. Call them if they differ.")
     if journal.open_hold() is not None:
         return _closed_plan(journal, plan, say, now)
     say(_what_next(plan, now))
@@ -73,6 +89,28 @@ def why_not(old: Plan | None, new: Plan) -> str:
             "Nothing was changed. Ask your clinician for the newest one."
         )
     return ""
+
+
+def why_not_signed(old: Plan | None, bound: Bound, key: str) -> str:
+    """Why the signature of `bound`, or the lack of one, keeps it out; empty when it may come in."""
+    if bound.plan.signature != bound.signed:
+        return (
+            "This plan asks for a signature, and this file has none. Nothing was changed. "
+            "Use the file that your clinician made for you."
+        )
+    given = " ".join(key.casefold().split())
+    known = old.signature if old is not None else ""
+    wanted = "" if given == NO_KEY else given or known
+    if not wanted or wanted == bound.signed:
+        return ""
+    has = f"is signed with this key: {bound.signed}" if bound.signed else "has no signature"
+    refusal = f"This plan {has}. The key you know is: {wanted}. Nothing was changed. "
+    if given:
+        return f"{refusal}Ask your clinician for the words of the key."
+    return (
+        f"{refusal}Ask your clinician, in person or by phone. If the key is a new one, type: "
+        'coach use FILE --key "THE NEW WORDS"'
+    )
 
 
 def _closed_plan(journal: Journal, plan: Plan, say: Callable[[str], None], now: datetime) -> int:

@@ -350,11 +350,17 @@ class Plan(NamedTuple):
     works_with: tuple[str, ...] = ()
     clearance_place: Place | None = None
     changed_places: tuple[Place, ...] = ()
+    signature: str = ""  # the words of the key that must have signed it; empty: none is asked for
+    signature_place: Place | None = None
 
 
 class Bound(NamedTuple):
-    """A program and one athlete's plan, checked together; `digest` is a hash over every byte."""
+    """A program and one athlete's plan, checked together; `digest` is a hash over every byte.
+
+    `signed` holds the words of the key whose signature was found to fit; empty where there is none.
+    """
 
     program: Program
     plan: Plan
     digest: str
+    signed: str = ""

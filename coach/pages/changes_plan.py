@@ -87,7 +87,10 @@ def _clearance(one: Plan, two: Plan) -> list[Change]:
     found = members("A stop is lifted", one.clearance, two.clearance, place, order=Weight.WORDS)
     if one.words != two.words:
         found.append(Change(Weight.MORE, "The clearance words are other ones.", place))
-    return found
+    key_place = two.signature_place or place
+    return found + words(
+        "Signed with the key", one.signature, two.signature, key_place, Weight.FIRST
+    )
 
 
 def _pain_and_limits(one: Plan, two: Plan) -> list[Change]:

@@ -25,6 +25,7 @@ from coach.session.stopping import clinician_hours, clinician_name, day_words
 
 PAPERS: Final = {"a4": "A4", "letter": "letter"}
 _CRISIS: Final = "E11"
+_KEY: Final = "Your plan comes signed. The words of its key are: {words}."
 _STYLE: Final = """
 @page{size:PAPER;margin:11mm 15mm}
 body{font:18px/1.4 Verdana,"DejaVu Sans",Arial,sans-serif;color:#000;background:#fff;margin:0}
@@ -121,6 +122,7 @@ def _foot(bound: Bound) -> str:
         + element("p", "The doses here are where your plan begins.")
         + element("p", "Coach shows the dose of each day. On that day, that one counts.")
         + element("p", f"This paper finds out nothing. Ask {name} if you are not sure.")
+        + (element("p", _KEY.format(words=bound.plan.signature)) if bound.plan.signature else "")
         + element("p", f"Plan {bound.plan.name}. Program {bound.program.name}.", "small")
         + "</div>\n"
     )

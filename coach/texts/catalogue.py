@@ -397,6 +397,17 @@ _SCENARIOS: Final = {
 }
 
 _BINDING: Final = {
+    "signature.words": Check(
+        "error", "Only a key with these words may sign the plan; coach bind --key shows them."
+    ),
+    "bound.unsigned": Check("error", "The plan asks for a signature, so it is used only signed."),
+    "bound.other_key": Check(
+        "error", "Another hand than the one the plan names has signed the file."
+    ),
+    "bound.signature": Check(
+        "error", "The signature was made for other bytes, so nothing in the file may be trusted."
+    ),
+    "bound.signature_unread": Check("error", "A signature that nobody looked at proves nothing."),
     "bound.not_one": Check("error", "Only a file made by the binding is taken."),
     "bound.version": Check("error", "It was bound for another version of this reader."),
     "bound.changed": Check(

@@ -1,7 +1,7 @@
-"""The words that clearance words are made of: short, plain, told apart over a telephone.
+"""The words that clearance words and the words of a key are made of: short, plain, told apart.
 
 Law: only lower-case letters, each once. The number of words decides how hard a guess is, so the
-list only grows.
+list only grows, and only at its end: the words of a key are counted from the first 512.
 """
 
 from __future__ import annotations

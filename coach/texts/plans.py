@@ -27,7 +27,9 @@ from coach.texts.doses import read_dose
 from coach.texts.fields import Fields, only_map
 from coach.texts.margin import Margin, did_you_mean, near_line
 from coach.texts.own_steps import read_own_steps
+from coach.texts.plain_words import PLAIN_WORDS
 from coach.texts.programs import numbered_name
+from coach.texts.signing import BITS_A_WORD, KEY_WORDS
 from coach.texts.yaml_lines import Listed, Mapped, Text
 
 KEYS: Final = (
@@ -45,6 +47,7 @@ KEYS: Final = (
     "call",
     "clearance",
     "clearance words",
+    "signature",
     "pain",
     "limits",
     "at home",
@@ -58,6 +61,7 @@ KEYS: Final = (
 _BORN: Final = re.compile(r"born ((?:19|20)[0-9]{2}-(?:0[1-9]|1[0-2]))")
 _INITIALS: Final = re.compile(r"(?:[A-Z]\.){1,4}")
 _HASH: Final = re.compile(r"[0-9a-f]{16,64} [0-9a-f]{64,128}")
+KEY_WORD_LIST: Final = 2**BITS_A_WORD
 WAYS: Final = ("by word", "in person", "new plan")
 PRESENCE: Final = {  # the words of the plan -> the model's
     "present at every session": "every session",
@@ -98,6 +102,7 @@ def read_plan_tree(tree: Mapped, program: Program, margin: Margin) -> Plan:
     guardian, presence = _guardian(fields)
     phase, phase_opened = _phase(fields, program)
     clearance, clearance_place = _clearance(fields)
+    signature = _signature(fields)
     at_home, loads = _at_home(fields)
     side = fields.text("side", "side: left (or right)")
     own = read_own_steps(fields)
@@ -138,6 +143,8 @@ def read_plan_tree(tree: Mapped, program: Program, margin: Margin) -> Plan:
         works_with=_works_with(fields),
         clearance_place=clearance_place,
         changed_places=changed_places,
+        signature=signature.value if signature else "",
+        signature_place=signature.place if signature else None,
     )
     fields.node("about")
     fields.close(KEYS)
@@ -300,6 +307,24 @@ def _words(fields: Fields) -> tuple[ClearanceWord, ...]:
             what = "A clearance word stands here that the binding did not make."
             fields.margin.note("clearance.word_by_hand", item.place, what)
     return tuple(found)
+
+
+def _signature(fields: Fields) -> Text | None:
+    """The words of the key that must sign the plan, as the binding shows them."""
+    text = fields.text("signature")
+    if text is None:
+        return None
+    words = text.value.split(" ")
+    strange = next((word for word in words if word not in PLAIN_WORDS[:KEY_WORD_LIST]), "")
+    if strange:
+        place = values.place_after(text, text.value.index(strange))
+        what = f'"{strange}" is no word of a key.{did_you_mean(strange, PLAIN_WORDS)}'
+        write = near_line(fields.margin, place, strange, PLAIN_WORDS)
+        fields.margin.note("signature.words", place, what, write)
+    elif len(words) != KEY_WORDS:
+        what = f"The words of a key are {KEY_WORDS}, and {len(words)} stand here."
+        fields.margin.note("signature.words", text.place, what)
+    return text
 
 
 def _named_numbers(

@@ -67,6 +67,7 @@ WORDS: Final[dict[str, dict[str, str]]] = {
         "call": "Whom a stop names, with numbers.",
         "clearance": "How a stop may be lifted.",
         "clearance words": "Made by the binding; never written by hand.",
+        "signature": "The words of the key that must sign the plan, as coach bind --key shows them.",
         "pain": "Pain numbers, 0 to 10, over which something ends.",
         "limits": "Most exercises and minutes a session, and sessions a week.",
         "at home": "What the athlete has, with commas.",

@@ -171,7 +171,7 @@ def test_what_a_room_may_do_is_no_breach(name: str, source: str) -> None:
 
 
 def test_no_room_imports_what_the_project_does_not_declare() -> None:
-    declared = {"prompt_toolkit", "pydantic", "yaml", "rich", "transitions", "coach"}
+    declared = {"prompt_toolkit", "yaml", "rich", "transitions", "coach", "cryptography"}
     known = declared | set(sys.stdlib_module_names)
     strange = {
         name
@@ -180,3 +180,13 @@ def test_no_room_imports_what_the_project_does_not_declare() -> None:
         if name.split(".")[0] not in known
     }
     assert strange == set()
+
+
+def test_only_signing_knows_the_package_that_most_athletes_do_not_have() -> None:
+    users = {
+        one.name
+        for one in all_modules()
+        for _, name in imports(one.tree)
+        if name.split(".")[0] == "cryptography"
+    }
+    assert users == {"coach.texts.signing"}

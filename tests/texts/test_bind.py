@@ -110,7 +110,7 @@ def test_something_added_at_the_end_is_refused(
 
 def test_another_layout_and_another_file_are_told_apart(file: Path, tmp_path: Path) -> None:
     path = tmp_path / "other.txt"
-    path.write_bytes(file.read_bytes().replace(b"layout: 1", b"layout: 2"))
+    path.write_bytes(file.read_bytes().replace(b"layout: 1", b"layout: 3"))
     assert [finding.id for finding in check_paths([path])] == ["bound.version"]
     path.write_bytes(b"bound plan: L.V. 1\n")
     assert [finding.id for finding in check_paths([path])] == ["bound.not_one"]

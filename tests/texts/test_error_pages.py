@@ -16,7 +16,8 @@ ERRORS = Path(__file__).parents[1] / "errors"
 GOOD = "good"  # the program and plan every page differs from by a line or two
 PAGES = sorted(page.name for page in ERRORS.iterdir() if page.is_dir() and page.name != GOOD)
 
-# these need a file no repository can hold, so test_bad_files.py and test_bind.py make them
+# these need a file no repository can hold, so test_bad_files.py, test_bind.py and
+# test_signed.py make them
 MADE_IN_TESTS = {
     "file.not_regular",
     "file.outside",
@@ -24,6 +25,10 @@ MADE_IN_TESTS = {
     "file.unreadable",
     "bound.changed",
     "bound.not_one",
+    "bound.other_key",
+    "bound.signature",
+    "bound.signature_unread",
+    "bound.unsigned",
     "bound.version",
 }
 
