@@ -32,7 +32,7 @@ if TYPE_CHECKING:
     from contextlib import AbstractContextManager
     from pathlib import Path
 
-    from coach.model.program import Bound
+    from coach.model.program import Bound, Plan
     from coach.model.scenario import Scenario
 
 WAIT_S: Final = 0.5  # how often a long look sees whether its time is over
@@ -69,7 +69,7 @@ def doubts(played: list[Played]) -> list[Doubt]:
     """Every change there is to try, program first, then each plan, then the rules' numbers."""
     found: list[Doubt] = []
     for bound in _each(played, lambda one: one.bound.program.name):
-        found += _of_program(bound)
+        found += _of_program(bound, [one.bound.plan for one in played])
     for bound in _each(played, lambda one: one.scenario.plan_file):
         found += _of_plan(bound)
     return [*found, *map(_of_rule, rule_changes())]
@@ -79,9 +79,14 @@ def _each(played: list[Played], by: Callable[[Played], str]) -> list[Bound]:
     return list({by(one): one.bound for one in reversed(played)}.values())[::-1]
 
 
-def _of_program(bound: Bound) -> Iterator[Doubt]:
+def _of_program(bound: Bound, plans: list[Plan]) -> Iterator[Doubt]:
+    """Changes of a program; none of an exercise or a phase that no plan played here uses."""
     name = bound.program.name
+    dosed = {"", *(dose.exercise for plan in plans for dose in plan.doses)}
+    phases = {"", *(plan.phase for plan in plans)}
     for change in program_changes(bound.program):
+        if change.needs[0] not in dosed or change.needs[1] not in phases:
+            continue
 
         def changed(of: Bound, make: object = change.make) -> Bound:
             return of._replace(program=make(of.program))  # type: ignore[operator]

@@ -21,7 +21,8 @@ if TYPE_CHECKING:
 class ProgramChange(NamedTuple):
     """A change: where, in words, whether a scenario of this reach can see it, and how to make it.
 
-    `about` is a name that a scenario looking at this would write.
+    `about` is a name that a scenario looking at this would write. `needs` are the exercise and the
+    phase ('' for none) without which no plan can tell.
     """
 
     place: Place
@@ -29,6 +30,7 @@ class ProgramChange(NamedTuple):
     about: str
     matters: Callable[[Reach], bool]
     make: Callable[[Program], Program]
+    needs: tuple[str, str] = ("", "")
 
 
 def program_changes(program: Program) -> Iterator[ProgramChange]:
@@ -41,7 +43,7 @@ def program_changes(program: Program) -> Iterator[ProgramChange]:
         for one in getattr(program, name):
             what = f"{program.place.file}: {one} left out of {name.replace('_', ' ')}"
             made = _list_without(name, one)
-            yield ProgramChange(program.place, what, one, _always_matters, made)
+            yield ProgramChange(program.place, what, one, _always_matters, made, (one, ""))
     for number, phase in enumerate(program.phases):
         yield from _of_phase(number, phase)
 
@@ -63,7 +65,8 @@ def _of_phase(number: int, phase: Phase) -> Iterator[ProgramChange]:
         rest = tuple(other for other in phase.exercises if other != one)
         what = f"{phase.place.file}: {one} left out of the phase {phase.name}"
         made = _phase(number, phase._replace(exercises=rest))
-        yield ProgramChange(phase.place, what, one, _in_phase(phase.name), made)
+        needs = (one, phase.name)
+        yield ProgramChange(phase.place, what, one, _in_phase(phase.name), made, needs)
     for test in phase.opens_when:
         others = tuple(other for other in phase.opens_when if other != test)
         for words, tests in (
@@ -225,4 +228,6 @@ def _of_one(number: int, exercise: Exercise, words: str, **new: Any) -> ProgramC
         return program._replace(exercises=tuple(exercises))
 
     what, name = f"{exercise.place.file}: {words}", exercise.name
-    return ProgramChange(exercise.place, what, name, lambda reach: name in reach.exercises, made)
+    return ProgramChange(
+        exercise.place, what, name, lambda reach: name in reach.exercises, made, (name, "")
+    )

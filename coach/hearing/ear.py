@@ -87,7 +87,7 @@ def hear(question: Question, text: str, lexicon: Lexicon = BUILT_IN) -> Heard:
         sign = weighed(question.kind, words, sign, lexicon)
     if sign is not None and question.kind == Kind.YES_NO and heard.action == Action.ASK_AGAIN:
         heard = _yes_by_sign(question, heard, sign, lexicon)
-    if sign is not None and not _is_load(question, heard, sign):
+    if sign is not None and not _is_load(question, heard, sign) and not _is_count(heard, text):
         return _with_sign(heard, sign)
     return _with_command(question, heard, words)
 
@@ -150,6 +150,11 @@ def _is_load(question: Question, heard: Heard, sign: Sign) -> bool:
     feel = dict(heard.values).get(question.fact)
     on_load = question.kind == Kind.SET_FEEL and feel in _LOAD_FEELS
     return on_load and sign.weak and sign.group in _LOAD_GROUPS
+
+
+def _is_count(heard: Heard, text: str) -> bool:
+    """Whether a bare number is what was asked for: 105 throws are no fever of 105."""
+    return heard.action == Action.ACCEPT and text.strip().isdecimal()
 
 
 def _yes_by_sign(question: Question, heard: Heard, sign: Sign, lexicon: Lexicon) -> Heard:

@@ -128,6 +128,14 @@ def read_dose(
     if sets is None or reps is None or load is None:
         return None
     opening, step, cap, load_place, after, dapre = load
+    rising = [
+        n
+        for n, axis in (("sets", sets), ("reps", reps), ("hold", hold), ("range", steps))
+        if axis and axis.step
+    ]
+    rising += ["load"] if step else []
+    if not goes_up and len(rising) == 1:  # where only one thing can go up, its own line says so
+        goes_up = tuple(rising)
     return Prescription(
         exercise=exercise.name,
         sets=sets,

@@ -18,6 +18,7 @@ from typing import TYPE_CHECKING, Any, Final, NamedTuple
 
 import pytest
 
+from tests.hazards.marked import marked_tests
 from tests.hazards.mutating import mutants
 
 if TYPE_CHECKING:
@@ -25,10 +26,12 @@ if TYPE_CHECKING:
 
 ROOT: Final = Path(__file__).parents[2]
 CORE: Final = ("red_flags", "hold", "limits", "pain")
-TESTS: Final = (
-    *("tests/rules", "tests/session", "tests/published", "tests/hazards"),
-    *("tests/drivers/test_clearing.py", "tests/drivers/test_cut_off.py"),
-    "tests/drivers/test_forgetting.py",
+# Files whose unmarked tests are asked too, to say what they alone see.
+OTHERS: Final = (
+    *(f"tests/rules/test_{rule}.py" for rule in CORE),
+    *("tests/rules/test_cut_points.py", "tests/rules/test_reasons.py"),
+    *("tests/published/test_rules_due.py", "tests/published/test_rules_flags.py"),
+    *("tests/session/test_safety_talk.py", "tests/session/test_training_talk.py"),
 )
 ARGUED: Final = ROOT / "tests" / "hazards" / "argued_mutants.txt"
 WITHIN_S: Final = 300  # a mutant that hangs the tests is seen; set here
@@ -123,7 +126,8 @@ class Gathered:
 
     def pytest_runtestloop(self, session: pytest.Session) -> bool:
         """Instead of running the tests: run them watched, then once for each mutant."""
-        items = sorted(session.items, key=lambda item: item.get_closest_marker("hazard") is None)
+        items = [one for one in session.items if _holds_a_hazard(one) or _file(one) in OTHERS]
+        items.sort(key=lambda one: (not _holds_a_hazard(one), _file(one) not in OTHERS))
         files = {str(ROOT / "coach" / "rules" / f"{rule}.py"): rule for rule in self.rules}
         ran = self._watched(items, Ran(files))
         for rule in self.rules:
@@ -148,13 +152,19 @@ class Gathered:
         self.tried[rule] = len(every)
         for number, one in enumerate(every, start=1):
             at = function_at(source, one.line)
-            near = [i for i in items if not at or (rule, at) in ran.of(i.nodeid)]
+            near = [i for i in items if _asked_of(ran.of(i.nodeid), rule, at)]
+            near.sort(key=lambda i: (not _holds_a_hazard(i), rule not in _file(i)))
             told = met(f"coach.rules.{rule}", one.source, near)
             if told != SEEN:
                 self.left.append(Left(rule, one, told))
             say = f"\r{rule}: {number} of {len(every)}, {len(self.left)} not seen by a hazard test "
             sys.stderr.write(say)
             sys.stderr.flush()
+
+
+def _asked_of(ran: set[tuple[str, int]], rule: str, at: int) -> bool:
+    """Whether a test can tell: it ran the function at a line, or for the module's level any of it."""
+    return (rule, at) in ran if at else any(one == rule for one, _line in ran)
 
 
 def met(module: str, source: str, items: list[pytest.Item]) -> str:
@@ -182,8 +192,16 @@ def _first_failure(items: list[pytest.Item]) -> int:
     """1 when a hazard test fails, 2 when only another does, 0 when none."""
     for item in items:
         if not _passes(item):
-            return 1 if item.get_closest_marker("hazard") else 2
+            return 1 if _holds_a_hazard(item) else 2
     return 0
+
+
+def _holds_a_hazard(item: pytest.Item) -> bool:
+    return item.get_closest_marker("hazard") is not None
+
+
+def _file(item: pytest.Item) -> str:
+    return item.path.relative_to(ROOT).as_posix()
 
 
 def _passes(item: pytest.Item) -> bool:
@@ -209,7 +227,9 @@ def main(rules: list[str]) -> int:
     os.environ["CI"] = "1"
     gathered = Gathered(rules or list(CORE))
     began = time.monotonic()
-    pytest.main(["-qq", "-p", "no:cacheprovider", *TESTS], plugins=[gathered])
+    marked = {test.partition("::")[0] for tests in marked_tests().values() for test in tests}
+    files = sorted({*marked, *OTHERS})
+    pytest.main(["-qq", "-p", "no:cacheprovider", *files], plugins=[gathered])
     reasons, open_, used = argued(), 0, set()
     for rule, one, told in gathered.left:
         name = f"{rule}: {one.what}"

@@ -224,3 +224,18 @@ def test_real_words_near_a_sign_are_not_taken_for_it(text: str) -> None:
 def test_a_symptom_answers_a_question_about_symptoms_with_yes() -> None:
     ask = "Any numbness, tingling or weakness since last time?"
     assert answer(Kind.YES_NO, "a touch of tingle maybe", ask) == "yes"
+
+
+@pytest.mark.parametrize("throws", ["100", "101", "103", "105", "107"])
+def test_a_bare_number_of_throws_is_no_fever(throws: str) -> None:
+    asked = Question("throws done", Kind.COUNT, "How many throws?", high=500.0)
+    heard = hear(asked, throws)
+    assert heard.group is None
+    assert dict(heard.values) == {"throws done": float(throws)}
+
+
+@pytest.mark.parametrize("said", ["105 fever", "105 degrees"])
+def test_a_number_of_degrees_is_heard_where_a_count_is_asked(said: str) -> None:
+    asked = Question("throws done", Kind.COUNT, "How many throws?", high=500.0)
+    assert hear(asked, said).group is Group.FEVER_INFECTION
+    assert hear(Question("pain now", Kind.PAIN_NOW), "103").group is Group.FEVER_INFECTION
