@@ -15,7 +15,8 @@ class Asked(NamedTuple):
 
     `line` is the line of the file with `{}` for the answer; a question that is `many` takes one
     answer a line until an empty one. `under` is the heading above it, said once. `remark` goes
-    above the line as a remark. With `optional`, an empty answer leaves the line out.
+    above the line as a remark. With `optional`, an empty answer leaves the line out. What is
+    `given` was answered before, and is not asked.
     """
 
     words: str
@@ -24,9 +25,10 @@ class Asked(NamedTuple):
     remark: str = ""
     optional: bool = False
     many: bool = False
+    given: tuple[str, ...] = ()
 
 
-PAIR = " - {}"  # a line whose answer is a name, a colon and a sentence
+PAIRS = (" - {}", "  {}")  # lines whose answer is a name, a colon and what belongs to it
 Questions = Generator[Asked, tuple[str, ...], None]
 
 
@@ -47,8 +49,8 @@ class Draft(NamedTuple):
     headings: frozenset[int]
 
 
-def composed(parts: list[Part], head: str) -> Draft:
-    """The parts as one text under a remark."""
+def composed(parts: list[Part], head: str, foot: str = "") -> Draft:
+    """The parts as one text under a remark; `foot` is the editor's line, which is a remark too."""
     lines, owner = [f"# {head}"], [-1]
     headings: set[int] = set()
     said: tuple[str, ...] = ()
@@ -67,11 +69,14 @@ def composed(parts: list[Part], head: str) -> Draft:
             owner.append(-1)
         lines += [asked.line.replace("{}", quoted(answer, asked.line)) for answer in answers]
         owner += [number] * len(answers)
+    if foot:
+        lines.append(f"# {foot}")
+        owner.append(-1)
     return Draft("\n".join(lines) + "\n", tuple(owner), frozenset(headings))
 
 
 def quoted(answer: str, line: str) -> str:
     """The answer, in quotes where a colon or a remark's sign in it would break the line."""
-    if (": " in answer or " #" in answer) and not line.endswith(PAIR):
+    if (": " in answer or " #" in answer) and not (line.endswith(PAIRS[0]) or line == PAIRS[1]):
         return '"' + answer.replace('"', "'") + '"'
     return answer

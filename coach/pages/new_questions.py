@@ -6,6 +6,8 @@ after "as" is a form, not a dose. The order is the order of the file.
 
 from __future__ import annotations
 
+from typing import NamedTuple
+
 from coach.model.program import Exercise, Program
 from coach.model.throws import OWN_STEPS, UNITS
 from coach.pages.new_lines import Asked, Questions
@@ -14,11 +16,27 @@ from coach.texts import facts
 from coach.texts.values import years_between
 
 ADULT_AT_YEARS = 18
+WALL_FORM = "as: sets at most N, load at most N kg, apart at least N days; Enter for none"
 NUMBERS = "Every number below is the clinician's. Remarks stand on lines of their own."
 
 
-def exercise_questions() -> Questions:
-    """An exercise: what it is, how it is done, what to watch for, its range."""
+class Tongues(NamedTuple):
+    """The languages of a program: the first, and the second or nothing."""
+
+    first: str
+    second: str = ""
+
+
+def language_question() -> Questions:
+    """The languages, asked before anything is written in them."""
+    yield Asked(
+        "Language you write in, as: English. With a second one for the athlete: English, Spanish",
+        "languages: {}",
+    )
+
+
+def exercise_questions(tongues: Tongues) -> Questions:
+    """An exercise: what it is, how it is done, what to watch for, its range and versions."""
     yield Asked("Name of the exercise, in small letters", "exercise: {}")
     kinds = ", ".join(facts.FAMILIES)
     locked = ", ".join(facts.LOCKED_FAMILIES)
@@ -38,39 +56,70 @@ def exercise_questions() -> Questions:
     )
     for thing in [piece.strip() for piece in ",".join(gear).split(",") if piece.strip()]:
         words = f"What may stand in for the {thing}, in one sentence; Enter for nothing"
-        yield Asked(words, f"stand-in for {thing}: {{}}", optional=True)
-    yield Asked(
-        "Position, one sentence a line; Enter when done",
-        "  - {}",
-        ("set-up:",),
-        many=True,
-    )
-    yield Asked(
-        "Cues, what moves where, one a line; Enter when done",
-        "  - {}",
-        ("cues:",),
+        yield from _sentence(words, f"stand-in for {thing}", "", (), tongues, optional=True)
+    yield from _sentences("Position", "set-up", "", (), tongues)
+    yield from _sentences(
+        "Cues, what moves where",
+        "cues",
+        "",
+        (),
+        tongues,
         "One cue is said a set, in this order. No side and no number here: both are the plan's.",
-        many=True,
     )
-    yield from _faults()
-    yield Asked(
-        "Range, shortest first, as: to the lower ribs: Stop when ... Enter when done, or for none",
-        "  - {}",
-        ("range:",),
-        optional=True,
-        many=True,
-    )
+    yield from _faults(tongues)
+    yield from _range(tongues)
+    yield from _versions(tongues)
 
 
-def _faults() -> Questions:
+def _sentence(
+    words: str,
+    key: str,
+    lead: str,
+    under: tuple[str, ...],
+    tongues: Tongues,
+    *,
+    optional: bool = False,
+) -> Questions:
+    """One sentence after a key, and the same in the second language below it."""
+    said = yield Asked(words, f"{lead}{key}: {{}}", under, optional=optional)
+    if said and tongues.second:
+        yield Asked(
+            f"  The same in {tongues.second}", f"{lead}{key} in {tongues.second}: {{}}", under
+        )
+
+
+def _sentences(
+    words: str,
+    key: str,
+    lead: str,
+    under: tuple[str, ...],
+    tongues: Tongues,
+    remark: str = "",
+    *,
+    optional: bool = False,
+) -> Questions:
+    """Sentences under a key, one a line, and as many in the second language below them."""
+    ask = f"{words}, one sentence a line; Enter when done{', or for none' if optional else ''}"
+    where = (*under, f"{lead}{key}:")
+    said = yield Asked(ask, f"{lead}  - {{}}", where, remark, optional=optional, many=True)
+    if said and tongues.second:
+        where = (*under, f"{lead}{key} in {tongues.second}:")
+        ask = f"  The same {len(said)} in {tongues.second}; Enter when done"
+        yield Asked(ask, f"{lead}  - {{}}", where, many=True)
+
+
+def _faults(tongues: Tongues) -> Questions:
     words = "A fault to watch for, as a short name; Enter when done"
+    where = ("watch for:",)
     while True:
-        name = yield Asked(words, "  - name: {}", ("watch for:",), optional=True)
+        name = yield Asked(words, "  - name: {}", where, optional=True)
         if not name:
             return
-        where = ("watch for:",)
-        yield Asked("  What the athlete would say it feels like", "    felt as: {}", where)
-        yield Asked("  What puts it right", "    put right: {}", where)
+        feels = "  What the athlete would say it feels like, in one sentence"
+        yield from _sentence(feels, "felt as", "    ", where, tongues)
+        yield from _sentence(
+            "  What puts it right, in one sentence", "put right", "    ", where, tongues
+        )
         yield Asked(
             f"  If it stays three sets running: {', '.join(facts.IF_IT_STAYS)}; Enter for nothing",
             "    if it stays: {}",
@@ -79,20 +128,58 @@ def _faults() -> Questions:
         )
 
 
-def program_questions(warm_up: str) -> Questions:
+def _range(tongues: Tongues) -> Questions:
+    words = (
+        "A step of the range, shortest first, as: to the lower ribs: Stop when the hands are there"
+    )
+    where = ("range:",)
+    while True:
+        said = yield Asked(f"{words}. Enter when done, or for none", "  - {}", where, optional=True)
+        if not said:
+            return
+        if tongues.second:
+            name = said[0].partition(": ")[0]
+            key = f"    {name} in {tongues.second}: {{}}"
+            yield Asked(f"  The same sentence in {tongues.second}", key, where)
+
+
+def _versions(tongues: Tongues) -> Questions:
+    words = "A version of it, easiest first, as a short name; Enter when done, or for none"
+    where = ("versions:",)
+    while True:
+        name = yield Asked(words, "  - version: {}", where, optional=True)
+        if not name:
+            return
+        yield Asked(
+            "  Its level, 1 for the easiest. A higher one is earned; of one level the athlete picks",
+            "    level: {}",
+            where,
+        )
+        fits = "  Whom it fits, as the athlete would say it: This is new to me."
+        yield from _sentence(fits, "fits", "    ", where, tongues)
+        for kind, key in (("position", "set-up"), ("cues", "cues")):
+            ask = f"  More {kind}, for this version alone"
+            yield from _sentences(ask, key, "    ", where, tongues, optional=True)
+
+
+def program_questions(warm_up: str, languages: str) -> Questions:
     """A program around its first exercise, which is its warm-up."""
     yield Asked("Name of the program and its number, as: steady arm 1", "program: {}")
     yield Asked("For whom and what, in one line", "about: {}")
     yield Asked("Who writes it", "written by: {}")
+    yield Asked("", "languages: {}", given=(languages,))
     yield Asked(
         "At most how many questions, as: before the first set at most N, after a set at most N",
         "questions: {}",
     )
-    yield Asked(
-        "Warm-up exercises (the one just written)",
-        "warm-up: {}",
-        remark="Outer limits for every plan go under the key walls. See: coach guide clinician",
-    )
+    yield from _walls(warm_up)
+    yield Asked(f"Warm-up exercises, as: {warm_up}", "warm-up: {}")
+    for key, words in (
+        ("gentle", "Exercises without load for a day of more pain"),
+        ("twice a day", "Mobility that a second session of a day may offer"),
+        ("recovery", "Exercises for the day after hard throwing"),
+    ):
+        yield Asked(f"{words}, of those written; Enter for none", f"{key}: {{}}", optional=True)
     where = ("phases:",)
     yield Asked("Name of the first phase", "  - phase: {}", where)
     yield Asked(f"Its exercises in order, with commas, as: {warm_up}", "    exercises: {}", where)
@@ -108,6 +195,22 @@ def program_questions(warm_up: str) -> Questions:
         yield Asked("  Its exercises in order, with commas", "    exercises: {}", where)
 
 
+def _walls(warm_up: str) -> Questions:
+    where = ("walls:",)
+    remark = "No plan of this program may pass these outer limits; one that does is refused."
+    pain = "as: to start at most N, in exercise at most N, gentle at most N, in throwing at most 0"
+    yield Asked(
+        f"Walls: outer limits for every plan. On pain, {pain}; Enter for none",
+        "  pain: {}",
+        where,
+        remark,
+        optional=True,
+    )
+    form = "as: exercises at most N, minutes at most N, sessions a week at most N"
+    yield Asked(f"  On a session, {form}; Enter for none", "  limits: {}", where, optional=True)
+    yield Asked(f"  On {warm_up}, {WALL_FORM}", f"  {warm_up}: {{}}", where, optional=True)
+
+
 def scenario_questions() -> Questions:
     """A scenario of one day: what is typed at one prompt, and what must follow."""
     yield Asked("What it shows, in one line", "scenario: {}")
@@ -117,7 +220,17 @@ def scenario_questions() -> Questions:
         "usual: {}",
         remark="A course holds what is typed at every prompt that the day does not name.",
     )
-    yield Asked("Day and time, as: 2026-11-09 at 18:30", "  - day: {}", ("days:",))
+    days = ("days:",)
+    yield Asked("Day and time, as: 2026-11-09 at 18:30", "  - day: {}", days)
+    while True:
+        yield from _a_day()
+        more = "Next day and time; Enter when done. A day not named is a missed day"
+        another = yield Asked(more, "  - day: {}", days, optional=True)
+        if not another:
+            return
+
+
+def _a_day() -> Questions:
     talk = ("days:", "    talk:")
     yield Asked(
         "What is typed, as: pain now: 4. One a line, in the order of the talk; Enter when done",
@@ -141,7 +254,9 @@ def scenario_questions() -> Questions:
 def plan_questions(program: Program) -> Questions:
     """A plan for one athlete, line by line, with a dose for each exercise."""
     yield Asked("Initials and number of the plan, as: L.V. 1", "plan: {}", remark=NUMBERS)
-    yield Asked("The program it is for", "program: {}")
+    yield Asked("", "program: {}", given=(program.name,))
+    if len(program.languages) > 1:
+        yield Asked(f"Language the athlete reads: {', '.join(program.languages)}", "language: {}")
     (athlete,) = yield Asked("Birth month and sport, as: born 2008-04, javelin", "athlete: {}")
     (runs,) = yield Asked("First day and review, as: 2026-11-09, review by 2026-12-21", "runs: {}")
     if _under_age(athlete, runs):
@@ -150,6 +265,9 @@ def plan_questions(program: Program) -> Questions:
     yield Asked("Surgery: none, or the day and what was done", "surgery: {}")
     phases = ", ".join(phase.name for phase in program.phases)
     yield Asked(f"Phase ({phases}), as: NAME, opened 2026-11-06 by M. Aalto", "phase: {}")
+    yield Asked(
+        "Who else treats the athlete, with commas; Enter for none", "works with: {}", optional=True
+    )
     yield from _calls()
     yield Asked(
         "How a stop may be lifted: by word, in person, new plan, with commas",
@@ -254,6 +372,8 @@ def dose_questions(exercise: Exercise) -> Questions:
         yield Asked(words, "    versions: {}", where)
     words = f"{exercise.name}: where several lines go up, in what order; Enter if none or one does"
     yield Asked(words, "    goes up: {}", where, optional=True)
+    tempo = f"{exercise.name}: tempo, as: lower for 3 s; Enter for none"
+    yield Asked(tempo, "    tempo: {}", where, optional=True)
     yield Asked(f"{exercise.name}: rest between sets, as: N s", "    rest: {}", where)
     yield Asked(
         f"{exercise.name}: days from one time to the next, as: N days", "    apart: {}", where

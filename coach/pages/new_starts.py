@@ -24,9 +24,12 @@ _HOW: Final = """\
 """
 
 
+_EDITOR: Final = "# yaml-language-server: $schema=../.schemas/{}.json\n"
+
+
 def _script(moment: str) -> str:
     asks = "".join(f"  - ask: {fact.name}\n" for fact in ASKS[moment])
-    return f"{_HOW}script: {moment}\nlines:\n{asks}"
+    return f"{_HOW}script: {moment}\nlines:\n{asks}{_EDITOR.format('script')}"
 
 
 SCRIPTS: Final = {
@@ -67,4 +70,4 @@ usual:
   - effort: 4
   - minutes: 20
   - own words: none today
-"""
+""" + _EDITOR.format("course")

@@ -13,7 +13,9 @@ from pathlib import Path
 from coach.model.findings import Finding
 from coach.texts import shelf
 from coach.texts.doors import bound_from, check_paths
+from coach.texts.margin import Margin, Page
 from coach.texts.scenarios import read_scenario
+from coach.texts.yaml_lines import Listed, Mapped, Text, read_tree
 
 
 def findings_of(draft: dict[str, str], program: Path | None) -> list[Finding]:
@@ -51,3 +53,42 @@ def scenario_findings(text: str, beside: Path) -> list[Finding]:
         file.write(text)
         file.flush()
         return read_scenario(Path(file.name))[1]
+
+
+# ---------------------------------------------------------------- a line more in program.yaml
+
+
+def in_phases(program: str, exercise: str, phases: tuple[str, ...]) -> str:
+    """The text of program.yaml with the exercise named last in these phases; nothing else moves."""
+    lines = program.split("\n")
+    tree = _tree(program)
+    listed = tree.by_key.get("phases") if tree else None
+    for item in listed.value.items if listed and isinstance(listed.value, Listed) else ():
+        if not isinstance(item, Mapped):
+            continue
+        called, named = item.by_key.get("phase"), item.by_key.get("exercises")
+        if called is None or named is None or not isinstance(called.value, Text):
+            continue
+        if called.value.value in phases and isinstance(named.value, Text):
+            row = named.value.place.line - 1
+            lines[row] = f"{lines[row].rstrip()}, {exercise}"
+    return "\n".join(lines)
+
+
+def with_wall(program: str, wall: str) -> str:
+    """The text of program.yaml with one wall more, below the others or in front of the phases."""
+    lines = program.split("\n")
+    tree = _tree(program)
+    walls = tree.by_key.get("walls") if tree else None
+    if walls is not None and isinstance(walls.value, Mapped):
+        row, more = walls.value.pairs[-1].value.place.line, [f"  {wall}"]
+    else:
+        phases = tree.by_key.get("phases") if tree else None
+        row = phases.key.place.line - 1 if phases else len(lines)
+        more = ["walls:", f"  {wall}"]
+    return "\n".join([*lines[:row], *more, *lines[row:]])
+
+
+def _tree(text: str) -> Mapped | None:
+    page = Page("program.yaml", "program.yaml", tuple(text.split("\n")), text.encode())
+    return read_tree(page, Margin())

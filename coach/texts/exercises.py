@@ -10,7 +10,7 @@ from coach.texts import facts, values
 from coach.texts.fields import Fields, only_map
 from coach.texts.margin import Margin
 from coach.texts.words import Voice
-from coach.texts.yaml_lines import Mapped, Text
+from coach.texts.yaml_lines import Listed, Mapped, Text
 
 KEYS = (
     "exercise",
@@ -50,7 +50,7 @@ def read_exercise(tree: Mapped, margin: Margin, voice: Voice) -> Exercise:
         place=called.place if called else tree.place,
     )
     fields.close(KEYS)
-    _check_ladders(exercise, margin)
+    _check_ladders(exercise, tree, margin)
     return exercise
 
 
@@ -164,31 +164,43 @@ def _stand_ins(fields: Fields, voice: Voice) -> tuple[tuple[str, str], ...]:
     return tuple(found)
 
 
-def _check_ladders(exercise: Exercise, margin: Margin) -> None:
+def _place_of(tree: Mapped, key: str, otherwise: Place) -> Place:
+    """Where what stands after `key` begins."""
+    pair = tree.by_key.get(key)
+    return pair.value.place if pair else otherwise
+
+
+def _places_in(tree: Mapped, key: str, inner: str) -> list[Place]:
+    """Where `inner` stands in each item of the list after `key`."""
+    pair = tree.by_key.get(key)
+    items = pair.value.items if pair and isinstance(pair.value, Listed) else ()
+    return [_place_of(item, inner, item.place) for item in items if isinstance(item, Mapped)]
+
+
+def _check_ladders(exercise: Exercise, tree: Mapped, margin: Margin) -> None:
     place = exercise.place
     if len(exercise.ranges) == 1:
-        margin.note("range.one_step", place, "The range has one step, so it cannot be shorter.")
-    for fault in exercise.faults:
+        where = _place_of(tree, "range", place)
+        margin.note("range.one_step", where, "The range has one step, so it cannot be shorter.")
+    faults = _places_in(tree, "watch for", "if it stays")
+    for fault, where in zip(exercise.faults, faults, strict=True):
         if not can_lower(exercise, fault.if_it_stays):
             what = f'"if it stays: {fault.if_it_stays}" cannot be done with this exercise.'
-            margin.note("fault.no_room", place, what)
+            margin.note("fault.no_room", where, what)
     levels = [version.level for version in exercise.versions]
-    for version in exercise.versions:
+    versions = _places_in(tree, "versions", "version")
+    for version, where in zip(exercise.versions, versions, strict=True):
         if levels.count(version.level) > 1 and not version.fits:
             what = f'The version "{version.name}" shares its level and has no line "fits".'
-            margin.note("version.fits", place, what, "fits: One sentence on whom it fits.")
+            margin.note("version.fits", where, what, "fits: One sentence on whom it fits.")
     for equipment, _ in exercise.stand_in:
         if equipment not in exercise.equipment:
             what = f'A stand-in is given for "{equipment}", which the exercise does not use.'
             margin.note("equipment.stand_in", place, what)
-    _check_load_equipment(exercise, margin, place)
-
-
-def _check_load_equipment(exercise: Exercise, margin: Margin, place: Place) -> None:
     if exercise.load != "none" and exercise.load not in exercise.equipment:
         what = f'The load is a {exercise.load}, but "equipment" does not name it.'
         write = ", ".join(("equipment: " + exercise.load, *exercise.equipment))
-        margin.note("equipment.load", place, what, write)
+        margin.note("equipment.load", _place_of(tree, "equipment", place), what, write)
 
 
 def can_lower(exercise: Exercise, effect: str) -> bool:
