@@ -6,16 +6,20 @@ start goes on from there. A line goes back only where the clinician says `back`.
 
 from __future__ import annotations
 
-import os
 import sys
-from pathlib import Path
-from typing import Final
+from typing import TYPE_CHECKING, Final
 
+from coach.journal.incoming import text_of
+from coach.journal.outgoing import write_whole
+from coach.journal.trouble import Trouble
 from coach.texts.rendered import visible
+
+if TYPE_CHECKING:
+    from pathlib import Path
 
 BACK: Final = "back"
 ANEW: Final = "anew"
-_MODE: Final = 0o600
+MOST_BYTES: Final = 1024 * 1024  # of what is kept; set here
 
 
 class Left(Exception):
@@ -95,16 +99,14 @@ class Talk:
         raise WentBack
 
     def _save(self) -> None:
-        if not self._lines:
+        if self._lines:
+            write_whole(self._file, "".join(f"{line}\n" for line in self._lines))
+        else:
             self._file.unlink(missing_ok=True)
-            return
-        handle = os.open(self._file, os.O_WRONLY | os.O_CREAT | os.O_TRUNC, _MODE)
-        with open(handle, "w", encoding="utf-8") as kept:  # noqa: PTH123  by its handle, for its mode
-            kept.write("".join(f"{line}\n" for line in self._lines))
 
 
 def _kept(file: Path) -> list[str]:
     try:
-        return file.read_text(encoding="utf-8").splitlines()
-    except (OSError, UnicodeDecodeError):
+        return text_of(file, MOST_BYTES).splitlines() if file.exists() else []
+    except Trouble:
         return []

@@ -8,13 +8,13 @@ program.yaml gets a name or a line more, where the clinician says so.
 from __future__ import annotations
 
 import contextlib
-import os
 import sys
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
 from coach.drivers.exit_codes import BAD_FILE, BY_CHOICE, DONE, INTERRUPTED, MISSING, USAGE
-from coach.drivers.new_talk import ANEW, BACK, Left, Talk, WentBack, say
+from coach.drivers.new_talk import ANEW, BACK, MOST_BYTES, Left, Talk, WentBack, say
+from coach.journal.incoming import text_of
 from coach.journal.outgoing import write_whole
 from coach.journal.trouble import Trouble
 from coach.pages.new_lines import Asked, Draft, Part, Questions, composed
@@ -224,7 +224,7 @@ def write_exercise(folder: Path, talk: Talk) -> int:
     name = _said(draft, "exercise")
     file = _free(folder / "exercises" / f"{_file_name(name)}.yaml")
     outline = folder / "program.yaml"
-    before = outline.read_text(encoding="utf-8")
+    before = text_of(outline, MOST_BYTES)
     after = in_phases(before, name, _phases_for(program, name, talk))
     after = _walled(after, name, draft, folder, talk)
     _write(file, draft.text)
@@ -402,7 +402,7 @@ def _file_name(name: str) -> str:
 
 def _free(path: Path) -> Path:
     """The path, where nothing stands yet. Raises `Trouble`."""
-    if os.path.lexists(path):
+    if path.exists() or path.is_symlink():
         raise Trouble(f"{visible(str(path))} is there already. Nothing was written over.", USAGE)
     return path
 
