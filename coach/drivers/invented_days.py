@@ -223,6 +223,7 @@ class InventedAthlete:
             "pain now": mood.rest,
             "worst pain": mood.rest,
             "waking pain": mood.waking,
+            "waking ache": "not sure",
             "against usual": "worse" if int(mood.waking) > 2 else "same",  # noqa: PLR2004
             "sleep last night": mood.sleep,
             "throwing yesterday": "none",

@@ -40,6 +40,7 @@ WORST_WORD: Final[dict[str, Value]] = {
     "stand-in weight": "no",
     "thrown already": "no",
     "against usual": "worse",
+    "waking ache": "joint",
     "stop for today": "worse",
     "moves or later": "later",
     "throwing yesterday": "game",

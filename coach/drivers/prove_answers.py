@@ -21,6 +21,7 @@ from coach.session.state import State
 END_AT: Final = 6.0  # set here, to be signed by a clinician: pain of 6 or more ends the session
 FLAG_AT: Final = 8.0  # set here, to be signed by a clinician: pain of 8 or more is a warning sign
 UP_BY: Final = 2.0  # Farrar 2001, Michener 2011: about 2 points is a real change
+ACHE_AT_MOST: Final = 2.0  # common practice, no published source
 SHORT_NIGHT_H: Final = 6.0  # set here, to be signed by a clinician
 BREAKS_S: Final = (400, 4000)  # a break over 5 minutes, and one over an hour
 LINE_AT_MOST: Final = 4000  # combinations tried on one line
@@ -133,7 +134,7 @@ class Answers:
             if fact == "pain now" and last is not None and last.pain_now is not None:
                 cuts |= {last.pain_now + UP_BY}
             if fact == "waking pain":
-                cuts |= {state.brief.usual_morning, state.brief.usual_morning + UP_BY}
+                cuts |= {state.brief.usual_morning, state.brief.usual_morning + UP_BY, ACHE_AT_MOST}
         if fact == "sleep last night":
             cuts |= {dict(plan.changed).get("ready.sleep", SHORT_NIGHT_H)}
         if fact in {"reps in set", "holds in set"} and state.work is not None:

@@ -45,6 +45,7 @@ usual:
   - pain now: 1
   - worst pain: 1
   - waking pain: 0
+  - waking ache: not sure
   - against usual: same
   - sleep last night: 8
   - throwing yesterday: none

@@ -44,7 +44,7 @@ def cut_points(plan: Plan, usual_pain: float) -> frozenset[CutPoint]:
             CutPoint("pain in warm-up", Side.OVER, pain.gentle),
             CutPoint("waking pain", Side.OVER, usual_pain),
             CutPoint("waking pain", Side.AT, usual_pain + UP_BY),
-            CutPoint("muscle ache", Side.OVER, ACHE_AT_MOST),
+            CutPoint("waking pain", Side.OVER, ACHE_AT_MOST),
             CutPoint("sleep last night", Side.UNDER, short_night),
             CutPoint("pain before a changed set", Side.AT, FLAG_AT),
             *(CutPoint(fact, Side.AT, FLAG_AT) for fact in (*flagged, *throwing)),

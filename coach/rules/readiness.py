@@ -18,6 +18,7 @@ SHORT_NIGHT_H: Final = 6.0  # set here, to be signed by a clinician
 KEEP_SETS: Final = 2  # set here: a set is taken away only where there are more than two
 ACHE_AT_MOST: Final = 2  # common practice, no published source
 ACHE_GONE_BY_DAY: Final = 2  # common practice, no published source
+MUSCLE_ACHES: Final = ("worked muscle", "both arms alike")
 WEEK_DAYS: Final = 7
 # A session at seven one evening and at half past six the next is still a day apart. Set here, to be
 # signed by a clinician: the hours may fall short of whole days by this much, the dates never.
@@ -167,18 +168,25 @@ def warm_up_first(warm_up: tuple[str, ...]) -> Decision:
     return Decision("ready.warm_up", "none", why, basis=Basis.PRACTICE, source=_PRACTICE)
 
 
-def muscle_ache(where: str, both_sides: bool, pain: float, days: int) -> Decision:
-    """Whether an ache is plain muscle ache (id ready.muscle_ache): ache or flare.
+def may_be_muscle_ache(pain: float, days: int) -> bool:
+    """Whether waking pain may be plain muscle ache, so that it is asked (id ready.muscle_ache).
 
-    `where` is `muscle` (the worked one), `joint`, or another place, which then must ache on both
-    sides. At most 2 of 10, gone by the second day (`days` it has lasted so far). Pain in a joint
-    is a flare. Source: common practice.
+    At most 2 of 10, and gone by the second day: `days` since the work that it may come from, in
+    calendar days. Source: common practice.
     """
-    in_muscle = where == "muscle" or (where != "joint" and both_sides)
-    if in_muscle and pain <= ACHE_AT_MOST and days < ACHE_GONE_BY_DAY:
-        why = "You go on. Light ache in a worked muscle for a day is common."
+    return pain <= ACHE_AT_MOST and days < ACHE_GONE_BY_DAY
+
+
+def muscle_ache(where: str) -> Decision:
+    """What a light, short ache is by where it was (id ready.muscle_ache): ache or flare.
+
+    In the worked muscle, or in both arms alike, it is muscle ache: no step down, and none up (that
+    nothing goes up was set here). In the joint, or not sure, it is a flare. Source: common practice.
+    """
+    if where in MUSCLE_ACHES:
+        why = "You go on as last time. Light muscle ache on the day after is common."
         return Decision("ready.muscle_ache", "ache", why, basis=Basis.PRACTICE, source=_PRACTICE)
-    why = "We treat this ache as pain, since it is not light, short muscle ache."
+    why = "We treat this ache as pain, since it was not surely muscle ache."
     return Decision("ready.muscle_ache", "flare", why, basis=Basis.PRACTICE, source=_PRACTICE)
 
 

@@ -51,7 +51,7 @@ FIXABLE: Final = (
 FORGETS: Final[dict[str, tuple[dict[str, object], str]]] = {
     "pain now": ({"level": 0, "pain_up": False}, "pain.to_start"),
     "worst pain": ({}, ""),
-    "waking pain": ({"morning_up": False}, "pain.next_morning"),
+    "waking pain": ({"morning_up": False, "ache": False}, "pain.next_morning"),
     "sleep last night": ({"short": False}, "ready.sleep"),
     "throwing yesterday": ({"threw": False, "recovery": False}, "ready.throwing_day"),
     "throwing today": ({"playing": False, "order": "as usual"}, "ready.throwing_day"),

@@ -1,11 +1,13 @@
 """The check-in: pain, sleep and throwing, each turned into a decision when it is heard.
 
-Law: an answer only ever makes the day more careful or leaves it as it is. What is missing is asked;
+Law: an answer only ever makes the day more careful or leaves it as it is; the one that does not is
+where a light morning ache was, asked at once and never again. What is missing is asked;
 what stays unclear counts as the worse end. The decisions themselves are made in `coach.rules`.
 """
 
 from __future__ import annotations
 
+from datetime import date
 from typing import Final
 
 from coach.model.decisions import Decision, Refusal
@@ -25,6 +27,7 @@ from coach.session.questions import (
 )
 from coach.session.state import Happening, State
 from coach.session.stopping import stop
+from coach.session.table import Stage
 from coach.session.today import NO_WORK
 
 THROWING_FACTS: Final = ("throwing yesterday", "throwing today", "throwing tomorrow")
@@ -37,6 +40,7 @@ THROWN_AS: Final = {
     "practice": "hard practice",
 }
 HARD: Final = ("hard practice", "bullpen", "game")
+NEVER_WORKED: Final = 10**6  # days: nothing was done that an ache could come from
 LEVELS: Final = {"all": 0, "gentle": 1, "nothing": NO_WORK}
 ORDERS: Final = {"as usual": 0, "after throwing": 1}
 
@@ -46,6 +50,8 @@ def due(state: State, fact: str) -> bool:
     if fact == "worst pain":
         last = state.brief.last
         return last is not None and (last.throwing_today or "none") != "none"
+    if fact == "waking ache":
+        return state.ache
     if fact == "against usual":
         return state.morning_up
     if fact == "thrown already":
@@ -129,14 +135,45 @@ def take_waking_pain(state: State, pain: float) -> State:
         return stop(state, "B02")
     up = decision.outcome == "up"
     state = state._replace(morning_up=state.morning_up or up)
-    if up:
-        state = state._replace(
-            happened=(
-                *state.happened,
-                Happening("note", "Waking pain above usual.", decision),
-            )
-        )
+    if up and ache_is_asked(state):
+        state = state._replace(ache=readiness.may_be_muscle_ache(pain, days_since_work(state)))
+    if up and not state.ache:
+        state = noted_above_usual(state, decision)
     return with_reason(state, decision, up)
+
+
+def ache_is_asked(state: State) -> bool:
+    """Whether the question of where it aches still lies ahead; a late correction brings it not."""
+    ahead = state.brief.items["check-in"][state.at :]
+    return state.stage is Stage.CHECK_IN and any(step.fact == "waking ache" for step in ahead)
+
+
+def days_since_work(state: State) -> int:
+    """Calendar days since the last exercise; very many where there was none yet."""
+    trained = (r.day for r in state.brief.history.records if any(d.sets for d in r.done))
+    last = next(trained, None)
+    return NEVER_WORKED if last is None else (state.brief.today - date.fromisoformat(last)).days
+
+
+def noted_above_usual(state: State, decision: Decision) -> State:
+    """pain.next_morning: a flare goes to the visit, with its reason."""
+    note = Happening("note", "Waking pain above usual.", decision)
+    return state._replace(happened=(*state.happened, note))
+
+
+def take_ache(state: State, where: str) -> State:
+    """ready.muscle_ache: light, short muscle ache is no step down and no step up; else a flare."""
+    if not state.ache:  # a correction has settled it meanwhile
+        return state
+    decision = readiness.muscle_ache(where)
+    above = next(d for d in state.reasons if d.rule == "pain.next_morning")
+    state = state._replace(ache=False)
+    if decision.outcome == "flare":
+        return with_reason(noted_above_usual(state, above), decision, True)
+    kept = tuple(d for d in state.reasons if d is not above)
+    note = Happening("note", "Muscle ache on waking, above usual.", decision)
+    state = state._replace(morning_up=False, no_step=True, reasons=kept)
+    return with_reason(state._replace(happened=(*state.happened, note)), decision, True)
 
 
 def take_against_usual(state: State, answer: str) -> State:
@@ -204,6 +241,7 @@ TAKERS: Final = {
     "pain now": take_pain_now,
     "worst pain": take_worst_pain,
     "waking pain": take_waking_pain,
+    "waking ache": take_ache,
     "against usual": take_against_usual,
     "sleep last night": take_sleep,
     "throwing yesterday": take_yesterday,

@@ -34,6 +34,7 @@ COACH_ASKS: Final[dict[str, tuple[str, ...]]] = {
         "pain now",
         "worst pain",
         "waking pain",
+        "waking ache",
         "against usual",
         "sleep last night",
         "throwing yesterday",

@@ -37,6 +37,12 @@ QUESTIONS: Final[dict[str, Words]] = {
     "pain now": Words(Kind.PAIN_NOW, "How much does it hurt right now, at rest?", _PAIN),
     "worst pain": Words(Kind.WORST_PAIN, "What was the worst pain since last time?", _PAIN),
     "waking pain": Words(Kind.WORST_PAIN, "How much did it hurt when you woke up?", _PAIN),
+    "waking ache": Words(
+        Kind.CHOICE,
+        "Where was it: in the muscle you worked, in both arms alike, or in the joint?",
+        "Type its number or name:",
+        ("worked muscle", "both arms alike", "joint", "not sure"),
+    ),
     "against usual": Words(
         Kind.CHOICE,
         "Next to your usual morning: was this one better, the same or worse?",
@@ -171,6 +177,7 @@ WORST: Final[dict[str, float | str | tuple[str, ...]]] = {
     "pain now": 10.0,
     "worst pain": 10.0,
     "waking pain": 10.0,
+    "waking ache": "joint",
     "against usual": "worse",
     "sleep last night": 0.0,
     "throwing yesterday": "game",

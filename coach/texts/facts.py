@@ -50,6 +50,11 @@ ASKS: Final[dict[str, tuple[Fact, ...]]] = {
         _pain("pain now"),
         _pain("worst pain"),
         _pain("waking pain"),
+        Fact(
+            "waking ache",
+            "choice",
+            choices=("worked muscle", "both arms alike", "joint", "not sure"),
+        ),
         Fact("against usual", "choice", choices=("better", "same", "worse")),
         Fact("sleep last night", "measured", 0, 24, "h"),
         Fact("throwing yesterday", "choice", choices=_THROWING),

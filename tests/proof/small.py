@@ -35,6 +35,7 @@ CALM: dict[str, Value] = {
     "felt in set": "fine",
     "plan is mine": "yes",
     "nothing here": "yes",
+    "waking ache": "not sure",
     "against usual": "same",
     "stop for today": "today",
 }

@@ -66,13 +66,16 @@ def judges(plan: Plan) -> dict[str, list[Callable[[Any], object]]]:
     return {
         "pain now": [pain.is_flag, lambda a: pain.to_start(a, ceilings)],
         "worst pain": [pain.is_flag],
-        "waking pain": [pain.is_flag, lambda a: pain.next_morning(a, USUAL, up_last_time=True)],
+        "waking pain": [
+            pain.is_flag,
+            lambda a: pain.next_morning(a, USUAL, up_last_time=True),
+            lambda a: readiness.may_be_muscle_ache(a, 1),
+        ],
         "pain in warm-up": [lambda a: pain.in_warm_up(a, ceilings)],
         "pain in set": [lambda a: pain.in_set(a, ceilings, ROOM, False, 1)],
         "pain before a changed set": [lambda a: pain.before_changed_set(a, ceilings, 1)],
         "pain in throwing": [pain.is_flag, lambda a: pain.in_throwing(a, ceilings)],
         "sleep last night": [lambda a: readiness.short_sleep(a, plan)],
-        "muscle ache": [lambda a: readiness.muscle_ache("muscle", False, a, 1)],
     }
 
 
