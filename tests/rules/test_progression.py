@@ -332,6 +332,77 @@ def test_after_a_long_gap_what_stands_below_the_opening_is_not_raised(
     assert next_ladder(Ladder(light), day, weighed, True)[0].dose == light
 
 
+# ---------------------------------------------------------------- below the opening, and back
+
+
+LOWER = {
+    "sets": {"sets": 2},
+    "range": {"range_index": 0, "range_step": "short"},
+    "load": {"load": pounds(8)},
+}
+
+
+@pytest.mark.parametrize("axis", LOWER)
+@pytest.mark.parametrize(("good_run", "comes_back"), [(0, False), (1, True)])
+def test_a_step_below_the_opening_comes_back_after_two_earned_sessions(
+    weighed: Rails, axis: str, good_run: int, comes_back: bool
+) -> None:
+    low = weighed.opening._replace(**LOWER[axis])  # type: ignore[arg-type]
+    new, why = next_ladder(Ladder(low, good_run), EARNED, weighed, may_go_up=True)
+    assert new.dose == (weighed.opening if comes_back else low)
+    assert why.outcome == ("up" if comes_back else "same")
+
+
+@pytest.mark.parametrize("axis", LOWER)
+@pytest.mark.parametrize(
+    "change",
+    [
+        {"result": "short"},
+        {"result": "form"},
+        {"result": "over"},
+        {"morning_up": True},
+        {"gap": "one step down"},
+        {"stopped": True},
+    ],
+)
+def test_nothing_comes_back_on_a_day_that_allows_no_step_up(
+    weighed: Rails, axis: str, change: dict[str, object]
+) -> None:
+    low = weighed.opening._replace(**LOWER[axis])  # type: ignore[arg-type]
+    day = EARNED._replace(**change)  # type: ignore[arg-type]
+    new, _why = next_ladder(Ladder(low, 1), day, weighed, may_go_up=True)
+    assert new.dose.sets <= low.sets
+    assert new.dose.range_index <= low.range_index
+    assert new.dose.load.rank() <= low.load.rank()
+
+
+def test_what_was_lost_comes_back_one_thing_at_a_time_and_ends_at_the_opening(
+    weighed: Rails,
+) -> None:
+    still = weighed._replace(prescription=weighed.prescription._replace(goes_up=()))
+    ladder = Ladder(
+        still.opening._replace(sets=1, load=pounds(8), range_index=0, range_step="short")
+    )
+    seen = []
+    for day in range(16):
+        today = EARNED._replace(today=TODAY + timedelta(days=2 * day))
+        ladder, why = next_ladder(ladder, today, still, may_go_up=True)
+        seen += [ladder.dose] if why.outcome == "up" else []
+    assert [(dose.sets, dose.load.amount, dose.range_index) for dose in seen] == [
+        (2, 8, 0),
+        (3, 8, 0),
+        (3, 10, 0),
+        (3, 10, 1),
+    ]
+    assert seen[-1] == still.opening
+
+
+def test_a_range_that_pinched_does_not_come_back(rails: Rails) -> None:
+    low = rails.opening._replace(range_index=0, range_step="short")
+    day = EARNED._replace(pinch=True)
+    assert wants_up(Ladder(low, good_run=2), day, rails) != ("range", rails.opening)
+
+
 def test_what_was_built_up_last_in_the_order_comes_down_first(rails: Rails) -> None:
     built = rails.opening._replace(reps_high=12, range_index=2, range_step="long")
     first = one_down(built, rails)
