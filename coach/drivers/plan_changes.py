@@ -9,6 +9,7 @@ from datetime import date, timedelta
 from typing import TYPE_CHECKING, Any, Final, NamedTuple
 
 from coach.model.throws import ThrowStep
+from coach.rules.dapre import DRIVERS
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
@@ -20,6 +21,7 @@ if TYPE_CHECKING:
 MINUTES_BY: Final = 5
 REST_BY_S: Final = 15
 HOLD_BY_S: Final = 5
+RISES: Final = {"lb": 5.0, "kg": 2.5}  # the smallest step of the table, by unit
 WRONG_NUMBER: Final = "555 0100"  # nobody's
 
 
@@ -108,7 +110,7 @@ def _left_out(plan: Plan) -> Iterator[PlanChange]:
 
 def _a_step_of(plan: Plan) -> Callable[[Load], bool]:
     """Whether a dose of the plan may rise to a load; other loads at home decide nothing."""
-    rising = [dose for dose in plan.doses if dose.load_step]
+    rising = [dose for dose in plan.doses if dose.load_step or dose.dapre]
 
     def wanted(load: Load) -> bool:
         return any(
@@ -291,12 +293,25 @@ def _axis_changes(axis: Axis, by: int) -> Iterator[tuple[str, Axis]]:
             yield f"after {days} days", axis._replace(after_days=days)
 
 
+def _of_table(
+    dose: Prescription, place: Place, change: Callable[..., PlanChange]
+) -> Iterator[PlanChange]:
+    """What a slip could make of a load that goes by a table: its cap, and the set that drives it."""
+    step = RISES[dose.load.unit]
+    for by in (-step, step):
+        top = dose.load_cap._replace(amount=dose.load_cap.amount + by)
+        yield change(f"load at most {top.amount:g} {top.unit}", place, load_cap=top)
+    for drives in sorted({0, *DRIVERS} - {dose.dapre}):
+        words = f"dapre from set {drives}" if drives else "dapre: left out"
+        yield change(words, place, dapre=drives)
+
+
 def _of_load(dose: Prescription, change: Callable[..., PlanChange]) -> Iterator[PlanChange]:
     place = dose.load_place or dose.place
     if dose.load.unit:
         for by in (-1.0, 1.0):
             load = dose.load._replace(amount=dose.load.amount + by)
-            cap = dose.load_cap if dose.load_step else load
+            cap = dose.load_cap if dose.load_step or dose.dapre else load
             yield change(f"load {load.amount:g} {load.unit}", place, load=load, load_cap=cap)
     if dose.load_step:
         for by in (-dose.load_step, dose.load_step):
@@ -304,6 +319,8 @@ def _of_load(dose: Prescription, change: Callable[..., PlanChange]) -> Iterator[
             yield change(f"load at most {top.amount:g} {top.unit}", place, load_cap=top)
         for step in (dose.load_step / 2, dose.load_step * 2):
             yield change(f"load up by {step:g} {dose.load.unit}", place, load_step=step)
+    if dose.dapre:
+        yield from _of_table(dose, place, change)
     for days in (dose.load_after_days - 1, dose.load_after_days + 1):
         if dose.load_after_days and days:
             yield change(f"load after {days} days", place, load_after_days=days)
