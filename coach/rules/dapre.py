@@ -126,7 +126,7 @@ def set_lines(
     low, high = reps
     lines = []
     for fraction, count in SETS[:sets]:
-        load = working if fraction == 1 else rounded_down(fraction * working.amount, working, owned)
+        load = rounded_down(fraction * working.amount, working, owned)
         asked = (min(count, high), min(count, high)) if count else (low, high)
         lines.append(SetLine(*asked, load))
     return tuple(lines)
