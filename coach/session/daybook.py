@@ -261,11 +261,15 @@ def numbers(said: list[tuple[str, Value]], *facts: str) -> tuple[float, ...]:
 
 
 def moves_unsaid(book: Book, state: State) -> tuple[tuple[str, str, str], ...]:
-    """Why ladders stand lower than last time on a day that came to no list, where it was not told."""
-    if book.ladders is not None:
-        return ()
-    found = state.brief.standings(morning_up=state.morning_up, held=(ALL,)).values()
-    moved = [one.decision for one in found if one.decision.outcome in MOVED]
+    """Why ladders stand elsewhere than last time, where today's list did not hold them or tell it."""
+    held = held_today(state) if state.exercises_today else (ALL,)
+    found = state.brief.standings(morning_up=state.morning_up, held=held).values()
+    used = dict(ladders_used(state) if book.ladders is None else book.ladders)
+    moved = [
+        one.decision
+        for one in found
+        if one.decision.outcome in MOVED and used.get(one.exercise) == one.ladder
+    ]
     entries = dict.fromkeys((d.rule, d.outcome, d.why) for d in moved)
     return tuple(entry for entry in entries if entry not in book.decisions)
 

@@ -11,7 +11,18 @@ from coach.model.history import DayRecord, Done, History
 from coach.model.ladders import Ladder
 from coach.session.brief import Brief
 from coach.session.ladders import gap_of, last_day
-from tests.session.invented import MONDAY, OUT, ROW, asked_lately, axis, bound, brief, prescription
+from tests.session.invented import (
+    HOLD,
+    MONDAY,
+    OUT,
+    PENDULUM,
+    ROW,
+    asked_lately,
+    axis,
+    bound,
+    brief,
+    prescription,
+)
 from tests.session.talking import TO_THE_FIRST_SET, talk
 
 REPS_UP = axis(10, 15)._replace(step=1, cap=18)
@@ -191,3 +202,12 @@ def test_without_any_record_every_ladder_stands_at_its_opening() -> None:
     assert {s.decision.outcome for s in first.standings(morning_up=False, held=()).values()} == {
         "same"
     }
+
+
+def test_a_step_of_an_exercise_that_todays_list_leaves_out_keeps_its_reason() -> None:
+    day = climbing((after("over"),))
+    hard = talk(day, "pain 1, morning 0, slept 8, no game", "hard practice", "no", "no", "no")
+    record = hard.say("none", "stop", "today").record()
+    assert [offer.exercise for offer in hard.say("none").now.offers] == [HOLD.name, PENDULUM.name]
+    assert dict(record.ladders)[OUT.name].dose.range_index == 0
+    assert ("prog.down", "down") in [entry[:2] for entry in record.decisions]
