@@ -89,7 +89,15 @@ def test_every_change_names_a_line() -> None:
 
 
 # What a slip in a field would not show to a session, so that it is not tried.
-PLACES = ("place", "side_place", "runs_place", "clearance_place", "changed_places", "load_place")
+PLACES = (
+    "place",
+    "side_place",
+    "runs_place",
+    "clearance_place",
+    "changed_places",
+    "load_place",
+    "signature_place",
+)
 NOT_TRIED = {
     "Plan": {
         "name": "the name of a plan is compared with no other",
@@ -102,11 +110,11 @@ NOT_TRIED = {
         "words": "a replay has clearance words of its own",
         "not_used": "what is done has a dose; this line only says so to a reader",
         "changed": "no plan of the sample changes a rule; the made-up plan below does",
+        "signature": "no plan of the sample asks for one; no session reads it",
     },
     "Prescription": {
         "exercise": "a dose without its exercise is refused by the check",
         "load_after_days": "no plan of the sample names days for a load",
-        "dapre": "no plan of the sample names that table; tests/session hold what it does",
     },
     "PainCeilings": {},
     "Limits": {},
