@@ -16,7 +16,6 @@ if TYPE_CHECKING:
 
     from coach.model.program import Axis, Place, Plan, Prescription
     from coach.model.quantities import Load
-    from coach.model.throws import StepTable
 
 MINUTES_BY: Final = 5
 REST_BY_S: Final = 15
@@ -50,10 +49,9 @@ def plan_changes(plan: Plan) -> Iterator[PlanChange]:
     yield from _left_out(plan)
     yield from _of_people(plan)
     yield from _of_rules(plan)
-    if plan.throwing_line is not None:
-        yield from _of_throwing(plan)
-    if plan.own_steps is not None:
-        yield from _of_own_steps(plan, plan.own_steps)
+    yield from _of_throwing(plan)
+    yield from _of_own_steps(plan)
+    yield from _of_game_pitches(plan)
     for number in range(len(plan.doses)):
         yield from _of_dose(plan, number)
 
@@ -200,10 +198,10 @@ def _of_throwing(plan: Plan) -> Iterator[PlanChange]:
     yield PlanChange(line.place, what, "", lambda p: p._replace(throwing_line=None))
 
 
-def _of_own_steps(plan: Plan, table: StepTable) -> Iterator[PlanChange]:
+def _of_own_steps(plan: Plan) -> Iterator[PlanChange]:
     """One more and one fewer in the step that the plan begins with."""
-    line = plan.throwing_line
-    if line is None or line.table != table.name:
+    line, table = plan.throwing_line, plan.own_steps
+    if line is None or table is None or line.table != table.name:
         return
     at = line.from_step - 1
     *sets, (*parts, last) = table.steps[at].sets
@@ -212,6 +210,23 @@ def _of_own_steps(plan: Plan, table: StepTable) -> Iterator[PlanChange]:
         steps = (*table.steps[:at], step, *table.steps[at + 1 :])
         what = _says(plan, f"throwing step {line.from_step}: {last.throws} to {last.throws + by}")
         yield PlanChange(line.place, what, "", _put("own_steps", table._replace(steps=steps)))
+
+
+def _of_game_pitches(plan: Plan) -> Iterator[PlanChange]:
+    """An edition or the catcher left out, and the whole line."""
+    line = plan.game_pitches
+    if line is None:
+        return
+    for edition in line.editions if len(line.editions) > 1 else ():
+        fewer = line._replace(editions=tuple(one for one in line.editions if one != edition))
+        what = _says(plan, f"game pitches, {edition}: left out")
+        yield PlanChange(line.place, what, "", _put("game_pitches", fewer))
+    if "catcher" in line.positions:
+        what = _says(plan, "game pitches, catcher: left out")
+        change = _put("game_pitches", line._replace(positions=("pitcher",)))
+        yield PlanChange(line.place, what, "", change)
+    what = _says(plan, "game pitches: left out")
+    yield PlanChange(line.place, what, "", _put("game_pitches", None))
 
 
 def _throwing(plan: Plan, old: str, new: str, **change: Any) -> PlanChange:  # noqa: ANN401  any field

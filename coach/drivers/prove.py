@@ -24,7 +24,7 @@ from coach.drivers.prove_ends import longest, most_before_first_set, rounds
 from coach.drivers.prove_search import Break, Search
 from coach.model.program import Bound, Step
 from coach.rules import dapre
-from coach.rules.cut_points import cut_points
+from coach.rules.cut_points import cut_points, pitch_cuts
 from coach.session.brief import Brief
 from coach.texts.doors import bound_from
 from coach.texts.rendered import as_text
@@ -227,7 +227,8 @@ def declared_cuts(bound: Bound, briefs: Sequence[Brief]) -> set[Compared]:
     """What the rules declare, what scripts write, and what a dose itself compares."""
     declared: set[Compared] = set()
     for brief in briefs:
-        for cut in cut_points(bound.plan, brief.usual_morning):
+        pitches = pitch_cuts(bound.plan, brief.age)
+        for cut in cut_points(bound.plan, brief.usual_morning) | pitches:
             side = "over" if cut.side == "over" else "at"
             declared.add(Compared(ASKED_AS.get(cut.fact, cut.fact), side, float(cut.number)))
         last = brief.last

@@ -16,6 +16,7 @@ from coach.model.flags import Group
 from coach.model.heard import Action, Command, Heard, Kind, Question, Value
 from coach.model.turns import Event, Resumed, TimerEnded, Typed
 from coach.rules import dapre
+from coach.rules.cut_points import pitch_cuts
 from coach.session.state import State
 
 END_AT: Final = 6.0  # set here, to be signed by a clinician: pain of 6 or more ends the session
@@ -101,6 +102,7 @@ GRIDS: Final[dict[Kind, float]] = {
     Kind.SLEEP_HOURS: 0.25,
     Kind.NUMBER: 0.25,
     Kind.COUNT: 1.0,
+    Kind.COUNT_MOST: 1.0,
 }
 
 
@@ -124,6 +126,7 @@ class Answers:
             for number in test.values
             if not isinstance(number, str)
         }
+        cuts |= {cut.number for cut in pitch_cuts(plan, state.brief.age) if cut.fact == fact}
         if question.kind in {Kind.PAIN_NOW, Kind.WORST_PAIN}:
             cuts |= {FLAG_AT}
             if fact in {"pain in warm-up", "pain in set", "pain before change", "pain now"}:
@@ -135,6 +138,8 @@ class Answers:
                 cuts |= {last.pain_now + UP_BY}
             if fact == "waking pain":
                 cuts |= {state.brief.usual_morning, state.brief.usual_morning + UP_BY, ACHE_AT_MOST}
+            if fact == "pain in throwing":
+                cuts |= {plan.pain.in_throwing}
         if fact == "sleep last night":
             cuts |= {dict(plan.changed).get("ready.sleep", SHORT_NIGHT_H)}
         if fact in {"reps in set", "holds in set"} and state.work is not None:

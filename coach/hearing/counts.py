@@ -27,6 +27,10 @@ if TYPE_CHECKING:
     from coach.model.heard import Question
 
 _REPS: Final = word_set("reps rep holds hold throws throw pitches pitch times clean good done")
+# In a count where more is worse: words that leave its upper end open, and other things' numbers.
+_OPEN_ENDED: Final = word_set("over above more least plus upwards beyond past almost nearly")
+_THINGS: Final = word_set("inning innings game games batters strikes hits runs outs pitches throws")
+_LAST: Final = {"pitches": "pitch", "innings": "inning"}
 _UNITS: Final[dict[str, frozenset[str]]] = {
     "h": word_set("h hr hrs hour hours"),
     "min": word_set("min mins minute minutes m"),
@@ -77,6 +81,34 @@ def read_count(text: str, words: Sequence[Word], question: Question) -> Read:
         return UNCLEAR
     value = _bounded(float(int(min(n.value for n in found))), question)
     return Read(value, _places(found)) if value is not None and value >= 0 else UNCLEAR
+
+
+def read_most(text: str, words: Sequence[Word], question: Question) -> Read:
+    """A whole number where more is worse: the higher end of a range, and one count only.
+
+    Several counts (`45, then 6 more`), `over 60`, `60+` and another thing's number are unclear.
+    """
+    unit = word_set(
+        f"{question.unit} {question.unit.removesuffix('s')} {_LAST.get(question.unit, '')}"
+    )
+    found = _after_fix(words)
+    named = [n for n in found if text_at(words, n.last + 1) in unit]
+    found = named or found
+    values = sorted({n.value for n in found})
+    texts = {word.text for word in words}
+    one_range = len(found) == 2 and found[1].first - found[0].last <= 2  # noqa: PLR2004  its two ends
+    if not found or (len(found) > 1 and not one_range) or texts & _OPEN_ENDED:
+        return UNCLEAR
+    wrong = [n for n in found if n.over or _is_of_another_thing(text, words, n, unit)]
+    value = _bounded(float(int(values[-1])), question)
+    return Read(value, _places(found)) if value is not None and not wrong else UNCLEAR
+
+
+def _is_of_another_thing(
+    text: str, words: Sequence[Word], number: Number, unit: frozenset[str]
+) -> bool:
+    other = (OTHER_UNITS | _THINGS) - unit
+    return has_other_unit(words, number, other) or tail_of(text, words, number) in {"%", "+"}
 
 
 def read_effort(text: str, words: Sequence[Word], question: Question) -> Read:

@@ -9,7 +9,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from coach.model.flags import Section
-from coach.model.history import DayRecord, Done, Hold
+from coach.model.history import DayRecord, Done, Hold, Outing
 from coach.model.ladders import Drove, Ladder, ThrowDay, ThrowState
 from coach.model.quantities import Dose, Load
 
@@ -22,6 +22,7 @@ def day_body(record: DayRecord) -> dict[str, object]:
     body: dict[str, object] = dict(record._asdict())
     body["done"] = [done_body(done) for done in record.done]
     body["ladders"] = [[name, ladder_body(ladder)] for name, ladder in record.ladders]
+    body["pitched"] = [dict(outing._asdict()) for outing in record.pitched]
     if record.threw is not None:
         body["threw"] = {**record.threw._asdict(), "state": record.threw.state._asdict()}
     return body
@@ -53,6 +54,7 @@ def day_record(body: Mapping[str, object]) -> DayRecord:
         (str(name), _ladder(entry)) for name, entry in _pairs(body.get("ladders"))
     )
     known["threw"] = _throw_day(body.get("threw"))
+    known["pitched"] = tuple(_outing(entry) for entry in _entries(body.get("pitched")))
     known["decisions"] = tuple(
         (str(d[0]), str(d[1]), str(d[2]))
         for d in _entries(body.get("decisions"))
@@ -102,6 +104,12 @@ def _done(entry: object) -> Done:
     drove = entry.get("drove")
     known["drove"] = Drove(int(drove["row"]), Load(**drove["load"])) if drove else None
     return Done(**known)
+
+
+def _outing(entry: object) -> Outing:
+    if not isinstance(entry, dict):
+        raise TypeError
+    return Outing(**{name: entry[name] for name in Outing._fields if name in entry})
 
 
 def _ladder(entry: object) -> Ladder:

@@ -28,6 +28,7 @@ class Kind(StrEnum):
     CHOICE = "choice"  # one of `choices`, by number or name
     CHOICES = "choices"  # several of `choices`, or none, or all (what is at hand)
     COUNT = "count"  # a whole number of reps, holds or throws; the lower end of a range
+    COUNT_MOST = "count_most"  # a whole number where more is worse (pitches); the higher end
     EFFORT = "effort"  # 0 to 10; the larger end
     NUMBER = "number"  # a measured number with a unit (h, kg, lb, cm, years, min)
     SET_FEEL = "set_feel"  # fine, a `watch for` name, something else

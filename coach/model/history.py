@@ -34,6 +34,18 @@ class Done(NamedTuple):
     drove: Drove | None = None
 
 
+class Outing(NamedTuple):
+    """A day on which somebody pitched in a game: its count (None: not known), days off asked for.
+
+    `over_cap`: the count passed the day's cap at that age.
+    """
+
+    day: str
+    pitches: int | None
+    days_off: int
+    over_cap: bool = False
+
+
 class DayRecord(NamedTuple):
     """One session as it was recorded. `ended` is done, by choice, partial, stopped or none.
 
@@ -64,6 +76,7 @@ class DayRecord(NamedTuple):
     ladders: tuple[tuple[str, Ladder], ...] = ()  # every exercise's, as used that day
     threw: ThrowDay | None = None
     decisions: tuple[tuple[str, str, str], ...] = ()  # rule id, outcome, why as shown
+    pitched: tuple[Outing, ...] = ()  # game pitches told that day
 
 
 class Hold(NamedTuple):

@@ -292,6 +292,14 @@ class ThrowingLine(NamedTuple):
     place: Place
 
 
+class GamePitches(NamedTuple):
+    """The plan's line on pitching in games: positions (pitcher, catcher) and editions that count."""
+
+    positions: tuple[str, ...]
+    editions: tuple[str, ...]
+    place: Place
+
+
 class ClearanceWord(NamedTuple):
     """A salted scrypt hash of a one-time word (hex)."""
 
@@ -347,6 +355,7 @@ class Plan(NamedTuple):
     guardian_present: str = "every session"  # or `first session`; empty for an adult
     throwing_line: ThrowingLine | None = None  # None: not cleared
     own_steps: StepTable | None = None  # the clinician's own table, where the plan brings one
+    game_pitches: GamePitches | None = None  # None: the plan does not ask for them
     works_with: tuple[str, ...] = ()
     clearance_place: Place | None = None
     changed_places: tuple[Place, ...] = ()

@@ -6,7 +6,17 @@ no line of a plan is left out.
 
 from __future__ import annotations
 
-from coach.model.program import Axis, Bound, Exercise, Plan, Prescription, Program, ThrowingLine
+from coach.model.program import (
+    Axis,
+    Bound,
+    Exercise,
+    GamePitches,
+    Place,
+    Plan,
+    Prescription,
+    Program,
+    ThrowingLine,
+)
 from coach.model.throws import StepTable, ThrowStep, part_words
 from coach.pages.changes import Change, Weight, members, number, words
 
@@ -23,6 +33,7 @@ def plan_changes(old: Bound, new: Bound) -> list[Change]:
         *_locks(one, two),
         *_throwing(one.throwing_line, two.throwing_line),
         *_own_steps(one, two),
+        *_game_pitches(one.game_pitches, two.game_pitches, two.place),
         *_home(one, two),
         *_doses(old, new),
     ]
@@ -176,6 +187,18 @@ def _own_steps(one: Plan, two: Plan) -> list[Change]:
     if not found and was != now:
         found.append(Change(Weight.WORDS, "The table of its own throwing steps has moved.", place))
     return found
+
+
+def _game_pitches(one: GamePitches | None, two: GamePitches | None, place: Place) -> list[Change]:
+    """The line on pitches in games; one that is gone, or an edition less, asks for less rest."""
+    if one is None or two is None:
+        if one is two:
+            return []
+        what = "Game pitches are asked for." if two else "Game pitches are not asked for any more."
+        return [Change(Weight.LESS if two else Weight.MORE, what, place)]
+    kinds = {"added": Weight.LESS, "gone": Weight.MORE, "order": Weight.WORDS}
+    found = members("Game pitches, position", one.positions, two.positions, two.place, **kinds)
+    return found + members("Game pitches, edition", one.editions, two.editions, two.place, **kinds)
 
 
 def _step_words(step: ThrowStep, table: StepTable) -> str:

@@ -11,7 +11,7 @@ from typing import NamedTuple
 from coach.model.program import Exercise, Program
 from coach.model.throws import OWN_STEPS, UNITS
 from coach.pages.new_lines import Asked, Questions
-from coach.rules.throwing_tables import STEP_TABLES
+from coach.rules.throwing_tables import EDITIONS, STEP_TABLES
 from coach.texts import facts
 from coach.texts.values import years_between
 
@@ -288,6 +288,14 @@ def plan_questions(program: Program) -> Questions:
         optional=True,
     )
     yield from _throwing()
+    if "pitcher" in athlete:
+        yield Asked(
+            f"Game pitches, as: pitcher, catcher, EDITION. Editions: {', '.join(EDITIONS)}; "
+            "Enter if none are counted",
+            "game pitches: {}",
+            optional=True,
+            remark="Where two editions differ, the longer rest counts. It is a wall, no target.",
+        )
     unused = yield Asked(
         "Exercises not used in this plan, with commas; Enter for none. There are: "
         + ", ".join(exercise.name for exercise in program.exercises),

@@ -52,6 +52,7 @@ usual:
   - throwing today: none
   - thrown already: no
   - throwing tomorrow: none
+  - pitches before: 0
   - screen: all no
   - nothing here: yes
   - at hand: all

@@ -20,6 +20,7 @@ from coach.rules import (
     pain,
     phases,
     picking,
+    pitching,
     plan_life,
     progression,
     readiness,
@@ -37,7 +38,7 @@ from coach.texts.values import Bounds
 WIDTH: Final = 95
 _RULE_FILES: Final = (
     plan_life, hold, red_flags, pain, readiness, dosing, limits, progression, dapre, picking,
-    layoff, load, phases, throwing,
+    layoff, load, phases, throwing, pitching,
 )  # fmt: skip
 _EFFECT_WORDS: Final = {
     "leave out": "the exercise is not done today",

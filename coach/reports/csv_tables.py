@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final
 
-from coach.reports.facts import Facts, holds
+from coach.reports.facts import Facts, holds, outings
 from coach.reports.visit_needs import records
 from coach.reports.words import number, own
 
@@ -21,12 +21,13 @@ FORMULA: Final = tuple("=+-@\t\r'\uff1d\uff0b\uff0d\uff20")  # common spreadshee
 
 
 def csv_tables(facts: Facts) -> dict[str, str]:
-    """File name to its text: days, exercises, sets, throws, decisions, stops, notes."""
+    """File name to its text: days, exercises, sets, throws, pitches, decisions, stops, notes."""
     return {
         "days.csv": days(facts),
         "exercises.csv": exercises_done(facts),
         "sets.csv": sets(facts),
         "throws.csv": throws(facts),
+        "pitches.csv": pitches(facts),
         "decisions.csv": decisions(facts),
         "stops.csv": stops(facts),
         "notes.csv": notes(facts),
@@ -111,6 +112,15 @@ def sets(facts: Facts) -> str:
 
 def _at(values: tuple[Cell, ...], place: int) -> Cell:
     return values[place] if place < len(values) else None
+
+
+def pitches(facts: Facts) -> str:
+    """One row a day with game pitches, as told; an unclear count is empty."""
+    head = ("day", "pitches in games (count)", "days off (d)", "over the cap (1 yes)")
+    rows: list[tuple[Cell, ...]] = [
+        (one.day, one.pitches, one.days_off, int(one.over_cap)) for one in outings(facts)
+    ]
+    return table(head, rows)
 
 
 def throws(facts: Facts) -> str:

@@ -114,7 +114,7 @@ def session_said(sat: Sat) -> list[str]:
         return [f"{how}, begun at {at}.", *stop_said(sat.hold)]
     said = [f"{ENDED.get(record.ended, 'Ended')}, begun at {at}."]
     said += [*stop_said(sat.hold), *map(exercise_said, record.done), *throws_said(record)]
-    said += [*pains_said(record), *rest_said(record)]
+    said += [*pitches_said(record), *pains_said(record), *rest_said(record)]
     said += [f"Told to you: {own(why)}" for _rule, _outcome, why in record.decisions if why]
     mine = [note for note in record.notes if note.startswith('"')]
     said += [f"Noted: {own(note)}" for note in record.notes if note not in mine]
@@ -143,6 +143,16 @@ def throws_said(record: DayRecord) -> list[str]:
         return []
     step = f"step {threw.step}, " if threw.step else ""
     return [f"Throws: {step}{threw.throws} {own(threw.unit)}; {own(threw.row)}."]
+
+
+def pitches_said(record: DayRecord) -> list[str]:
+    """Game pitches as told, with the days off they ask for."""
+    return [
+        f"Game pitches on {short_day(one.day)}: "
+        f"{'not clear' if one.pitches is None else f'{one.pitches} pitches'}; "
+        f"{counted(one.days_off, 'day')} off."
+        for one in record.pitched
+    ]
 
 
 def pains_said(record: DayRecord) -> list[str]:
@@ -324,6 +334,7 @@ def day_values(day: Day) -> dict[str, object]:
         "throws": day.throws,
         "throws_counted_in": day.unit if day.threw else None,
         "other_throwing": day.other_throws or None,
+        "game_pitches": [dict(one._asdict()) for record in records for one in record.pitched],
         "ended": [sat.record.ended if sat.record else "cut off" for sat in day.sessions],
         "exercises": [done_values(done) for record in records for done in record.done],
         "stops": [

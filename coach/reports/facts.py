@@ -12,7 +12,7 @@ from datetime import date, timedelta
 from statistics import mean
 from typing import Final, NamedTuple
 
-from coach.model.history import DayRecord, Done, Hold
+from coach.model.history import DayRecord, Done, Hold, Outing
 from coach.model.ladders import ThrowDay
 from coach.model.program import Bound
 from coach.model.throws import counted
@@ -197,6 +197,18 @@ def one_day(day: str, sessions: tuple[Sat, ...]) -> Day:
         tuple(r.threw for r in records if r.threw is not None),
         next((kind for r in records if (kind := thrown(r.throwing_today))), ""),
     )
+
+
+def outings(facts: Facts) -> tuple[Outing, ...]:
+    """Every day with game pitches, oldest first; told twice, the newest telling counts."""
+    found = {
+        one.day: one
+        for day in facts.all_days
+        for sat in day.sessions
+        if sat.record is not None
+        for one in sat.record.pitched
+    }
+    return tuple(found[day] for day in sorted(found))
 
 
 def with_throws_told_later(days: tuple[Day, ...]) -> tuple[Day, ...]:

@@ -10,7 +10,7 @@ from __future__ import annotations
 from datetime import date
 from typing import TYPE_CHECKING, Final
 
-from coach.reports.facts import Facts, done_of, exercises
+from coach.reports.facts import Facts, done_of, exercises, outings
 from coach.reports.page import Block, Para, Section, Table
 from coach.reports.words import (
     UNKNOWN,
@@ -223,9 +223,29 @@ def throwing(facts: Facts) -> Section:
     )
     if other:
         blocks.append(Table("Other throwing, as told", ("Day", "Kind"), other))
-    if not rows and not other:
+    pitched = pitch_rows(facts)
+    if pitched:
+        blocks.append(Table("Game pitches, as told", PITCH_HEAD, pitched))
+    if not rows and not other and not pitched:
         blocks.append(Para("No throwing was recorded."))
     return Section("Throwing", tuple(blocks))
+
+
+PITCH_HEAD: Final = ("Day", "Pitches (count)", "Days off asked for (d)", "Over the day's cap")
+
+
+def pitch_rows(facts: Facts) -> tuple[tuple[str, ...], ...]:
+    """One row an outing; a count that stayed unclear has none and the most days off."""
+    return tuple(
+        (
+            short_day(one.day),
+            UNKNOWN if one.pitches is None else f"{one.pitches} pitches",
+            f"{one.days_off}",
+            "yes" if one.over_cap else "no",
+        )
+        for one in outings(facts)
+        if one.day >= facts.since
+    )
 
 
 def throw_rows(facts: Facts) -> tuple[tuple[str, ...], ...]:

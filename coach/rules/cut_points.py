@@ -11,7 +11,9 @@ from typing import NamedTuple
 
 from coach.model.program import Plan
 from coach.rules.pain import END_AT, FLAG_AT, UP_BY
+from coach.rules.pitching import has_age, most_pitches, rows_for
 from coach.rules.readiness import ACHE_AT_MOST, SHORT_NIGHT_H
+from coach.rules.throwing_tables import INNINGS_THEN_NO_PITCHING, PITCHES_THEN_NO_CATCHING
 
 
 class Side(StrEnum):
@@ -53,3 +55,22 @@ def cut_points(plan: Plan, usual_pain: float) -> frozenset[CutPoint]:
             *(CutPoint(fact, Side.OVER, pain.in_exercise) for fact in in_work),
         ]
     )
+
+
+PITCH_COUNTS = ("pitches before", "pitches yesterday", "pitches today")
+
+
+def pitch_cuts(plan: Plan, age: int) -> frozenset[CutPoint]:
+    """Every cut point of game pitches and innings caught, at `age` in years; none without the line."""
+    line = plan.game_pitches
+    if line is None:
+        return frozenset()
+    numbers = {0}
+    if has_age(age, line.editions):
+        numbers |= {top for row in rows_for(age, line.editions) for top in row.tops}
+        numbers |= {most_pitches(age, line.editions) or 0}
+    cuts = [CutPoint(fact, Side.OVER, number) for fact in PITCH_COUNTS for number in numbers]
+    if "catcher" in line.positions:
+        cuts.append(CutPoint("pitches today", Side.AT, PITCHES_THEN_NO_CATCHING))
+        cuts.append(CutPoint("innings caught today", Side.AT, INNINGS_THEN_NO_PITCHING))
+    return frozenset(cuts)

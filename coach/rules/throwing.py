@@ -1,13 +1,12 @@
 """Throwing: whether, when and how far, from the clinician's clearance and the athlete's soreness.
 
 Law: no throwing line without a dated clearance that names program, steps and spacing; a step only
-from the plan's table; two rows of the soreness table that fit give the more cautious; a wall on
-pitches is never a target. Nothing here is opened by a date alone.
+from the plan's table; two rows of the soreness table that fit give the more cautious. Nothing here is opened by a date alone.
 """
 
 from __future__ import annotations
 
-from datetime import date, datetime, timedelta
+from datetime import date, datetime
 from typing import Final, NamedTuple
 
 from coach.model.decisions import Basis, Decision, Refusal
@@ -16,15 +15,9 @@ from coach.model.program import Plan, ThrowingLine
 from coach.model.throws import OWN_STEPS, StepTable, part_words
 from coach.rules.readiness import may_repeat
 from coach.rules.throwing_tables import (
-    BOWLING_DAYS_IN_7,
-    BOWLING_DAYS_IN_A_ROW,
     CLASS_STEPS,
-    EDITIONS,
-    INNINGS_THEN_NO_PITCHING,
-    PITCHES_THEN_NO_CATCHING,
     STEP_TABLES,
     ClassRow,
-    PitchRow,
 )
 
 FIRST_STEP: Final = 1
@@ -274,71 +267,3 @@ def step_shown(table: StepTable, step: int, age: int) -> Decision:
     why = f"This is step {step} of {len(table.steps)} in your plan."
     outcome = shown or "game"
     return Decision("throw.step", outcome, why, basis=Basis.PUBLISHED, source=table.source)
-
-
-# ---------------------------------------------------------------- walls on game pitches
-
-
-def _row(edition: tuple[PitchRow, ...], age: int) -> PitchRow | None:
-    return next((row for row in edition if row.age_from <= age <= row.age_to), None)
-
-
-def most_pitches(age: int) -> int | None:
-    """The most game pitches in a day at `age` (id throw.pitch_cap): the lowest of the editions.
-
-    None where no edition has the age (under 7, over 22).
-    """
-    rows = [row for edition in EDITIONS.values() if (row := _row(edition, age)) is not None]
-    return min((row.daily_most for row in rows), default=None)
-
-
-def rest_days(age: int, pitches: int) -> int | None:
-    """Whole days off after `pitches` in games (id throw.pitch_cap): the most of the editions.
-
-    None where no edition has the age. All pitches thrown count, also over the daily cap. Source:
-    national youth pitching guideline, two editions.
-    """
-    days = []
-    for edition in EDITIONS.values():
-        row = _row(edition, age)
-        if row is None:
-            return None
-        days.append(sum(pitches > top for top in row.tops) if pitches > 0 else 0)
-    return max(days)
-
-
-def first_day_again(outing: date, days_off: int) -> date:
-    """The first day to pitch again: the outing and whole days off do not count."""
-    return outing + timedelta(days=days_off + 1)
-
-
-def may_catch(pitches_today: int) -> bool:
-    """Whether someone who pitched today may still catch (a youth league's rule)."""
-    return pitches_today < PITCHES_THEN_NO_CATCHING
-
-
-def may_pitch_after_catching(innings_today: int) -> bool:
-    """Whether someone who caught today may still pitch (a youth league's rule)."""
-    return innings_today < INNINGS_THEN_NO_PITCHING
-
-
-def third_day_running(pitched: tuple[date, ...], today: date) -> bool:
-    """Whether pitching today would be the third day in a row, whatever the counts."""
-    return {today - timedelta(days=1), today - timedelta(days=2)} <= set(pitched)
-
-
-def may_bowl(days_before: tuple[date, ...], today: date) -> bool:
-    """Whether a junior fast bowler may bowl today: 4 days in 7, 2 in a row at most.
-
-    Source: England and Wales Cricket Board directives, 2007 to 2018; any seven days that hold
-    today are looked at.
-    """
-    days = {*days_before, today}
-    for start in range(-6, 1):
-        week = {today + timedelta(days=start + offset) for offset in range(7)}
-        if len(days & week) > BOWLING_DAYS_IN_7:
-            return False
-    run = 1
-    while today - timedelta(days=run) in days:
-        run += 1
-    return run <= BOWLING_DAYS_IN_A_ROW

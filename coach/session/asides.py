@@ -46,6 +46,9 @@ FIXABLE: Final = (
     "sleep last night",
     "throwing yesterday",
     "throwing today",
+    "pitches before",
+    "pitches yesterday",
+    "pitches today",
 )
 # What a free correction forgets before the new value is heard; and the rule whose reason goes.
 FORGETS: Final[dict[str, tuple[dict[str, object], str]]] = {
@@ -53,8 +56,18 @@ FORGETS: Final[dict[str, tuple[dict[str, object], str]]] = {
     "worst pain": ({}, ""),
     "waking pain": ({"morning_up": False, "ache": False}, "pain.next_morning"),
     "sleep last night": ({"short": False}, "ready.sleep"),
-    "throwing yesterday": ({"threw": False, "recovery": False}, "ready.throwing_day"),
-    "throwing today": ({"playing": False, "order": "as usual"}, "ready.throwing_day"),
+    "throwing yesterday": (
+        {"threw": False, "recovery": False, "game_yesterday": False},
+        "ready.throwing_day",
+    ),
+    "throwing today": (
+        {"playing": False, "order": "as usual", "game_today": False},
+        "ready.throwing_day",
+    ),
+    # A count that was told keeps its days off; another one can only add to them.
+    "pitches before": ({}, ""),
+    "pitches yesterday": ({}, ""),
+    "pitches today": ({}, ""),
 }
 
 # ---------------------------------------------------------------- asks
@@ -166,7 +179,15 @@ def fixed(state: State, value: str | float | tuple[str, ...]) -> State:
     changed = with_fixed(before, fact, value)
     if changed.aside == "read back":  # the old value stands until the new one is sure
         return before._replace(aside="read back", sign=("", fact), fixing=fact)
-    return changed._replace(reread=False)
+    changed = changed._replace(reread=False)
+    if fact == "throwing yesterday" and changed.game_yesterday and uncounted_here(changed):
+        return changed._replace(aside="fix", fixing="pitches yesterday")
+    return changed
+
+
+def uncounted_here(state: State) -> bool:
+    """Whether the check-in's own question on game pitches lies behind, and the day goes on."""
+    return state.stage is not Stage.CHECK_IN and not state.aside and not state.end
 
 
 def with_fixed(state: State, fact: str, value: Value) -> State:

@@ -14,7 +14,7 @@ from coach.model.decisions import Decision, Refusal
 from coach.model.turns import Ask, Line
 from coach.rules import pain as pain_rules
 from coach.rules import readiness, throwing
-from coach.session import scripts
+from coach.session import pitching, scripts
 from coach.session.brief import Brief
 from coach.session.questions import (
     LINE_PARTS,
@@ -56,6 +56,8 @@ def due(state: State, fact: str) -> bool:
         return state.morning_up
     if fact == "thrown already":
         return state.playing
+    if fact in pitching.FACTS:
+        return pitching.due(state, fact)
     if fact == "throwing tomorrow":
         return state.brief.wants_up or may_be_thrown(state.brief)
     return True
@@ -196,15 +198,24 @@ def take_yesterday(state: State, kind: str) -> State:
     decision = readiness.throwing_day("none", already=False, yesterday_kind=kind)
     recovery = decision.outcome == "recovery list"
     return with_reason(
-        state._replace(threw=state.threw or kind != "none", recovery=state.recovery or recovery),
+        state._replace(
+            threw=state.threw or kind != "none",
+            recovery=state.recovery or recovery,
+            game_yesterday=counts_pitches(state, kind),
+        ),
         decision,
         recovery,
     )
 
 
+def counts_pitches(state: State, kind: str) -> bool:
+    """Whether a game was said by somebody whose plan counts pitches in games."""
+    return kind == "game" and pitching.line_of(state.brief) is not None
+
+
 def take_today(state: State, kind: str) -> State:
     """Throwing planned or done today; a hard kind asks whether it is over."""
-    return state._replace(playing=kind in HARD, threw=state.threw or False)
+    return state._replace(playing=kind in HARD, game_today=counts_pitches(state, kind))
 
 
 def take_already(state: State, answer: str) -> State:
@@ -213,7 +224,9 @@ def take_already(state: State, answer: str) -> State:
     decision = readiness.throwing_day("game", already=over, yesterday_kind="none")
     waits = decision.outcome == "after throwing"
     state = state._replace(
-        order="after throwing" if waits else state.order, threw=state.threw or over
+        order="after throwing" if waits else state.order,
+        threw=state.threw or over,
+        game_today=state.game_today and over,
     )
     return with_reason(state, decision, waits)
 
@@ -248,4 +261,5 @@ TAKERS: Final = {
     "throwing today": take_today,
     "thrown already": take_already,
     "throwing tomorrow": take_tomorrow,
+    **pitching.TAKERS,
 }

@@ -184,6 +184,7 @@ HOW_TO = {
     Kind.WORST_PAIN: "I did not get a number.",
     Kind.SLEEP_HOURS: "I did not get the hours.",
     Kind.COUNT: "I did not get a number.",
+    Kind.COUNT_MOST: "I need one number.",
     Kind.EFFORT: "I did not get a number.",
     Kind.NUMBER: "I did not get a number.",
     Kind.YES_NO: "I did not get a yes or a no.",

@@ -12,7 +12,7 @@ from typing import NamedTuple
 from coach.model.decisions import Decision
 from coach.model.flags import Section
 from coach.model.heard import Heard, Value
-from coach.model.history import DayRecord, Done, Hold
+from coach.model.history import DayRecord, Done, Hold, Outing
 from coach.model.ladders import Drove, Ladder, ThrowDay, ThrowState
 from coach.model.quantities import Load
 from coach.model.throws import counted
@@ -22,6 +22,7 @@ from coach.session.brief import Brief
 from coach.session.checking_in import THROWING_FACTS, THROWN_AS
 from coach.session.exercise import working_dose
 from coach.session.ladders import ALL
+from coach.session.pitching import outing_from
 from coach.session.showing import dose_words
 from coach.session.state import State
 from coach.session.table import Stage
@@ -49,6 +50,7 @@ class Book(NamedTuple):
     ladders: tuple[tuple[str, Ladder], ...] | None = None  # as today's list used them
     thrown: tuple[int, str, int, ThrowState] | None = None
     thrown_at_s: int = 0
+    pitched: tuple[Outing, ...] = ()
     breaks_s: int = 0  # events count the session's own seconds; breaks come on top
 
     def answer(self, fact: str) -> Value | None:
@@ -163,6 +165,9 @@ def with_happening(book: Book, kind: str, what: str, at_s: int) -> Book:
         return book._replace(notes=(*book.notes, what))
     if kind == "alone":
         return book._replace(alone=(*book.alone, Section(what)))
+    if kind == "pitched":
+        said = number(book.answer(what.split("|", 1)[0]))
+        return book._replace(pitched=with_outing(book.pitched, outing_from(what, said)))
     if kind == "picked":
         name, version = what.split("|", 1)
         return book._replace(picked=(*book.picked, (name, version)))
@@ -174,6 +179,14 @@ def with_happening(book: Book, kind: str, what: str, at_s: int) -> Book:
         gone = () if what == "nothing" else tuple(what.split(", "))
         return book._replace(gone=gone)
     return book
+
+
+def with_outing(known: tuple[Outing, ...], new: Outing) -> tuple[Outing, ...]:
+    """Outings by day; told twice, the one that asks for more days off stays."""
+    same = [one for one in known if one.day == new.day]
+    if any(one.days_off > new.days_off for one in same):
+        return known
+    return tuple(sorted((*(one for one in known if one.day != new.day), new)))
 
 
 def with_work_done(book: Book) -> Book:
@@ -220,6 +233,7 @@ def day_record(book: Book, state: State, ended: str) -> DayRecord:
         pain_after=number(answers.get("pain after")),
         ladders=ladders_used(state) if book.ladders is None else book.ladders,
         threw=throw_day(book),
+        pitched=book.pitched,
         decisions=(*book.decisions, *moves_unsaid(book, state)),
     )
 

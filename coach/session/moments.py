@@ -58,6 +58,12 @@ COACH_ASKS: Final[dict[str, tuple[str, ...]]] = {
     "close": ("pain after", "effort", "minutes", "own words"),
 }
 
+# Asked by the coach after its own questions of a moment; they hang on what was said there, and on a
+# line of the plan, so they stand in no script.
+FOLLOW_UPS: Final[dict[str, tuple[str, ...]]] = {
+    "check-in": ("pitches before", "pitches yesterday", "pitches today", "innings caught today"),
+}
+
 # What may stand together on one line, in the order of the line.
 GATHERED: Final[dict[str, tuple[str, ...]]] = {
     "check-in": (
@@ -88,7 +94,8 @@ def lay_out(moment: str, script: Script | None, places: tuple[int, ...]) -> tupl
             for step in script.steps
         ]
         steps = with_the_other_count(steps)
-    return _gathered_first(moment, steps)
+    later = tuple(Step("ask", (), _NOWHERE, fact=fact) for fact in FOLLOW_UPS.get(moment, ()))
+    return (*_gathered_first(moment, steps), *later)
 
 
 def with_the_other_count(steps: list[Step]) -> list[Step]:

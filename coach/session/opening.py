@@ -13,7 +13,7 @@ from coach.model.turns import Ask, Line
 from coach.rules import layoff
 from coach.rules.plan_life import clock_back, plan_life
 from coach.rules.readiness import sleep_habit
-from coach.session import checking_in, screening, scripts, throwing, training
+from coach.session import checking_in, pitching, screening, scripts, throwing, training
 from coach.session.brief import Brief
 from coach.session.ladders import gap_of
 from coach.session.machine import follow
@@ -127,7 +127,7 @@ def checked_in_so_far(state: State) -> State:
     if not over or state.end:
         return state
     state = state._replace(stage=follow(state.stage, "checked in"), missing=(), line=False, at=0)
-    state = sleep_noted(state)
+    state = pitching.game_to_come(sleep_noted(state))
     return screened_so_far(screening.begin(state))
 
 

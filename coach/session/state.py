@@ -75,7 +75,8 @@ class State(NamedTuple):
     Day: `level` 0 all work, 1 gentle only, 2 none; `short` a short night; `morning_up` waking pain not
     back to usual, `ache` that it may be plain muscle ache, which is asked; `threw` and `pain_up` open screen sections; `no_step` that nothing goes
     up (a match tomorrow, a muscle ache); `order` when loaded work may come;
-    `recovery` only the recovery list; `shown` that a decision built on the answers was shown.
+    `recovery` only the recovery list; for a plan that counts game pitches `game_yesterday` and
+    `game_today` that a game was said, `pitched` that its count keeps the throws shut; `shown` that a decision built on the answers was shown.
     Screen: `alone` sections left to ask alone, `asked` those asked alone, `listed` the list's, `flags`
     still to open one by one in `section`.
     """
@@ -109,6 +110,9 @@ class State(NamedTuple):
     no_step: bool = False
     order: str = "as usual"
     recovery: bool = False
+    game_yesterday: bool = False
+    game_today: bool = False
+    pitched: bool = False
     alone: tuple[Section, ...] = ()
     asked: tuple[Section, ...] = ()
     listed: tuple[Section, ...] = ()

@@ -17,7 +17,7 @@ from coach.model.turns import Line
 from coach.rules import pain as pain_rules
 from coach.rules import throwing as rules
 from coach.rules.throwing_tables import PITCHER_CLASSES
-from coach.session import scripts
+from coach.session import pitching, scripts
 from coach.session.checking_in import read_back
 from coach.session.ladders import gap_since
 from coach.session.machine import follow
@@ -104,6 +104,9 @@ def may_throw(state: State) -> Decision | None:
     arm = rules.tired_arm(tired=False, painful=sore)
     if arm.outcome != "may":
         return arm
+    rest = pitching.resting(state)
+    if rest is not None:
+        return rest
     if state.threw or state.playing or state.recovery or state.order != "as usual":
         return had_its_throws(brief)
     if any(r.day >= brief.today.isoformat() and r.ended != "none" for r in brief.history.records):
@@ -230,7 +233,10 @@ def sore_so_far(state: State) -> rules.Sore:
 
 
 def step_of(state: State) -> int:
-    """The step of today: the planned one, or the one before on a repeat; no new one before a match."""
+    """The step of today: the planned one, or the one before on a repeat; no new one before a match.
+
+    Nor after a day over the cap on game pitches.
+    """
     cleared = cleared_today(state.brief)
     if cleared is None:
         return 0
@@ -238,7 +244,8 @@ def step_of(state: State) -> int:
     follows, _why = rules.soreness(said)
     before = standing(state.brief, cleared)
     step = rules.step_today(before, follows) or 0
-    return min(step, before.last_done or cleared.from_step) if state.no_step else step
+    held = state.no_step or pitching.held_by_cap(state.brief)
+    return min(step, before.last_done or cleared.from_step) if held else step
 
 
 def step_begun(state: State) -> State:

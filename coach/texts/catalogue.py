@@ -288,6 +288,13 @@ _PLAN: Final = {
     "throwing.pieces": Check("error", _NO_DEFAULT),
     "throwing.age": Check("error", "The table was made for grown or growing arms of another age."),
     "throwing.steps_turned": Check("error", "No step would be left to throw."),
+    "pitches.piece": Check("error", _HALF),
+    "pitches.position": Check("error", "Only pitches in games are counted by this line."),
+    "pitches.edition": Check("error", "The editions differ; the coach picks none by itself."),
+    "pitches.age": Check("error", "At that age no rest days are known, so the most would count."),
+    "pitches.unsaid": Check(
+        "warning", "Then no session asks for game pitches, and no rest is known."
+    ),
     "steps.none": Check("error", "The throwing line counts steps, so there must be some."),
     "steps.unused": Check("error", _DEAD),
     "steps.missing": Check("error", "A jump over a step is more than one step up."),

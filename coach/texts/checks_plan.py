@@ -14,6 +14,7 @@ from coach.model.quantities import KG_PER_LB, Load
 from coach.rules.throwing import table_of
 from coach.texts import facts, values
 from coach.texts.checks_dapre import check_dapre
+from coach.texts.game_pitches import check_game_pitches
 from coach.texts.margin import Margin
 
 ADULT: Final = 18  # years; a guardian is needed below; law and practice
@@ -58,6 +59,7 @@ def _check_people(plan: Plan, margin: Margin) -> None:
         write = "guardian: INITIALS, present at every session, NUMBER"
         margin.note("guardian.missing", plan.place, what, write)
     _check_throwing_age(plan, age, margin)
+    check_game_pitches(plan, age, margin)
     if not 7 <= age <= 100:  # noqa: PLR2004  a slip of typing, set here
         what = f"The athlete would be {age} years old when the plan starts."
         margin.note("plan.age", plan.place, what)

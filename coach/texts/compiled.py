@@ -36,6 +36,7 @@ _CLASSES: Final[tuple[type[Any], ...]] = (
     nouns.Limits,
     nouns.Opened,
     nouns.ThrowingLine,
+    nouns.GamePitches,
     nouns.ClearanceWord,
     nouns.Calls,
     nouns.Plan,

@@ -25,6 +25,7 @@ from coach.texts import facts, values
 from coach.texts.clearances import read_throwing
 from coach.texts.doses import read_dose
 from coach.texts.fields import Fields, only_map
+from coach.texts.game_pitches import read_game_pitches
 from coach.texts.margin import Margin, did_you_mean, near_line
 from coach.texts.own_steps import read_own_steps
 from coach.texts.plain_words import PLAIN_WORDS
@@ -54,6 +55,7 @@ KEYS: Final = (
     "opened",
     "throwing",
     "throwing steps",
+    "game pitches",
     "not used",
     "changed rules",
     "doses",
@@ -139,6 +141,7 @@ def read_plan_tree(tree: Mapped, program: Program, margin: Margin) -> Plan:
         place=tree.place,
         throwing_line=line,
         own_steps=own,
+        game_pitches=read_game_pitches(fields),
         guardian_present=presence,
         works_with=_works_with(fields),
         clearance_place=clearance_place,

@@ -74,6 +74,7 @@ WORDS: Final[dict[str, dict[str, str]]] = {
         "opened": "Locked families that are open, by name, date and person.",
         "throwing": "Not cleared, or when, by whom, on which table and which steps.",
         "throwing steps": "The clinician's own table: what is counted, then step by step.",
+        "game pitches": "Who pitches in games, and which editions of the pitch limits count.",
         "not used": "Exercises of the program that this plan leaves out.",
         "changed rules": "Rules with another number, each with its reason.",
         "doses": "A dose for each exercise, line by line.",

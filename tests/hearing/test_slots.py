@@ -228,3 +228,47 @@ def test_an_empty_answer_is_always_asked_again(kind: Kind) -> None:
 
 def test_what_was_not_understood_is_handed_back_in_the_athletes_words() -> None:
     assert hear(Question("x", Kind.PAIN_NOW), "so so").missed == "so so"
+
+
+@pytest.mark.parametrize(
+    ("text", "value"),
+    [
+        ("60", 60.0),
+        ("about 60 pitches", 60.0),
+        ("55 to 60", 60.0),
+        ("maybe 70 or 80", 80.0),
+        ("45 (51 total)", 51.0),
+        ("40, no wait 50", 50.0),
+        ("60 pitches in 4 innings", 60.0),
+        ("0", 0.0),
+        ("a lot", None),
+        ("over 90", None),
+        ("90+", None),
+        ("301", None),
+        ("two innings", None),
+        ("60 throws", None),
+        ("45 and then 6 more", None),
+        ("30 in the first game and 30 in the second", None),
+    ],
+)
+def test_a_count_where_more_is_worse_is_the_higher_end_or_unclear(
+    text: str, value: float | None
+) -> None:
+    question = Question("pitches yesterday", Kind.COUNT_MOST, high=300, unit="pitches")
+    heard = hear(question, text)
+    assert dict(heard.values).get("pitches yesterday") == value
+    assert heard.action is (Action.ASK_AGAIN if value is None else Action.ACCEPT)
+
+
+@pytest.mark.parametrize("unit", ["serves", "overs", "passes", "hits", "strokes"])
+def test_a_count_takes_the_unit_of_the_plans_table(unit: str) -> None:
+    question = Question("throws done", Kind.COUNT, high=500, unit=unit)
+    assert hear(question, f"20 {unit}").values == (("throws done", 20.0),)
+
+
+@pytest.mark.parametrize("kind", [Kind.COUNT, Kind.COUNT_MOST])
+@pytest.mark.parametrize("text", ["101", "104", "105"])
+def test_a_bare_count_is_no_temperature(kind: Kind, text: str) -> None:
+    question = Question("throws done", kind, high=500, unit="pitches")
+    assert hear(question, text).action is Action.ACCEPT
+    assert hear(question, f"fever of {text}").action is Action.ESCALATE

@@ -6,23 +6,32 @@ from datetime import date, timedelta
 
 import pytest
 
+from coach.model.history import Outing
 from coach.model.ladders import ThrowState
 from coach.model.program import Place, ThrowingLine
+from coach.rules.pitching import (
+    caught_today,
+    first_day_again,
+    first_day_free,
+    game_today,
+    may_bowl,
+    may_catch,
+    may_pitch_after_catching,
+    may_throw_after,
+    most_pitches,
+    over_the_cap,
+    pitched_today,
+    rest_days,
+    third_day_running,
+)
 from coach.rules.throwing import (
     NextThrow,
     Sore,
     class_days,
-    first_day_again,
-    may_bowl,
-    may_catch,
-    may_pitch_after_catching,
-    most_pitches,
     next_throws,
-    rest_days,
     soreness,
     step_shown,
     step_today,
-    third_day_running,
 )
 from coach.rules.throwing_tables import (
     BOWLING,
@@ -38,6 +47,7 @@ from coach.rules.throwing_tables import (
 
 # National youth pitching guideline, 2015 edition: age, most a day, then the last pitch count of
 # each band of rest days (0, 1, 2, 3 days; more is 4).
+EVERY = tuple(EDITIONS)
 PRINTED_2015 = [
     (7, 50, (20, 35, 50)),
     (8, 50, (20, 35, 50)),
@@ -85,9 +95,40 @@ def test_printed_examples_of_rest(age: int, pitches: int, days: int) -> None:
 
 
 @pytest.mark.parametrize("age", [6, 23])
-def test_ages_outside_the_table_have_no_row(age: int) -> None:
+def test_ages_outside_the_table_have_no_row_and_the_most_rest(age: int) -> None:
     assert most_pitches(age) is None
-    assert rest_days(age, 10) is None
+    assert rest_days(age, 10) == 5
+    assert rest_days(age, 0) == 0
+    assert over_the_cap(age, 1, EVERY)
+
+
+# The editions one by one: 2015 asks four days at 76 to 80 where the later one asks three; the later
+# one, second-hand, five from 106 on at 19 to 22.
+@pytest.mark.parametrize(
+    ("age", "pitches", "editions", "days"),
+    [
+        (17, 78, ("2015 edition",), 4),
+        (17, 78, ("later edition",), 3),
+        (17, 78, ("later edition", "2015 edition"), 4),
+        (20, 106, ("2015 edition",), 4),
+        (20, 106, ("later edition",), 5),
+        (15, 75, ("later edition",), 3),
+        (15, 76, ("later edition",), 4),
+        (15, 10, (), 5),
+    ],
+)
+def test_only_the_editions_that_the_plan_names_count(
+    age: int, pitches: int, editions: tuple[str, ...], days: int
+) -> None:
+    assert rest_days(age, pitches, editions) == days
+
+
+@pytest.mark.parametrize(
+    ("age", "most"), [(8, 50), (10, 75), (12, 85), (14, 95), (16, 95), (18, 105), (22, 120)]
+)
+def test_over_the_cap_is_one_pitch_more(age: int, most: int) -> None:
+    assert not over_the_cap(age, most, EVERY)
+    assert over_the_cap(age, most + 1, EVERY)
 
 
 def test_no_band_overlaps_another_or_leaves_a_gap() -> None:
@@ -122,6 +163,50 @@ def test_rest_days_pass_a_leap_day_and_a_year_end() -> None:
     assert first_day_again(date(2028, 2, 27), 2) == date(2028, 3, 1)
     assert first_day_again(date(2027, 2, 27), 2) == date(2027, 3, 2)
     assert first_day_again(date(2026, 12, 30), 1) == date(2027, 1, 1)
+
+
+def test_monday_and_three_rest_days_keep_the_throws_shut_until_friday() -> None:
+    outings = (Outing("2026-11-09", 60, rest_days(12, 60)),)
+    for day, outcome in ((10, "rest"), (11, "rest"), (12, "rest"), (13, "may")):
+        assert may_throw_after(outings, date(2026, 11, day)).outcome == outcome
+    assert first_day_free(outings, date(2026, 11, 10)) == date(2026, 11, 13)
+    assert first_day_free((), date(2026, 11, 10)) == date(2026, 11, 10)
+
+
+def test_of_two_outings_the_longer_rest_counts() -> None:
+    outings = (Outing("2026-11-11", 10, 0), Outing("2026-11-09", 80, 4))
+    assert may_throw_after(outings, date(2026, 11, 13)).outcome == "rest"
+    assert may_throw_after(outings, date(2026, 11, 14)).outcome == "may"
+
+
+# The guideline's age pages: not on three days in a row, not in two games on one day.
+def test_a_game_today_is_held_against_rest_and_the_third_day() -> None:
+    today = date(2026, 11, 11)
+    few = (Outing("2026-11-09", 10, 0), Outing("2026-11-10", 12, 0))
+    assert game_today(few, today).outcome == "third day"
+    assert game_today(few[1:], today).outcome == "may"
+    assert game_today((Outing("2026-11-10", 40, 2),), today).outcome == "rest"
+
+
+@pytest.mark.parametrize(
+    ("pitches", "catches", "outcome"),
+    [
+        (0, True, "none"),
+        (1, True, "no game"),
+        (40, True, "no game"),
+        (41, True, "no catching"),
+        (41, False, "no game"),
+    ],
+)
+def test_who_pitched_today_pitches_in_no_other_game_and_from_41_on_does_not_catch(
+    pitches: int, catches: bool, outcome: str
+) -> None:
+    assert pitched_today(pitches, catches=catches).outcome == outcome
+
+
+@pytest.mark.parametrize(("innings", "outcome"), [(3, "none"), (4, "no pitching")])
+def test_who_caught_four_innings_does_not_pitch_that_day(innings: int, outcome: str) -> None:
+    assert caught_today(innings).outcome == outcome
 
 
 # A youth league's regulation: 41 pitches, then no catching; 4 innings caught, then no pitching.

@@ -9,8 +9,12 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from coach.model.history import Outing
+from coach.reports.as_text import as_text
 from coach.reports.csv_tables import cell, csv_tables, guarded, table, unguarded
+from coach.reports.diary import session_said
 from coach.reports.facts import Lifted
+from coach.reports.visit import visit_page
 from tests.reports import made_up
 
 STARTS = ("=", "+", "-", "@", "\t", "\r", "\uff1d", "\uff0b", "\uff0d", "\uff20")
@@ -23,17 +27,27 @@ def read(text: str) -> list[list[str]]:
 def test_every_table_is_rectangular_with_units_in_its_heads() -> None:
     tables = csv_tables(made_up.ten_weeks_facts())
     assert sorted(tables) == [
-        "days.csv", "decisions.csv", "exercises.csv", "notes.csv", "sets.csv", "stops.csv",
-        "throws.csv",
+        "days.csv", "decisions.csv", "exercises.csv", "notes.csv", "pitches.csv", "sets.csv",
+        "stops.csv", "throws.csv",
     ]  # fmt: skip
-    for text in tables.values():
+    for name, text in tables.items():
         rows = read(text)
         assert {len(row) for row in rows} == {len(rows[0])}
-        assert len(rows) > 1
+        assert len(rows) > 1 or name == "pitches.csv"  # nobody pitches in the invented weeks
         assert text.endswith("\r\n")
         assert "\n" not in text.replace("\r\n", "")
     head = read(tables["days.csv"])[0]
     assert all("(" in name for name in head if name != "day")
+
+
+def test_game_pitches_are_told_with_their_days_off_on_every_page() -> None:
+    pitched = (Outing(made_up.day(0), 61, 3), Outing("2000-01-01", None, 4, over_cap=True))
+    sat = made_up.sat(0, pitched=pitched)
+    facts = made_up.facts(sat)
+    rows = read(csv_tables(facts)["pitches.csv"])
+    assert rows[1:] == [["2000-01-01", "", "4", "1"], [made_up.day(0), "61", "3", "0"]]
+    assert "61 pitches" in as_text(visit_page(facts))
+    assert any("61 pitches; 3 days off." in line for line in session_said(sat))
 
 
 def test_numbers_stay_numbers_and_what_is_not_known_is_empty() -> None:

@@ -5,9 +5,9 @@ from typing import Any
 
 import pytest
 
-from coach.model.program import Plan, ThrowingLine
-from coach.rules import pain, readiness
-from coach.rules.cut_points import CutPoint, Side, cut_points
+from coach.model.program import GamePitches, Plan, ThrowingLine
+from coach.rules import pain, pitching, readiness
+from coach.rules.cut_points import CutPoint, Side, cut_points, pitch_cuts
 
 ROOM = pain.Room(shorter=True, easier=True, lighter=True)
 USUAL = 1.0
@@ -94,6 +94,29 @@ def test_comparisons_seen_equal_those_declared(plan: Plan, changed: Any) -> None
         for cut in cut_points(plan, USUAL)
     }
     assert seen == declared
+
+
+@pytest.mark.parametrize("age", [12, 17, 20, 30])
+def test_pitch_counts_are_compared_with_the_editions_numbers_only(plan: Plan, age: int) -> None:
+    line = GamePitches(("pitcher", "catcher"), ("2015 edition", "later edition"), plan.place)
+    judged = {
+        "pitches before": lambda a: (
+            pitching.over_the_cap(age, a, line.editions),
+            pitching.rest_days(age, a, line.editions),
+        ),
+        "pitches today": lambda a: pitching.pitched_today(a, catches=True),
+        "innings caught today": pitching.caught_today,
+    }
+    seen = {
+        (fact, part, number) for fact, rule in judged.items() for part, number in parted(rule, 300)
+    }
+    declared = {
+        (cut.fact, "over" if cut.side is Side.OVER else "at", float(cut.number))
+        for cut in pitch_cuts(plan._replace(game_pitches=line), age)
+    }
+    assert seen <= declared
+    assert {cut for cut in declared if cut[0] == "pitches before"} <= seen
+    assert not pitch_cuts(plan, age)
 
 
 def test_a_plan_that_clears_no_throwing_compares_no_pain_on_throwing(plan: Plan) -> None:
