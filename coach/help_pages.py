@@ -306,6 +306,9 @@ def _preview(command: argparse.ArgumentParser) -> None:
         "--weeks", type=_weeks_before, default=0, metavar="N", help="weeks of such days before (0)"
     )
     command.add_argument("--day", metavar="DATE", help="which day to walk, as 2026-11-09")
+    command.add_argument(
+        "--diary", metavar="FILE", help="the days before it from a diary made by coach export"
+    )
 
 
 def _weeks_before(word: str) -> int:

@@ -15,18 +15,21 @@ from coach.drivers.exit_codes import DONE, MISSING, USAGE
 from coach.drivers.forecast_course import course_for
 from coach.drivers.forecast_days import NothingTyped, days_of, past
 from coach.drivers.line_voice import LineVoice
-from coach.drivers.preview_walk import Answer, Walk, walked_again, walked_to
-from coach.journal.trouble import Trouble
+from coach.drivers.preview_walk import Answer, Walk, numbers_of, walked_again, walked_to
+from coach.drivers.reading import diary_given
+from coach.journal.trouble import NOT_A_DIARY, Trouble
 from coach.session.brief import brief_for
 from coach.texts.doors import bound_from, folder_of_program
+from coach.texts.margin import did_you_mean
 from coach.texts.sentence_places import sentence_places
 
 if TYPE_CHECKING:
     import argparse
-    from collections.abc import Mapping
+    from collections.abc import Iterable, Mapping
     from pathlib import Path
 
     from coach.drivers.preview_walk import Shown
+    from coach.model.history import History
     from coach.model.program import Bound
     from coach.model.scenario import Course
     from coach.session.brief import Brief
@@ -36,7 +39,8 @@ _HOW: Final = (
     "A preview: nothing is kept. Answer as an athlete would, or type:",
     "  usual:   answer as the course does",
     "  to: WHERE   go on to a stage or prompt, such as to: warm-up",
-    "  change: PROMPT: ANSWER   change one answer and see what changes",
+    "  answers:   the answers so far, each with its number",
+    "  change: NUMBER: ANSWER   change one answer and see what changes",
     "  end:   leave",
 )
 
@@ -67,18 +71,37 @@ def _plan_at(path: Path) -> Path:
 
 
 def _brief(bound: Bound, course: Course, options: argparse.Namespace) -> Brief:
-    """The day with its past: so many weeks answered by the course before it."""
+    """The day with its past: a diary's, or so many weeks answered by the course before it."""
+    asked = _day(options.day)
+    if options.diary is not None:
+        day, history = _from_diary(existing(options.diary), asked)
+        return brief_for(bound, history, datetime.combine(day, OPENS_AT, UTC))
     first = date.fromisoformat(bound.plan.starts)
     weeks = options.weeks
     try:
         played = days_of(bound, course, weeks) if weeks else []
-        day = _day(options.day) or first + timedelta(weeks=weeks)
     except NothingTyped as nothing:
         raise Trouble(str(nothing), USAGE) from None
+    day = asked or first + timedelta(weeks=weeks)
     before = [one for one in played if one.record.day < day.isoformat()]
     hold = before[-1].hold if before else None
     history = past(tuple(one.record for one in reversed(before)), hold)
     return brief_for(bound, history, datetime.combine(day, OPENS_AT, UTC))
+
+
+def _from_diary(path: Path, asked: date | None) -> tuple[date, History]:
+    """The day to walk (the one after the diary's last) and what a diary says before it."""
+    recorded = diary_given(path).recorded
+    if not recorded.sessions:
+        raise Trouble("The diary holds no session yet.", NOT_A_DIARY)
+    day = asked or date.fromisoformat(recorded.sessions[-1].opened_at[:10]) + timedelta(days=1)
+    before = [sat for sat in recorded.sessions if sat.opened_at[:10] < day.isoformat()]
+    lifts = [lift for lift in recorded.lifts if lift.at[:10] < day.isoformat()]
+    lifted = {lift.hold for lift in lifts}
+    stops = [stop for sat in before for stop in (sat.hold, *sat.more_holds) if stop is not None]
+    hold = next((stop for stop in stops if stop.number not in lifted), None)
+    records = tuple(sat.record for sat in reversed(before) if sat.record is not None)
+    return day, past(records, hold, max((lift.at for lift in lifts), default=""))
 
 
 def _day(typed: str | None) -> date | None:
@@ -118,10 +141,12 @@ class Preview:
         elif typed.startswith("to:"):
             self._go_to(typed.removeprefix("to:").strip())
         elif typed.startswith("change:"):
-            prompt, _, text = typed.removeprefix("change:").strip().partition(": ")
-            self._change(Answer(prompt.strip(), text.strip()))
+            which, _, text = typed.removeprefix("change:").strip().partition(": ")
+            self._change(which.strip(), text.strip())
+        elif typed == "answers:":
+            self._list(range(len(self.walk.answers)))
         elif self.walk.turn.ask is None:
-            self.voice.say("Type to: WHERE, change: PROMPT: ANSWER, or end:")
+            self.voice.say("Type to: WHERE, answers:, change: NUMBER: ANSWER, or end:")
         else:
             self._say_if(self.walk.type(Answer(self.walk.turn.ask.name, typed)))
 
@@ -145,15 +170,28 @@ class Preview:
         if not walked_to(self.walk, where):
             self.voice.say(f'"{where}" is not reached with these answers.')
 
-    def _change(self, changed: Answer) -> None:
-        again = walked_again(self.walk, changed) if changed.text else None
-        if again is None:
-            asked = ", ".join(dict.fromkeys(answer.prompt for answer in self.walk.answers))
-            self.voice.say(f'"{changed.prompt}" was not asked so far. Asked: {asked or "nothing"}.')
-            return
-        for line in _differences(self.walk.shown, again.shown):
-            self.voice.say(line)
-        self.walk, self._told = again, len(again.shown)
+    def _change(self, which: str, text: str) -> None:
+        """Change the answer of that number, or the one at a prompt of that name."""
+        found = numbers_of(self.walk, which)
+        if which.isascii() and which.isdecimal() and 1 <= int(which) <= len(self.walk.answers):
+            found = [int(which) - 1]
+        if len(found) > 1:
+            self.voice.say(f'"{which}" was asked more than once. Which number?')
+            self._list(found)
+        elif not found or not text:
+            asked = [answer.prompt for answer in self.walk.answers]
+            near = did_you_mean(which, asked)
+            self.voice.say(f'"{which}" was not asked so far.{near} Type answers: to see them.')
+        else:
+            again = walked_again(self.walk, found[0], text)
+            for line in _differences(self.walk.shown, again.shown):
+                self.voice.say(line)
+            self.walk, self._told = again, len(again.shown)
+
+    def _list(self, numbers: Iterable[int]) -> None:
+        for number in numbers:
+            answer = self.walk.answers[number]
+            self.voice.say(f"  {number + 1}  {answer.prompt}: {answer.text}")
 
     # ------------------------------------------------------------ telling
 

@@ -143,41 +143,26 @@ def walked_to(walk: Walk, where: str) -> bool:
     return False
 
 
-def walked_again(walk: Walk, changed: Answer) -> Walk | None:
-    """The same day with one answer changed and the rest as typed; None where it is not asked.
+def walked_again(walk: Walk, number: int, text: str) -> Walk:
+    """The same day with the answer of that number (from 0) changed and the rest as typed.
 
     A prompt that is asked only now is answered as the course does; where it says nothing, the walk
-    stops there.
+    stops there. An answer to what is asked no more is left out.
     """
     again = Walk(walk.brief, walk.usual)
-    left = list(walk.answers)
-    is_changed = False
-    for _ in range(MOST_STEPS):
-        answer = None if is_changed else _changed_here(again, changed)
-        is_changed = is_changed or answer is not None
-        if again.turn.end or (answer is None and not left):
-            break
-        answer = answer or _as_before(again, left) or again.usual_here()
+    changed = walk.answers[number]
+    left = list(enumerate(walk.answers))
+    while left and not again.turn.end and len(again.answers) < MOST_STEPS:
+        mine = next((pair for pair in left if pair[1].prompt in again.prompts), None)
+        answer = mine[1] if mine else again.usual_here()
+        if mine is not None:
+            left.remove(mine)
+            answer = changed._replace(text=text) if mine[0] == number else mine[1]
         if answer is None or again.type(answer):
             break
-        left = _without_first(left, answer.prompt)
-    return again if is_changed else None
+    return again
 
 
-def _changed_here(walk: Walk, changed: Answer) -> Answer | None:
-    ask = walk.turn.ask
-    if ask is None or changed.prompt not in walk.prompts:
-        return None
-    for part in ask.question.parts:
-        if part_name(ask, part) == changed.prompt:
-            return Answer(changed.prompt, changed.text, part.fact)
-    return changed
-
-
-def _as_before(walk: Walk, left: list[Answer]) -> Answer | None:
-    return next((one for one in left if one.prompt in walk.prompts), None)
-
-
-def _without_first(left: list[Answer], prompt: str) -> list[Answer]:
-    place = next((n for n, one in enumerate(left) if one.prompt == prompt), None)
-    return left if place is None else left[:place] + left[place + 1 :]
+def numbers_of(walk: Walk, prompt: str) -> list[int]:
+    """Which answers so far were given at a prompt of that name."""
+    return [number for number, one in enumerate(walk.answers) if one.prompt == prompt]

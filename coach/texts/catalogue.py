@@ -398,6 +398,9 @@ _SCENARIOS: Final = {
         "error", "A day is a date and a time, so that the run is the same every time."
     ),
     "scenario.usual": Check("error", "What is typed where a day says nothing must be known."),
+    "scenario.prompt": Check(
+        "error", "What is typed there would wait for a prompt that never comes."
+    ),
     "scenario.check": Check("error", _HALF),
     "scenario.happens": Check("error", "Only these things can happen to a session."),
     "scenario.nothing_checked": Check("warning", "A scenario that checks nothing cannot fail."),

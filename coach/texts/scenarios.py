@@ -25,6 +25,7 @@ from coach.model.scenario import (
 from coach.texts import facts, shelf, values
 from coach.texts.fields import Fields, only_map
 from coach.texts.margin import Margin, did_you_mean
+from coach.texts.prompt_names import check_prompts, known_in
 from coach.texts.yaml_lines import (
     Listed,
     Mapped,
@@ -89,7 +90,11 @@ def read_scenario(path: Path) -> tuple[Scenario | None, list[Finding]]:
 def check_course(path: Path) -> list[Finding]:
     """Every finding of a course file."""
     margin = Margin()
-    _course(path, margin)
+    course = _course(path, margin)
+    folder = path.parent.parent
+    if course is not None and (folder / shelf.PROGRAM_FILE).is_file():
+        weekly = [typing for stretch in course.stretches for typing in stretch.usual]
+        check_prompts((*course.usual, *weekly), known_in({folder}), margin)
     return margin.sorted_findings()
 
 
@@ -106,10 +111,25 @@ def _scenario(tree: Mapped, path: Path, margin: Margin) -> Scenario:
         tree.place,
     )
     fields.close(("scenario", "plan", "usual", "days"))
+    _check_names(scenario, margin)
     checked = any(day.all_day or any(isinstance(e, Seen) for e in day.talk) for day in days)
     if not checked and not margin.has_error():
         margin.note("scenario.nothing_checked", tree.place, "The scenario checks nothing.")
     return scenario
+
+
+def _check_names(scenario: Scenario, margin: Margin) -> None:
+    plans = {scenario.plan_file, *(day.plan_file for day in scenario.days)} - {""}
+    found = {shelf.program_folder_for(Path(one), shelf.says(Path(one), "program")) for one in plans}
+    known = known_in({folder for folder in found if folder is not None})
+    talk = [entry for day in scenario.days for entry in day.talk]
+    typed = [entry for entry in talk if isinstance(entry, Typing)]
+    asked = [
+        Typing(one.value, "", values.place_after(Text("", one.place), len(f"{one.kind}: ")))
+        for one in (*talk, *(check for day in scenario.days for check in day.all_day))
+        if isinstance(one, Seen) and one.kind in ("asks", "never asks")
+    ]
+    check_prompts((*scenario.usual, *typed, *asked), known, margin)
 
 
 def _plan(fields: Fields, path: Path) -> Path | None:

@@ -25,7 +25,7 @@ def scenario_of(days: str, folder: Path, head: str = HEAD) -> Scenario:
 def test_talk_keeps_its_order_and_its_repeats(tmp_path: Path) -> None:
     day = scenario_of(
         "  - day: 2026-11-09 at 18:30\n    talk:\n      - pain now: maybe\n      - pain now: 3\n"
-        "      - offers: anything\n      - happens: power cut\n      - why: ''\n",
+        "      - offers: anything\n      - happens: power cut\n      - own words: ''\n",
         tmp_path,
     ).days[0]
     assert [type(entry) for entry in day.talk] == [Typing, Typing, Seen, Happening, Typing]
