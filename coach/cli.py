@@ -311,6 +311,8 @@ def bind(options: argparse.Namespace) -> int:
 
 def prove(options: argparse.Namespace) -> int:
     """`coach prove PATH`: every conversation of a program and its plan, against the promises."""
+    from pathlib import Path
+
     from coach.drivers.prove import Options, prove_command
 
     return prove_command(
@@ -320,6 +322,9 @@ def prove(options: argparse.Namespace) -> int:
             promise=options.promise or "",
             shard=options.shard,
             seconds=float(options.seconds),
+            walk=options.walk,
+            seed=options.seed,
+            out=Path(options.out) if options.out is not None else None,
         )
     )
 

@@ -385,6 +385,13 @@ def _shard(text: str) -> tuple[int, int]:
     return int(first), int(last)
 
 
+def _count(text: str) -> int:
+    """A whole number from 1 on."""
+    if not text.isdecimal() or not int(text):
+        raise argparse.ArgumentTypeError("a whole number like 1000000")
+    return int(text)
+
+
 def _prove(command: argparse.ArgumentParser) -> None:
     command.add_argument("path", metavar="PATH", help="a plan, or a program with its plans")
     command.add_argument("--json", action="store_true", help="the result for a program")
@@ -397,6 +404,13 @@ def _prove(command: argparse.ArgumentParser) -> None:
     command.add_argument(
         "--seconds", type=_seconds, default=600, metavar="N", help="end after so long (600)"
     )
+    command.add_argument(
+        "--walk", type=_count, default=0, metavar="N", help="walk N turns at random instead"
+    )
+    command.add_argument(
+        "--seed", type=_count, default=1, metavar="N", help="another walk for another number (1)"
+    )
+    command.add_argument("--out", metavar="FILE", help="the walk's first break as a scenario")
 
 
 def _record(command: argparse.ArgumentParser) -> None:

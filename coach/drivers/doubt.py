@@ -7,13 +7,9 @@ short says so, and is no proof of anything it did not try.
 
 from __future__ import annotations
 
-import multiprocessing
-import os
-import signal
-import sys
 import time
 from contextlib import nullcontext
-from typing import TYPE_CHECKING, Any, Final, NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 from coach.drivers import replay, stand_ins
 from coach.drivers.exit_codes import INTERRUPTED
@@ -22,6 +18,7 @@ from coach.drivers.program_changes import program_changes
 from coach.drivers.reach import Reach, watching
 from coach.drivers.replay import Mismatch, Result
 from coach.drivers.rule_changes import RuleChange, rule_changes
+from coach.drivers.workers import TimeIsOver, cores, done
 from coach.model.program import Place
 from coach.texts.argued import reasons_for, told
 from coach.texts.doors import bound_from
@@ -34,8 +31,6 @@ if TYPE_CHECKING:
 
     from coach.model.program import Bound, Plan
     from coach.model.scenario import Scenario
-
-WAIT_S: Final = 0.5  # how often a long look sees whether its time is over
 
 
 class Played(NamedTuple):
@@ -185,48 +180,13 @@ def unnoticed(
     every, until = doubts(played), time.monotonic() + seconds if seconds else None
     tried, left = 0, []
     try:
-        for number, file in _asked(every, played, until, workers):
+        for number, file in done(_Asking(every, played).one, len(every), workers, until):
             tried += 1
             left += [] if file else [number]
             say(f"{tried} of {len(every)} changes tried, {len(left)} not noticed")
-    except (KeyboardInterrupt, multiprocessing.TimeoutError):
+    except (KeyboardInterrupt, TimeIsOver):
         pass
     return Looked(every, tried, [every[number] for number in sorted(left)])
-
-
-def _asked(
-    every: list[Doubt], played: list[Played], until: float | None, workers: int
-) -> Iterator[tuple[int, str]]:
-    """Each change's number with who noticed it, as the answers come in. May raise TimeoutError."""
-    asking = _Asking(every, played)
-    if workers <= 1 or not sys.platform.startswith("linux"):
-        for number in range(len(every)):
-            _in_time(until)
-            yield number, asking.one(number)
-        return
-    global _FORKED  # noqa: PLW0603 - what a forked worker finds, since a change cannot be sent
-    _FORKED = asking
-    forks = multiprocessing.get_context("fork")
-    with forks.Pool(workers, signal.signal, (signal.SIGINT, signal.SIG_IGN)) as pool:
-        answers = pool.imap_unordered(_by_a_worker, range(len(every)))
-        for _number in every:
-            yield _next_in_time(answers, until)
-
-
-def _next_in_time(answers: Any, until: float | None) -> tuple[int, str]:  # noqa: ANN401 - a pool's
-    while True:
-        try:
-            found: tuple[int, str] = answers.next(WAIT_S)
-        except multiprocessing.TimeoutError:
-            _in_time(until)
-        else:
-            _in_time(until)
-            return found
-
-
-def _in_time(until: float | None) -> None:
-    if until is not None and time.monotonic() > until:
-        raise multiprocessing.TimeoutError
 
 
 class _Asking:
@@ -243,13 +203,6 @@ class _Asking:
         return file
 
 
-_FORKED: _Asking | None = None
-
-
-def _by_a_worker(number: int) -> tuple[int, str]:
-    return number, _FORKED.one(number) if _FORKED is not None else ""
-
-
 def look(
     paths: list[Path], say: Callable[[str], None], seconds: float = 0.0
 ) -> tuple[list[Result], list[str], int]:
@@ -259,7 +212,7 @@ def look(
     """
     files = [file for path in paths for file in replay.files_under(path)]
     reasons = reasons_for(files)
-    looked = unnoticed(readable(paths), say, seconds, os.cpu_count() or 1)
+    looked = unnoticed(readable(paths), say, seconds, cores())
     open_ = [one for one in looked.left if one.what not in reasons]
     lines = [f"{one.place.file}:{one.place.line}: {one.what}: not noticed" for one in open_]
     whole = looked.tried == len(looked.every)

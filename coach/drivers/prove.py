@@ -42,6 +42,8 @@ class Options(NamedTuple):
     """What was asked for on the command line.
 
     `promise` '' means all; `shard` (i, n) takes every n-th opening, i from 1; `seconds` 0 = no limit.
+    `walk` turns are walked at random by `seed` instead of a search (0: none); `out` is where the
+    first break is written as a scenario.
     """
 
     path: Path
@@ -49,6 +51,9 @@ class Options(NamedTuple):
     promise: str = ""
     shard: tuple[int, int] = (1, 1)
     seconds: float = 0.0
+    walk: int = 0
+    seed: int = 1
+    out: Path | None = None
 
 
 class Unreached(NamedTuple):
@@ -87,6 +92,11 @@ def prove_command(options: Options) -> int:
         if bound is None:
             sys.stderr.write(as_text(findings))
             return BAD_FILE
+        if options.walk:
+            from coach.drivers.prove_walk_told import walk_one
+
+            code = max(code, walk_one(bound, plan, options))
+            continue
         report = prove(bound, options, progress_to(sys.stderr.write))
         words = as_json(report) if options.as_json else as_words(report, plan.name)
         sys.stdout.write(words)
