@@ -22,6 +22,7 @@ from coach.hearing.counts import (
 )
 from coach.hearing.lexicon import BUILT_IN, Lexicon
 from coach.hearing.line import read_line
+from coach.hearing.listening import Listening
 from coach.hearing.pain import read_pain
 from coach.hearing.scope import Reading
 from coach.hearing.set_feel import read_set_feel
@@ -75,7 +76,8 @@ def hear(question: Question, text: str, lexicon: Lexicon = BUILT_IN) -> Heard:
         return Heard(Action.ASK_AGAIN)
     words = words_of(text[:LONGEST], lexicon.families)
     too_long = len(text) > LONGEST
-    sign = sign_in(words, lexicon)
+    listening = Listening(words, lexicon)
+    sign = sign_in(listening)
     if too_long:
         heard = Heard(Action.ASK_AGAIN, missed=text.strip()[:200])
     elif question.kind == Kind.LINE:
@@ -84,9 +86,9 @@ def hear(question: Question, text: str, lexicon: Lexicon = BUILT_IN) -> Heard:
         heard = _heard_slot(question, text, words, _read(question, text, words))
     sign = sign or _asked_sign(question, heard, words, lexicon)
     if sign is None and question.kind == Kind.OWN_WORDS:
-        sign = odd_talk(words, lexicon)
+        sign = odd_talk(listening)
     if sign is not None or command_in(words) is None:
-        sign = weighed(question.kind, words, sign, lexicon)
+        sign = weighed(question.kind, listening, sign)
     if sign is not None and question.kind == Kind.YES_NO and heard.action == Action.ASK_AGAIN:
         heard = _yes_by_sign(question, heard, sign, lexicon)
     if sign is not None and not _is_load(question, heard, sign) and not _is_count(heard, text):
@@ -173,7 +175,7 @@ def sign_asked_about(ask: str, lexicon: Lexicon = BUILT_IN) -> Sign | None:
     words = words_of(ask, lexicon.families)
     while words and words[0].text in _ASKING:
         words = words[1:]
-    return sign_in(words, lexicon)
+    return sign_in(Listening(words, lexicon))
 
 
 def _with_sign(heard: Heard, sign: Sign) -> Heard:

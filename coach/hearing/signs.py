@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, Final, NamedTuple
 
 from coach.hearing.ordinary import group_of, is_odd, odd_place
 from coach.hearing.patterns import Match, matches
-from coach.hearing.scope import Reading, Scopes, reading_of, scopes_of
+from coach.hearing.scope import Reading, Scopes, reading_of
 from coach.model.flags import Group
 from coach.model.heard import Span
 
@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
 
     from coach.hearing.lexicon import Entry, Lexicon
+    from coach.hearing.listening import Listening
     from coach.hearing.words import Word
 
 # families that place a sign but do not carry it
@@ -76,15 +77,6 @@ class Sign(NamedTuple):
 def _core(words: Sequence[Word], match: Match) -> tuple[int, ...]:
     core = tuple(place for place in match.at if words[place].keys.isdisjoint(_SOFT))
     return core or match.at[-1:]
-
-
-def harmless_places(words: Sequence[Word], lexicon: Lexicon) -> dict[int, int]:
-    """The places taken by everyday phrases, with the length of the longest one there."""
-    out: dict[int, int] = {}
-    for match in matches(words, lexicon.harmless, close=True):
-        for place in match.at:
-            out[place] = max(out.get(place, 0), len(match.at))
-    return out
 
 
 def _is_harmless(
@@ -222,23 +214,21 @@ def _urgency(entry: Entry, match: Match) -> tuple[bool, int, int, int]:
     return not entry.clear, _RANK[entry.group], match.at[0], -len(match.at)
 
 
-def sign_in(words: Sequence[Word], lexicon: Lexicon) -> Sign | None:
+def sign_in(heard: Listening) -> Sign | None:
     """The sign to act on: the first clear one by urgency, else the first to ask about, or None."""
-    found = matches(words, lexicon.signs)
-    if not found:
+    if not heard.found:
         return None
-    harmless = harmless_places(words, lexicon)
-    scopes, around = scopes_of(words), _around(words, lexicon)
-    entries = lexicon.entries
+    words, entries = heard.words, heard.lexicon.entries
+    around = _around(words, heard.lexicon)
     clear: Sign | None = None
     unclear: list[tuple[int, int, Sign]] = []
-    for match in sorted(found, key=lambda m: _urgency(entries[m.owner], m)):
+    for match in sorted(heard.found, key=lambda m: _urgency(entries[m.owner], m)):
         entry = entries[match.owner]
         if clear is not None and (not entry.clear or entry.group != clear.group):
             return clear
-        if _is_harmless(words, match, _core(words, match), harmless):
+        if _is_harmless(words, match, _core(words, match), heard.sayings):
             continue
-        sign = _sign(words, scopes, match, entry, around)
+        sign = _sign(words, heard.scopes, match, entry, around)
         if sign is not None and sign.clear:
             clear = sign if clear is None else _more_urgent(clear, sign)
         elif sign is not None:
@@ -248,22 +238,18 @@ def sign_in(words: Sequence[Word], lexicon: Lexicon) -> Sign | None:
     return min(unclear, key=lambda u: u[:2])[2]
 
 
-def odd_talk(words: Sequence[Word], lexicon: Lexicon) -> Sign | None:
+def odd_talk(heard: Listening) -> Sign | None:
     """A sign to ask about when a note tells something unknown of the arm, else None."""
+    words = heard.words
     if odd_place(words, ()) is None:
         return None
-    harmless = harmless_places(words, lexicon)
-    place = odd_place(words, harmless)
+    place = odd_place(words, heard.sayings)
     if place is None:
         return None
-    found = matches(words, lexicon.signs)
-    if any(not _is_harmless(words, m, _core(words, m), harmless) for m in found):
+    if any(not _is_harmless(words, m, _core(words, m), heard.sayings) for m in heard.found):
         return None  # it was heard, and is denied, another's or only asked about
-    scopes = scopes_of(words)
-    if (
-        scopes.denied_by[place] >= 0
-        or reading_of(words, scopes, (place,), (place,)) <= Reading.OVER
-    ):
+    reading = reading_of(words, heard.scopes, (place,), (place,))
+    if heard.scopes.denied_by[place] >= 0 or reading <= Reading.OVER:
         return None
     group = group_of(words, place)
     span = Span(words[place].start, words[place].end, group.value)

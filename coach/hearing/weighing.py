@@ -11,19 +11,14 @@ from typing import TYPE_CHECKING, Final
 
 from coach.hearing import points
 from coach.hearing.ordinary import group_of
-from coach.hearing.patterns import matches
-from coach.hearing.scope import Reading, scopes_of
+from coach.hearing.scope import Reading
 from coach.hearing.scope_words import CONTRAST, CURRENT, DENIERS
-from coach.hearing.signs import Sign, harmless_places
+from coach.hearing.signs import Sign
 from coach.model.flags import Group
 from coach.model.heard import Kind, Span
 
 if TYPE_CHECKING:
-    from collections.abc import Container, Sequence
-
-    from coach.hearing.lexicon import Lexicon
-    from coach.hearing.scope import Scopes
-    from coach.hearing.words import Word
+    from coach.hearing.listening import Listening
 
 # answers in sentences; a name, a number or a list has no words to weigh
 _TOLD: Final = frozenset(
@@ -36,17 +31,17 @@ _NEVER_CHANGED: Final = frozenset((Group.SELF_HARM,))
 _TURNING: Final = DENIERS | CONTRAST | CURRENT
 
 
-def weighed(kind: Kind, words: Sequence[Word], sign: Sign | None, lexicon: Lexicon) -> Sign | None:
+def weighed(kind: Kind, heard: Listening, sign: Sign | None) -> Sign | None:
     """`sign` made a stop, a question, or left as it is; a question for what no pattern knows."""
+    words = heard.words
     if kind not in _TOLD or len(words) < points.FEWEST:
         return sign
-    if sign is None and matches(words, lexicon.signs):
+    if sign is None and heard.found:
         return None  # it was heard, and is denied, another's, only asked about or a saying
-    scopes, taken = scopes_of(words), harmless_places(words, lexicon)
-    weight = points.weight(words, scopes, taken)
+    weight = points.weight(words, heard.scopes, heard.sayings)
     if sign is None:
         limit = points.ASK_OVER if kind == Kind.OWN_WORDS else points.ASK_OVER_ELSEWHERE
-        return _asked(words, scopes, taken) if weight > limit else None
+        return _asked(heard) if weight > limit else None
     if sign.group in _NEVER_CHANGED:
         return sign
     if sign.clear:
@@ -55,12 +50,12 @@ def weighed(kind: Kind, words: Sequence[Word], sign: Sign | None, lexicon: Lexic
     return sign._replace(clear=sign.firm and weight > points.STOP_OVER)
 
 
-def _asked(words: Sequence[Word], scopes: Scopes, taken: Container[int]) -> Sign:
+def _asked(heard: Listening) -> Sign:
     """A question about the words that speak most for a sign."""
-    known = points.points()
+    known, words = points.points(), heard.words
 
     def speaks(place: int) -> int:
-        if scopes.denied_by[place] >= 0 or place in taken:
+        if heard.scopes.denied_by[place] >= 0 or place in heard.sayings:
             return -1
         return max((known.get(key, 0) for key in words[place].keys), default=0)
 

@@ -14,9 +14,8 @@ from pathlib import Path
 from typing import Any
 
 from coach.hearing.lexicon import BUILT_IN
+from coach.hearing.listening import Listening
 from coach.hearing.points import TENTHS, marks_of
-from coach.hearing.scope import scopes_of
-from coach.hearing.signs import harmless_places
 from coach.hearing.words import words_of
 from tests.hearing.scoring import rows_of
 
@@ -48,8 +47,8 @@ def samples(rows: list[dict[str, Any]]) -> list[Sample]:
     out = []
     for row in rows:
         words = words_of(row["text"], BUILT_IN.families)
-        taken = harmless_places(words, BUILT_IN)
-        marks = sorted(marks_of(words, scopes_of(words), taken))
+        heard = Listening(words, BUILT_IN)
+        marks = sorted(marks_of(words, heard.scopes, heard.sayings))
         soft = bool(row["expect"].get("confirm_ok"))
         out.append((marks, row["expect"]["red_flag"] is not None, 0.5 if soft else 1.0))
     seen = Counter(mark for marks, _, _ in out for mark in marks)
