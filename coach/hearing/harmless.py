@@ -48,6 +48,8 @@ CAUSES: Final = """
     hit|hitting one off
     metal|cold bat
     gloves
+    from|in|of the cold
+    hitting|playing|batting|pitching .. in .. cold|snow
     numbing
     painted|polish|dyed|henna|tattoo|popsicle|blueberry|blueberries|grape
     gardening|shoveling|shovelling|shoveled|snowman

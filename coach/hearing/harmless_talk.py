@@ -187,4 +187,24 @@ TALK: Final = """
     numbing injection|shot|cream|spray|gel
     grey|gray|white|blue|dark .. morning|sky|day|evening|clouds
     stiffer|tighter|shorter|smaller than .. other|left|right .. always|always|usual|years
+    not|doesnt|didnt|never|longer|stopped come|comes|coming|go|goes|pop|pops|popping|slip|slips|slipping out .. anymore|again|now
+    dead arm .. season|szn|over|past|gone|behind
+    soft|good|quick|sure|steady|great|strong hands|hand
+    hit the|a post|crossbar|bar|target|net|goal|rim .. times|twice|match|game|shot|once
+    ball hit the post|crossbar|net|rim|ground|wall|tape
+    bus|car|train|plane hit a|the deer|curb|bump|bird|traffic
+    bruised ego|pride|feelings
+    ego|pride .. bruised
+    tied|tie|tying .. knot|knots
+    knot .. in|on .. band|rope|laces|string
+    gave|gives|giving|give .. no .. trouble|problems|issues|grief
+    PART moves|move|moved|moving .. freely|well|fine|good|easily|smoothly|better|normally
+    hands|hand|fingers .. smell|smells|sticky|dirty|chalky|dry|chapped
+    hand|hands|arm|arms|fingers .. scratches|scratch|scratched|blister|blisters|callus|calluses|tattoo|freckles|hair|sunburn|bites
+    coffee|caffeine|espresso|preworkout|nervous|nerves|cold|hungry ... hands|hand .. shaking|shaky|shake|trembling
+    no appetite for
+    band|tube|elastic|cable|spring|rope .. too|is|was weak|loose|light|strong|heavy|stiff
+    i dropped the bat .. after|and|ran
+    face when im with you
+    warm and supple|loose|ready|relaxed|good
 """

@@ -23,7 +23,7 @@ if TYPE_CHECKING:
 TENTHS: Final = 10.0
 ASK_OVER: Final = 0.8  # a note that no pattern knows is asked about over this
 ASK_OVER_ELSEWHERE: Final = 1.0  # an answer to another question over this
-STOP_OVER: Final = 1.5  # a weak mention of one's own, here and now, stops over this
+STOP_OVER: Final = 1.8  # a weak mention of one's own, here and now, stops over this
 DOUBT_UNDER: Final = -1.0  # a clear sign in words that speak this much against it is asked about
 FEWEST: Final = 4  # words; shorter answers are left to the patterns
 SAYING: Final = "a-saying"  # weighed in place of the words of an everyday saying

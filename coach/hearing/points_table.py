@@ -11,89 +11,90 @@ from typing import Final
 
 START: Final = -27
 TABLE: Final = """\
--53 if
--50 his
--42 fine
--39 good
--37 coach
--35 sore
--33 do should
--32 front we
--30 lol
--29 barely too
--28 didnt what
--26 was
--25 normal
--24 ago none traps
--23 a-saying
--22 last more neck nope ok stiff
--21 bus great long no:SWELL them
--20 band did her no:NUMB working
--19 ELSEWHERE brother free pinch were
--18 always new work
--17 FRACTURE from hurt not surgery
--16 easy friend has our pops same six struck team
--15 NUM he hit mom mostly nah no:POP no:WEAK no:weak pinched pinches sharp sister you
--14 # care done gym knee no:numbness no:or no:swelling used will
--13 biceps blister buddy exercise no:no no:say roommate worried
--12 can does finish hair hardly labrum lifting no:FALL played rested school snapped started throws well years
--11 OPPONENT call girlfriend heavy kid no:# no:SLIP pen ready smooth stretch wife writing year
--10 balls broke clean clicks could cracked crossed dog dropped forgot grandpa heavier isnt later light mean no no:MANY no:NUM no:anything no:have no:is only pinching pulled stretched tonight toss week would
--9 club couple dad drills em finished go goal high most must no:i no:today old pitcher slept solid struggled swells tape thats told tossed
--8 BREAKS_LIKE any away blade blisters competition course early eight end foot glove goalie gone guess lights live match mound net no:BULGE no:FAINT no:LEAK no:control no:of no:report no:was painful season son soreness strong throat towel triceps weight worry
--7 ankle bad bp broken crap dislocate form ft had know manageable minutes no:COME no:FEVER no:FLUTTER no:OUT no:bad no:felt no:nothing no:once no:pain no:swollen no:there no:throwing no:weird operation passes pitches pr quick scared set seven shelled skipped squats stop toe usual volleyball weights
--6 MANY bar blades comfortable cooked cousin cramp cuff day delt dunno finally four gimme haha hands happy heat hmm hospital hours infield kept kids late lats lecture lets lot means meh nail negative no:CHEST no:DROPPING no:LEG no:at no:chest no:complaints no:dizzy no:fall no:fever no:issues no:legs no:numb or paining painless part rain rained rate right say slow spot stayed steady three typing wait who wore
--5 afraid asked bag beat best bullpen college concert crowd dads daughter dentist depends elbows enough fastball fire hate him homework ill indeed inning knuckles lifted low march meet midnight moved mud nicely nighter no:BREAKS_LIKE no:CANT no:COLD no:COLOUR no:HAVE no:WEAKNESS no:band no:cold no:enough no:good no:hurts no:normal no:pop no:popped no:signs no:slipped no:so no:think no:tingling no:weakness order partner physio please position probably pt pump question reps says serving shots shoveling sir start stretching summer swinging these tough trap tuesday u uh very weekend whom wrist
--4 bands bro bumpy burrito butt change cheat chilled cleats cracks cut dips doctor drill dry effort far final fixed frozen game goes goose gripping helped hits ish knees lazy livable make mistake money month nada nap naw need neither no:BLOW no:INFECT no:WAKE no:above no:any no:dead no:drop no:either no:feels no:infection no:noticed no:slip no:time no:towel no:whatsoever noticed nuh odd ouch party pitch pitched pm rough row said scary session shaky shows signs so softball spring staying stick swell swings tad teammate test thank today tolerable tournament training unfortunately wall warmup watch win y yessir zip
--3 DAILY DULLED about achy actually alright anything as baby bends bones born bunch burns busy catches chair challenging chilly class cleared color conditioning curls curve denies deuce doc earlier eh field finger five friday garbage give goalkeeper gonna guys h half helmet huh idk innings jammed level max mechanics mhm mobility nil no:AGAIN no:BRUISE no:SHAPE no:THING no:UNSTABLE no:all no:blue no:chills no:difficulty no:fallen no:great no:hit no:like no:little no:lol no:looks no:much no:needles no:new no:none no:out no:pins no:popping no:pops no:problem no:problems no:throws no:trouble no:unstable no:yesterday now off opening opponent peaked perfect plunked problem promise quarter saw sets skip sliders slip snow some somewhere stand starts stroke sure th third threw tired toast topped traveling velos weather weekly weird worked yet zero
--2 DROPPING af after afterwards alarm amount ask at attack backpack behind bottle bowled bucks burning chillin closed collar counts died disc drops exam failed falling finals follow garden gassed gross gun guy hall handle hitter hoodie hope jav javelin jello keeper knows leaves left m many much nails near needed no:RED no:am no:bit no:breathing no:bumps no:came no:dizziness no:dropped no:everything no:falls no:got no:had no:hurt no:jk no:pinch no:redness no:resting no:short no:shortness no:shoulder no:sir no:slipping no:stuff no:too no:wait no:why numbness overs plate press program quite reach ride s sec seconds sessions shoes shoulders skating smoked sneeze sprints stopped sunburned swim their thursday toes tomorrow torn tosses travel turf twenty twinge until ups whatever workout
--1 aint anyway arms back banged before bent bout bowling box boys burger catching changeup checked climbing cold defense dinner doubleheader drank drum ever few fielder fish flipped goals grade habits heater hill hip hovering icy jk keeping knocked lead league lineup look machine maxed maximum months no:KEEP no:QUITS no:SHOULDER no:anywhere no:as no:bruises no:bruising no:clicking no:clicks no:clunks no:cough no:cuff no:discoloration no:drama no:fell no:grip no:hits no:hold no:keep no:me no:painful no:really no:rly no:sleeve no:slept no:speak no:thing no:those no:tingle no:tingles no:tingly no:went no:yes no:zero numb ol ones otherwise overhead plyo points pool popping practice rd reaching scratch seams seat seems served serves setter shin shirt sick sidearm slump smash sorry stubbed study super tapped ten tingled tore tree upper usually warm wed yards
-1 ASLEEP LOOSE account an asleep backhand balled bang base basically bat beaned better bike blew blotchy bluish both brushing buckle bulge bye caught click close clue collapsed comes completely curb dented different draining drop drunk dude due dull either else evening eye fielding fluid foul fuzzy girl gives giving goosebumps ground gut here hole hopped instant joke jump jumped kicked kneed loose lurched made mornings move nerve no:LOST no:MOVE no:PAIN no:RIBS no:ball no:button no:comb no:coming no:day no:fingertips no:hair no:happened no:key no:nor no:pick no:pull no:quite no:shampoo no:shirt no:shut no:straighten no:three no:wash no:water no:week no:what pencil phone pizza plank poke pole poured pulse putting reddish resting rings separated serve shaking shifted shiny shot shut single smashed sneezed sound spleen square squared straight straighten streaks stumbled table tea tried vibrate wake warmups wave waxy wearing went wheel which won wood worse zaps zing
-2 ability absolutely against bandage bed being belly below bleachers bowl branch brief burned button buzzy catch chalk changed clicked crawling crunch current dove drenched drilled driving dusky elbowed find fizzes fridge gallon ghost goosey gray growing head height honestly index jolt jumps kind lines meets middle milk missing moment mph no:ELBOW no:ELSEWHERE no:LOOK no:PUT no:bottle no:cap no:doorknob no:elbow no:going no:head no:look no:matter no:mine no:more no:over no:past no:press no:push no:ring no:serve no:shelf no:sleep no:socket no:throw no:top outfield patch pitching pretty prickling puked pushup reached rebound roll saturday scrum secs shade shift shivers skateboard skipping slider slides smacked sock sorta spaghetti stood stops sunken sweating those tightness tops track try twang use wet wrists
-3 BRUISE REACH above aching apart bases basketball bath between bicep bigger bolt bruise butterfly buttons clunk clunks cock coin comebacker corner crazy crooked crushing deformed dislocated elephant er except felt first floor fluttering full gets going golf hard hasnt holes ibuprofen it keys ladder leave lightning limp locks might missed naproxen ngl no:CATCH no:NEW no:NIGHTS no:NOT no:TIGHT no:budge no:deep no:door no:ever no:finger no:fingers no:net no:night no:rotate no:scratch no:sitting no:stay no:turn no:unscrew no:zip opens outstretched pan playing popeye prickles prickly puffiness r racing recliner release relief rolled rubber sand sat shelf shortstop shove sleeve slipping sort spike squeezing standing sticks strike sunday sweaty taking teeth tingles tip touched turning unbearable vice vomiting walk weeping wobbly wrong yanked zap
-4 CLUMSY COLD UNDONE although arent armpit atv balloon because bench bicycle bit block blown boards bubble but buzz clumsy coming constantly crash dark deck dent dirt diving dropping ear external fist helps hour how id im injection laying lb makes may mid muscle next nine no:HAND no:behind no:breath no:but no:catch no:down no:drive no:fit no:force no:goes no:juice no:reach no:rest no:sensation no:side no:squeeze novocaine outer partially pile possibly push pushed put racket range rotation runs seatbelt shakes shock site slipped smh sparks speed stabbing stage stairs steps stone strap struggling sucking swole swollen tender they thirty throw thumb tight trouble turn velcro waking wasnt watching wrap wrestling
-5 HOLD TIGHT VEIN across around coffee colder cork couch cup droopy eases electricity ending feel feet grey gunk hollow house impossible improvement infected killing lately less lightheaded locker minute motion no:CHANGED no:ODD no:VEHICLE no:alive no:does no:full no:hurting no:left no:quits no:take no:without outside own pains pale plus pounding puffed quit raise rep ribs short slide smell soda sometimes spiked tackle tearing than things thought tingle tiny trainer trampoline tripping trucked tumbled two veins vision water wiped with wrapped wrecked yellow
-6 FLU GIVES ODD TIGHTER again am became black bladder breakfast breathing buzzing cause chasing clunked compared control cutter door drooping droops eating edge ended everything fat flops handlebars hanging help hot huge hurting inner irregular itself joints kill lower lungs nearly no:MISSILE no:come no:gas no:gone no:not no:sudden nowhere on opened pointer portal quits ripped see sensation sit size snapping stuck sudden surgical tear turned useless words
-7 HAVE MY NOT TIRED also another balance become bender boiling catcher days dizzy each electric fence fender flew flight frame gave have home in ive lbs let lil line lump lunch never no:for no:it no:off no:wanna peed perhaps player poking room scar sheets slightly stuff sweat tackled the time ucl vanished white why
-8 LEG LIFT ONTO air ants baseman degrees drive everyone faint fast flu fork freezing green having hold legs meds monday no:ACHE no:DIGIT no:GROUND no:ON no:lets no:on no:right no:that one oozing open painkillers passed planted pressure round scooter shape skiing sleeping swelling theyre thick thrown whats wish yeah
-9 HEADACHE PUT STOP anymore are breathe bump come falls forearm headache header joint lay lie my no:BY no:PILL no:be no:here no:in no:with palm point popped rather rear reason rip ripping shooting sounded this touch wound wreck
-10 BE NEW ON RIBS accident ache breathless cannot dive doing feverish hangs havent leaking no:go no:stops nonstop omg onto puking pus really smells snap somebody someone static sticking till tv under vomited wheezing worst wouldnt yep
-11 LIMP a ate car clock coughing deep dugout fell gasping getting jaw linebacker living no:HANDS no:comfortable no:get no:words nothing over puffy shivering shoulder speech stitches think to whole
-12 CALF CHANGED KEEP MISSILE MOVE SHEETS calf collided collision constant coughed crack die doesnt fingertips get is longboard mouth no:DAILY no:PUSH no:air no:back no:breathe no:feeling no:sore of red rest slurred sweats swelled thing though through up
-13 BY HOT aches awake be by exhausted funny got inside kilos loud maybe no:and no:power no:up pounds purple skin small soaked subluxed take tripped when
-14 ACHE COME all beats blacked crashed dislocation face feeling forward ice losing lying no:BE no:SOCKETED no:arm no:even play ring slurring throbs touches unstable without yup
-15 ARM MOTOR QUITS SOCKETED WENT big dead i lift no:ARM no:FEELING no:REACH no:SINCE pinky throwing took where
-16 POSITION PUSH RED THING couldnt incision no:anymore no:away still strength twice winded
-17 HEIGHT UNSTABLE arm elbow its nights no:HEIGHT no:live place sitting slammed slight sublux then weak weaker
-18 DROOP down fainted halfway keep keeps me no:trying no:want partial running there throbbing
-19 ELBOW LAND almost for horse no:a pop ran socket yesterday
-20 HAND SINCE life matter slid while yes
-21 AGAIN FLUTTER OUT PART SPENT blood hand hurts landed morning no:the no:to out something
-22 BULGE SHOCK SHOULDER ball even night no:MOTOR second times tingly weakness
-23 chills every fingers heard needles no:MY no:PART no:WENT no:my pain suddenly weeks woke
-24 advil been lost no:BREATH no:strength once
-25 GROUND INFECT PAIN SLIP SWELL came dont grip other thinking want
-26 BLOW BONE heart just no:ONTO temp walking
-27 FACE HEART LOOK POP SEAT no:STOP pins sleep wont
-28 BREAK FEELING HANDS NEVER_ENDING breath looks no:position
-29 DIGIT LOST SLUR
-30 FAINT WEAK bone fever like no:SEAT theres
-31 and tingling
-32 POWER
-33 VOMIT feels
-34 NIGHTS VEHICLE
-35 BUZZ CHILL COLOUR SWEATS
-36 FALL WAKE no:POWER since
-37 GASP myself
-38 WEAKNESS chest side
-39 CHEST FEVER NUMB temperature
-40 no:POSITION
-41 into
-42 CANT DISLOCATE SHAPE collarbone
-44 LEAK
+-54 if
+-51 his
+-44 fine
+-37 coach good
+-36 sore
+-32 normal should we
+-31 what
+-30 front lol
+-29 didnt
+-28 barely do
+-27 was
+-26 neck
+-25 ago more too
+-24 bus traps
+-23 band last no:SWELL none nope pinch stiff them
+-22 ELSEWHERE ok
+-21 a-saying free great
+-20 friend long no:NUMB were
+-19 did her new team working
+-18 FRACTURE brother hit mom six
+-17 blister does easy he not pinched sharp
+-16 always hurt our pops struck work
+-15 from mostly no:POP no:swelling pinches same school sister
+-14 done exercise gym hardly has no:WEAK no:or no:weak ready used well will worried you
+-13 NUM biceps care cracked labrum lifting no:numbness no:say roommate snapped surgery years
+-12 # broke buddy dad heavy knee nah no:no pulled rested throws tossed weight
+-11 balls call can course crossed finish girlfriend heavier isnt no:# no:FALL no:MANY no:NUM no:SLIP pinching played started toss wife writing
+-10 OPPONENT clicks could dropped forgot go grandpa hair hands kid later light mean must no:anything no:have pen seven smooth stretched week year
+-9 BREAKS_LIKE clean club couple dangerous dentist drills em finished goal high know match most muscles no no:i no:is pitcher pitches scared set slept stretch struggled swells tape thats told tonight would
+-8 competition cracks day early foot ft glove goalie guess hall live manageable net no:BULGE no:FAINT no:LEAK no:control no:report no:today old only painful pills skipped solid son towel triceps worry
+-7 ankle any bp comfortable cousin cut dislocate dog eight form four had late lats lecture lets minutes mound no:COME no:FEVER no:OUT no:at no:nothing no:of no:once no:pain no:swollen no:time no:was or passes please pr quick rain say soreness squats stayed stop streak strong throat usual volleyball weights
+-6 MANY bag blades broken cooked cramp crap cuff delt enough finally fire game gone haha happy heat hes hmm hospital infield kept kids lights meh nail nicely no:CHEST no:DROPPING no:FLUTTER no:bad no:bit no:chest no:complaints no:dizzy no:fall no:felt no:fever no:hurt no:issues no:lol no:numb no:pop no:throwing no:weird noticed operation paining painless physio probably rained rate right shelled so steady summer three today toe tuesday wall wore
+-5 afraid attack bar best blade change cleats college concert crowd dads daughter died dunno elbows end five gimme give goes hate him homework ill inning knuckles law low march mate means meet midnight money moved mud negative neither nighter no:BLOW no:BREAKS_LIKE no:COLD no:COLOUR no:LEG no:WEAKNESS no:band no:cold no:enough no:good no:legs no:normal no:popped no:problem no:signs no:slipped no:so no:there no:think no:tingling no:weakness no:whatsoever order part partner party pitch pt pump reps season serving session shots sir sling slow spot sprints start swinging these tough trap typing u uh wait who whom win
+-4 about asked away beat bends bodys bro bullpen bumpy burning burrito butt catches chilled depends deuce doc dry effort eh exam far fastball final frozen goose gripping hammer head healthy hits hitting indeed ish knees lazy lifted livable lot max nada nap nil no:AGAIN no:CANT no:HAVE no:INFECT no:WAKE no:above no:all no:blue no:came no:dead no:drop no:feels no:hurts no:infection no:none no:noticed no:one no:slip no:throws no:towel now off ouch pitched plate plunked pm position power question regret rough row says shaky shoveling shows signs softball spring staying stick stretching swell swings teammate test th thank tired tomorrow training very warmup watch weekend y yet zip
+-3 achy actually alright as baby back bad bands bones bunch burns busy cheat chilly cleared closed conditioning curls dips doctor falling field fight fixed friday gonna guys helped hip homers huh idk innings make mechanics mhm mistake mobility much nails naw no:BRUISE no:SHAPE no:THING no:UNSTABLE no:any no:difficulty no:dizziness no:either no:great no:had no:hit no:like no:little no:looks no:much no:new no:pins no:popping no:pops no:trouble no:unstable nuh opening opponent paper peaked perfect problem promise quarter repetition said saw scary sets skip sliders slip smoked sneezed snow somewhere stand starts stroke sure tad third threw toast tolerable topped tosses tournament traveling unfortunately until velos weather weekly worked yessir zilch
+-2 DULLED af afterwards aint alarm amount anything arms ask banged bled born both bottle bowled catchers chair challenging city class climbing collar color counts curve denies disc drill drops earlier entirely failed finals finger follow garbage garden gas gassed goalkeeper gross gun guy h half handle helmet hill hitter hoodie hope jav javelin jello joke keeper knows leaves level m maximum needed no:RED no:am no:breathing no:bumps no:chills no:dropped no:everything no:fallen no:falls no:first no:got no:jk no:needles no:out no:pinch no:problems no:redness no:resting no:rly no:short no:shortness no:sir no:slipping no:tingles no:too no:training no:wait no:why no:yesterday nose numb numbness odd otherwise overs pee pillow plane practice practiced press quite r reach ride s sec seconds sessions shaking shoes skating sleepover sneeze snowball some sorry stopped sunburned swim their torn travel turf twenty twinge ups watched weird workout wrist zero
+-1 CATCH DAILY after at backpack before bent blind bout box boy bucks burger changeup checked cold cricket defense dinner doubleheader drank drum during few fish goals grade grind habits heater hours hovering jk keeping knocked lead league leg lineup little machine many maxed months no:PAIN no:SHOULDER no:anywhere no:bruises no:bruising no:clicking no:clicks no:clunks no:cough no:cuff no:discoloration no:drama no:feel no:god no:grip no:hits no:hitter no:hold no:me no:painful no:really no:shoulder no:sleeve no:slept no:speak no:stuff no:thank no:thing no:those no:tingle no:tingly no:tomorrow no:went no:yes no:zero ol ones overhead plyo points pool popping program puked pull rd reaching run scratch scrimmage seams seat served serves setter shin shirt shoulders sidearm slipping slump smash smashed stubbed study tapped ten thursday toes top train tree trumpet us warm whatever x yards
+1 WOBBLY account against alone balled basically beaned blotchy blue body bowl brushing buckle center changed click close clue coat coffee completely crawling crying curb dented draining drenched drunk dude due dusky either else eye fielding first fluid folded fuzzy gatorade girl goosebumps ground gut hard harder here holding instant jump jumped kind kinda locker lurched made may mornings need nerve no:ELSEWHERE no:LOST no:MOVE no:RIBS no:ball no:button no:comb no:coming no:fingertips no:hair no:happened no:head no:key no:pick no:quite no:ring no:shampoo no:shut no:steering no:straighten no:strong no:wash no:water no:week no:wheel pizza plank playing poke pole polo poured rack reached reddish rings separated serve shiny shut sick single slider sound spleen square squared stood straighten streaks table tea that vibrate warmups wearing wheel which won wrong zaps zing
+2 ASLEEP LOOSE ability absolutely an apart asleep bandage bang bases bat bed being better bike bleachers bluish bolt brief buckled bulge burned button caught chalk clicked comebacker comes crushing current deformed different drilled driving drop dull evening exercises find fizzes floppy foul fridge fumble gallon ghost gives giving goosey growing height hole hopped jolt jumps kicked kneed lat lightning lines loose meets middle milk missing moment month move mph no:ELBOW no:LOOK no:NOT no:PUT no:between no:bottle no:cap no:chill no:day no:door no:doorknob no:elbow no:going no:look no:matter no:more no:over no:past no:press no:pull no:push no:serve no:shelf no:shirt no:socket no:throw no:top no:what outfield outstretched phone pin pitching prickling pushup putting reading real rebound roll rubber scrum secs shade shift shower skateboard skipping slides smacked sock spaghetti stays strange strep sunken sweaty those thread throw tops track trampoline try twang unsteady waking wave waxy wood wrists
+3 BRUISE REACH above aching although am bath belly below bicep bigger branch breastbone bruise but butterfly buzzy clunk clunks cock coin constantly corner crooked crunch dirt dislocated elbowed elephant er except felt fluttering gets going golf gray hasnt helps holes im index keys leave limp locks minute naproxen near ngl nine no:CATCH no:LIFT no:NEW no:TIGHT no:budge no:deep no:ever no:fingers no:fit no:lifting no:mine no:net no:rotate no:scratch no:sitting no:stay no:zip opens pan patch popeye pretty prickle prickles prickly puffiness racing racket release relief rolled sand sat shaped shivers shortstop shot shove sleeve sometimes sort sorta spike sticks stops strap strike stumbled sunday sweating taking tell thirty thumb tight tightness touched tried use vomiting wake weeping wobbly yanked zap
+4 across arent armpit balloon basketball behind bench between bicycle block blown boards bubble bumped buttons buzz coming crash crazy dark dent diving external feet fist floor grapefruit hour id injection it lb makes missed muscle next no:HAND no:NIGHTS no:breath no:but no:catch no:down no:drive no:finger no:force no:goes no:juice no:night no:quits no:reach no:rest no:sensation no:side no:squeeze no:turn no:unscrew no:without novocaine outer outside pale palm partially pencil plus possibly pounding push pushed range recliner rep rotation runs seatbelt shock short site slipped smh sparks speed spiked stage steps stone stove struggling sucking swole tackle teeth tender than they tingles tripping trouble truck turn unbearable vice watching with wrap wrestling
+5 CLUMSY COLD HOLD TIGHT TIGHTER UNDONE another around atv cannot clumsy cork deck dove droopy ear eases electricity grey gunk hollow house how hurting improvement infected inner kill lately laying lightheaded mid motion nearly no:CHANGED no:ODD no:VEHICLE no:alive no:behind no:does no:full no:take nowhere pains pile pjs puffed put quit rather ribs saturday shakes shelf smell spreading squeezing stabbing stairs standing stuck swollen tearing things thought tingle tiny tip trainer trucked tumbled turning velcro vision walk wasnt wiped wrecked yellow
+6 GIVES HAVE NOT VEIN again air also because bit bladder breakfast buzzing colder compared control cup cutter door drooping droops eating edge everything feel flops frame hanging help honestly impossible irregular killing ladder lbs leash less lower lump lunch lungs never no:ACHE no:MISSILE no:ON no:come no:gas no:gone no:hurting no:not no:on no:right no:sudden opened own pointer portal quits raise ripped screaming see sensation sit snapping soda straight stuff surgical takes the two useless veins water words wrapped yeah
+7 FLU LEG MY ODD ONTO TIRED balance became black boiling chasing clunked couch days dropping ended fast fat fence flew flight gave huge ibuprofen in joints let lil might no:GROUND no:it no:left no:off no:wanna on one planted poking room shape sheets size skiing sudden sweat tackled tear thick time turned ucl vanished why
+8 LIFT ants baseman bender breathing cause degrees dizzy each electric ending everyone faint fender fork freezing green have having home hot itself legs line meds monday no:for no:lets no:that omg oozing open peed perhaps player pressure round scar scooter swelling theyre this whats white
+9 HEADACHE NEW STOP anymore become breathless bump catcher collision come doesnt drive falls fell flu headache header my no:PILL no:be no:here puking rear reason rip shooting slide slightly sounded sticking till wound wreck yep
+10 BE ON PUT a ache ate dive feverish forearm handlebars hangs joint lay lie no:BY no:back no:with painkillers point really ripping smells somebody someone stitches through touch tv under vomited wheezing worst wouldnt
+11 CHANGED RIBS accident breathe clock constant coughing deep doing dugout fingertips havent hold is ive linebacker living no:DIGIT no:comfortable no:go no:in no:stops no:words nothing onto popped puffy pus shivering shoulder snap speech static thrown to
+12 HOT SHEETS collided coughed gasping get getting got inside jaw no:air no:get no:sore of passed red rest sweats swelled tripped whole yup
+13 ACHE BY CALF LIMP are awake be by calf car crack die exhausted funny kilos longboard loud lying mouth no:DAILY no:PUSH no:feeling no:power no:up pounds purple slurred take thing think touches without
+14 COME KEEP MISSILE MOVE PUSH QUITS aches all blacked dislocation forward ice leaking lift no:BE no:FEELING no:HANDS no:SOCKETED no:and no:arm no:breathe over ring skin sleeping slurring small soaked though unstable up when
+15 ARM MOTOR SOCKETED WENT beats big feeling i losing no:ARM nonstop subluxed then throbs throwing took where winded
+16 POSITION crashed dead incision maybe nights no:REACH no:SINCE no:away pinky place still sublux
+17 RED THING arm face no:HEIGHT no:anymore no:even no:trying play sitting slammed slight strength throbbing weaker
+18 DROOP HEIGHT down elbow halfway its keeps no:live no:want partial there twice weak wish
+19 HAND LAND UNSTABLE almost couldnt fainted for horse matter me socket yes
+20 ELBOW SINCE keep pop ran slid yesterday
+21 PART SPENT blood hurts landed morning no:my no:to
+22 AGAIN FLUTTER OUT no:MY no:a out running second tingly weeks while
+23 SHOCK SHOULDER lost night no:MOTOR other pain suddenly weakness woke
+24 BULGE advil ball chills every life needles no:WENT no:the times
+25 FACE INFECT PAIN POP SLIP SWELL dont fingers hand heard no:PART thinking
+26 GROUND been came grip just no:BREATH no:ONTO once something want
+27 BLOW BONE HEART heart no:strength pins temp walking
+28 BREAK HANDS LOOK breath like looks no:STOP no:position wont
+29 FEELING SEAT
+30 DIGIT LOST POWER SLUR bone even no:SEAT theres
+31 FAINT VOMIT WEAK and sleep
+32 feels tingling
+33 NEVER_ENDING VEHICLE fever
+35 NIGHTS WAKE
+36 CHILL SWEATS
+37 BUZZ COLOUR GASP myself
+38 chest no:POWER side
+39 FALL NUMB WEAKNESS
+40 CANT since
+41 CHEST FEVER into no:POSITION
+42 DISLOCATE temperature
+43 collarbone
+44 SHAPE
+45 LEAK
 46 WOUND
-48 BREATH cant
-53 PILL
-57 FEVERISH
-60 FEVER_F
-61 CRASH"""
+47 cant
+48 BREATH
+58 FEVERISH
+59 FEVER_F PILL
+62 CRASH"""

@@ -176,11 +176,11 @@ tabbing tables tablet tabs tacked tacking tackler tackles tackling tagged taggin
 tailing tails tainted tainting taints take takes taking tale tall tame tampered tams tang tangle
 tangled tangles tangling tangoing tanked tapped tapping taps tared taring tars tattered taunting
 teak teaks teal teals team teaming teams teardrop teardrops teary teas teasing teat teats tees
-teetering teethe tell tenderest tenderfeet tenderfoot tenderises tendernesss tenseness tent tented
-tenth tents tern testable tethered thank thatching thee there thicker thin think thins thirsty
-thirteens thirteenth thirties thirtys thorn thrash thrashing threes threesome thriving throe
-throes thronged thronging thrumming thudding thumbed thumbing thump thumps thundered thunks ticked
-tickers ticket ticking tickings tickle tickled tickling tided tied ties tightens tightest
+teetering teethe tell tenants tenderest tenderfeet tenderfoot tenderises tendernesss tenseness
+tent tented tenth tents tern testable tethered thank thatching thee there thicker thin think thins
+thirsty thirteens thirteenth thirties thirtys thorn thrash thrashing threes threesome thriving
+throe throes thronged thronging thrumming thudding thumbed thumbing thump thumps thundered thunks
+ticked tickers ticket ticking tickings tickle tickled tickling tided tied ties tightens tightest
 tightnesss tightrope tights tiled tills timed timeless timeliness tine ting tinge tinged tingeing
 tinges tinglings tings tinker tinkle tinkled tinkles tinkling tinning tinseling tipped tipper
 tipping tippled tippling tips tiptoe tiptoes tire tiredest tirednesss tireless tires tizzy

@@ -239,9 +239,10 @@ def is_over(words: Sequence[Word], scopes: Scopes, at: int, taken: frozenset[int
         if place > at and _well_now(words, place):
             return True  # "it was swollen but its fine now"
         own = place in taken and (pair[0] != "in" or pair not in w.PAST_PAIRS)
-        if own or scopes.denied_by[place] >= 0 or _turns_between(words, place, at):
+        if own or scopes.denied_by[place] >= 0:
             continue
-        if _long_ago(words, place, pair) or _has_passed(words, scopes, place, at):
+        told = _long_ago(words, place, pair) or _has_passed(words, scopes, place, at)
+        if told and not _turns_between(words, place, at):
             return True
     return False
 

@@ -109,7 +109,7 @@ PAST_PAIRS: Final = _pairs(
     "last september|last october|last november|last december|freshman year|sophomore year|"
     "junior year|week before|month before|first week|week one|week 1|week 2|back when|last semester|"
     "season before|in january|in february|in march|in april|in june|in july|in august|"
-    "in september|in october|in november|in december|as kid|years earlier|before rehab|"
+    "in september|in october|in november|in december|in may|as kid|as boy|as girl|as child|as teenager|a boy|a girl|years earlier|before rehab|"
     "grade school|little league"
 )
 YOUNG: Final = _set("little younger young kid small freshman sophomore junior")
@@ -137,7 +137,7 @@ RESOLVED: Final = _set(
 RESOLVED_PAIRS: Final = _pairs(
     "went away|goes away|cleared up|better now|fine now|ok now|okay now|all better|gone now|"
     "normal now|wore off|not anymore|good now|calmed down|passed quickly|"
-    "now nothing|now none|long past|is past|is away|are away|went off|is history|are history|settled down|eased off|not now|stopped now"
+    "never returned|is over|never came|now healthy|now well|now nothing|now none|long past|is past|is away|are away|went off|is history|are history|settled down|eased off|not now|stopped now"
 )
 ENDED: Final = _set("stopped quit longer finished ended")
 NOT_ENDED: Final = _set(

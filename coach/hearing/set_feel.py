@@ -33,12 +33,12 @@ _HEAVY: Final = word_set(
 )
 _EASY: Final = word_set("easy light easier lighter simple breeze nothing cake cinch boring")
 _OK: Final = word_set(
-    "ok okay good great fine solid chill chilling chillin smooth smoothly perfect normal alright clean nice strong comfortable "
+    "ok okay good great fine solid gravy chill chilling chillin smooth smoothly perfect normal alright clean nice strong comfortable "
     "right decent fantastic money working awesome excellent grand sweet clear manageable cool sound spot well controlled steady "
     "burn burned burning worked felt_it fatigue fatigued pump pumped smoked"
 )
 _PAIN: Final = word_set(
-    "pain paining pained hurt hurts hurting painful ouch ow sharp ache ached achy stabbing sore twinge stings stinging stung sting"
+    "pain paining pained hurt hurts hurting painful ouch ow oww owww owie sharp ache ached achy stabbing sore twinge stings stinging stung sting"
 )
 _NO: Final = word_set("no not nothing didnt without never none zero dont isnt wasnt aint doesnt")
 _ODD: Final = word_set("weird strange odd funny off different unusual")
@@ -68,6 +68,7 @@ _LOADS: Final = Table(
     ^ heavy|hard|tough|brutal|difficult|heavier|challenging $
     couldnt|cant|didnt|barely|hardly|unable .. finish|complete|do|hold|get|got|lift|lifted|move|moved|make|made|control|manage|all|last|reps|finished
     less weight
+    defeated|beat|killed|broke|crushed me
     weight|band|load|it .. too big|much|strong
     lighter weight|band|dumbbell
     go|need|want lighter

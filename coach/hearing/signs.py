@@ -100,6 +100,7 @@ class _Around(NamedTuple):
     scoring: bool
     habits: bool
     only_elsewhere: bool
+    not_the_arm: bool
 
 
 def _around(words: Sequence[Word], lexicon: Lexicon) -> _Around:
@@ -110,6 +111,7 @@ def _around(words: Sequence[Word], lexicon: Lexicon) -> _Around:
         bool(keys & _SCORING),
         bool(matches(words, lexicon.habits)),
         "ELSEWHERE" in keys and "PART" not in keys,
+        "PART" not in keys and any(w.text in _LOW or _LOWER <= w.keys for w in words),
     )
 
 
@@ -121,8 +123,8 @@ def _softened(words: Sequence[Word], entry: Entry, match: Match, around: _Around
         return True
     if entry.group == Group.CORD_SIGNS and around.exertion:
         return True
-    if "VOMIT" in own or {"threw", "up"} <= own or {"throwing", "up"} <= own:
-        return not words_free_of(words, _MEALS)
+    if "VOMIT" in own or "up" in own and own & _THROWN:
+        return around.exertion or not words_free_of(words, _MEALS)
     if len(match.at) == 1 and _describes_other(words, match.at[0]):
         return True
     if "DROOP" in own or (entry.group == Group.STROKE_SIGNS and not around.causes):
@@ -131,9 +133,14 @@ def _softened(words: Sequence[Word], entry: Entry, match: Match, around: _Around
         return True
     if entry.group in _HABITUAL and around.habits:
         return True
+    if entry.group == Group.TRAUMA_FALL and around.not_the_arm:
+        return True
     return entry.group in _ELSEWHERE and around.only_elsewhere
 
 
+# a blow there, and to no part of the arm, is asked about
+_LOW: Final = frozenset("leg shin calf thigh stomach belly toe".split())
+_LOWER: Final = frozenset(("ELSEWHERE",))
 # "got hit hard" beside these is about hits given up; beside those it is a blow
 _SCORING: Final = frozenset(
     "runs innings inning pitches era homers homer homeruns hits hitters batters doubles velo "
@@ -142,9 +149,10 @@ _SCORING: Final = frozenset(
 _STRUCK: Final = frozenset("PART OPPONENT VEHICLE MISSILE GROUND RIBS me i head".split())
 # legs that fail after these are asked about
 _EXERTION: Final = frozenset(
-    "squats squat sprints sprint conditioning lunges lunge deadlifts deadlift workout suicides "
+    "squats squat sprints sprint conditioning running run lunges lunge deadlifts deadlift workout suicides "
     "burpees legday 400 800 laps lap hills miles marathon stairs".split()
 )
+_THROWN: Final = frozenset(("threw", "throwing", "thrown"))
 _MEALS: Final = frozenset(
     "sushi ate food drunk drank drinking hungover hangover carsick beers tequila tacos milk bus "
     "shrimp oysters ride coaster".split()

@@ -17,6 +17,8 @@ TOLD_ARM: Final = (
         "S08",
         "stop",
         """
+        CANT|dont|doesnt|didnt|not feel the|my|any|a .. needle|needles|string|strings|keys|buttons|pen|pencil|pages|coins|coin|rope|wheel|screen|keyboard|pedals|ball|bat|seams|laces .. DIGIT|HANDS|with|between|under|when|anymore
+        DIGIT|HANDS .. though|if|like .. wrapped|gloved|covered|coated|asleep|wood|cloth|someone|foreign
         PART .. without sensation|feeling
         without sensation|feeling
         PART .. like .. full of .. sand|ants|bees|pins|needles|static|cotton|water|soda
@@ -75,6 +77,9 @@ TOLD_ARM: Final = (
         None,
         "stop",
         """
+        HANDS .. clumsy .... drop|dropping|fumble|fumbling|dropped
+        arm|elbow|shoulder folded|crumpled|buckled|collapsed|caved
+        arm|elbow .. folded|crumpled .. under|up|pushup|push
         grip|strength|power .. went|dropped|fell|down|is .. to .. zero|nothing|nil
         grip|strength|power .. zero|nil
         PART .. wet|limp|soggy noodle|rag|spaghetti
@@ -225,6 +230,8 @@ TOLD_ARM: Final = (
         "S05",
         "stop",
         """
+        had it|shoulder out
+        popped|slipped|slid|came out .. washing|reaching|putting|getting|turning|throwing|sleeping|pulling|lifting|swimming|tying|brushing|waving|dressing
         luxation|luxated
         PART|it|thing|everything shifted|slid|slipped|moved|jumped forward|forwards|backward|out|down|in .. when|as|while|during|on
         SOCKETED .. out of .. socket
@@ -269,6 +276,8 @@ TOLD_ARM: Final = (
         "E03",
         "stop",
         """
+        BONE|collarbone|tip|end .. pokes|poking|points|sticks|juts .. up|upward|upwards|out
+        PART HAVE .. hole|dent|gap|hollow|dip|notch|crater|corner|shelf
         BONE|collarbone .. protruding|protrudes|juts|jutting|sticks|comes|coming .. out|top|up|skin|at
         BONE .. protruding|jutting
         bump|lump|knob|ridge .. PART .... wasnt|not|never there|before
@@ -291,6 +300,7 @@ TOLD_ARM: Final = (
         "S06",
         "stop",
         """
+        lat|lats|pec|muscle|bicep|biceps|cuff|tricep|labrum exploded|blew|tore|ripped|popped|snapped|detached|shredded|went
         felt|feel .. muscle|bicep|biceps|something .. roll|curl|slide|ball|bunch .. up
         labrum|cuff|bicep|biceps|ligament|tendon|lat|pec .. say|said|says|waved .. goodbye|bye|sayonara|adios
         sound|noise .. came .... CANT|couldnt|cant|not|weak
@@ -329,6 +339,9 @@ TOLD_ARM: Final = (
         None,
         "stop",
         """
+        dragged|bumped|shunted|rammed|knocked|flung|barged|shouldered|slammed|hurled|whipped|launched|swept|shoved|pushed .. me .. over|into|off|down|from|against|out|onto
+        was|got|been|were .. shunted|rammed|sideswiped|barged|floored|toppled|upended|mown
+        shunted|rammed|sideswiped .. from|by|behind|at
         slid|slides|ran|dove|jumped into|onto|on .. my arm|shoulder|hand|elbow
         walked|walk|ran|run|bumped|stumbled|crashed into .. door|doorframe|frame|wall|pole|post|cupboard|lamp .. hard|PART|with
         fell|fallen off|from .. porch|balcony|bleachers|bed|couch|chair|table|roof|stage|truck|wall|dock|counter|bike|stool
@@ -370,6 +383,7 @@ TOLD_ARM: Final = (
         None,
         "ask",
         """
+        stumbled|stumble
         knocked .. against|into|on
         stumbled|stumble .. caught|myself|arm|hand
         bumped|knocked|hit|clipped .. my|into .. PART|me

@@ -66,6 +66,7 @@ TOLD_BODY: Final = (
         "E08",
         "stop",
         """
+        near passed|passing|pass|blacked out
         almost|nearly|about fainted|faint|collapsed
         HEART .. missing|misses|missed|skipping|dropping .. beats|beat
         lights out .. sec|second|seconds|moment|minute|instant
@@ -169,6 +170,7 @@ TOLD_BODY: Final = (
         "B11",
         "stop",
         """
+        thrown up
         ill|sick .. with .. temperature|temp|fever
         fever .. at|of|over|around .. FEVERISH|NUM
         temperature|temp|fever .. thirty|forty|hundred
@@ -232,6 +234,9 @@ TOLD_BODY: Final = (
         "B01",
         "stop",
         """
+        PAIN .. even when|if|while|just .. chilling|chillin|relaxing|resting|sitting|couch|nothing|lying|laying|watching|still|asleep|bed
+        because|due .. PAIN .... sleep|slept .. only|NUM|little|no|badly|bad
+        PAIN .. too .. sleep|rest
         PAIN .. at|in|during night .. dreadful|awful|terrible|horrible|bad|unbearable|severe|strong|worst|brutal
         walk|walked|pace|pacing|walking .. house|room|floor|kitchen|hall .. night|PAIN
         no matter how|what .... PAIN
@@ -272,6 +277,7 @@ TOLD_BODY: Final = (
         "B01",
         "ask",
         """
+        woke|wake|waking .. up .. to|with|from|by it
         woke|wake|waking .. up .. sore|stiff|hurting
         only .. because|due|cause|from .. PAIN
         PAIN .. last night
@@ -326,6 +332,8 @@ TOLD_BODY: Final = (
         "B09",
         "stop",
         """
+        play|throw|train|bowl|pitch|compete|serve .. only .. with|on PILL
+        only|cant|couldnt .. play|throw|train|bowl|pitch|compete|serve .. with|without PILL
         injection|injections|shot|jab .. for|against .. PAIN
         injection|shot .. so|to .... play|throw|pitch|bowl|serve|train
         tablets|tablet|pills|pill|medicine|medication|meds .. against|for|because .. PAIN|shoulder|arm|elbow
@@ -350,6 +358,8 @@ TOLD_BODY: Final = (
         "B10",
         "stop",
         """
+        dead|so|really|always|just tired for|over|past .. month|months|weeks
+        always|constantly tired even|after|no|despite
         worn|wiped|burned|burnt|drained out|down .... weeks|month|months
         tired|exhausted|drained|wiped|dead|knackered|fatigued ... weeks|month|months
         for|since|past|last|few|several|three|two weeks|month|months .. exhausted|tired|drained|no|without|zero|low energy|tired|exhausted|motivation|drive|rest
@@ -373,6 +383,8 @@ TOLD_BODY: Final = (
         "E11",
         "stop",
         """
+        wish i was|were dead
+        wish i was|were dead|gone
         longer|never|hardly|not|isnt worth living
         thinking|think|thoughts|urge|urges .. about|of|to hurting|hurt|harming|cutting|cut myself
         dont|not|no .. see|seeing|have .. point|reason|purpose .. in|of|to waking|living|life|going|getting

@@ -38,7 +38,7 @@ def word_set(words: str) -> frozenset[str]:
 
 # what follows a number that measures something other than pain, sleep or reps
 OTHER_UNITS: Final = word_set(
-    "interruption interruptions wakeup wakeups throws throw pitches pitch reps rep sets set minutes minute mins min hours hour hrs hr h m s "
+    "fingers finger toes arms hands guys people players batters interruption interruptions wakeup wakeups throws throw pitches pitch reps rep sets set minutes minute mins min hours hour hrs hr h m s "
     "sec secs seconds second degrees degree lb lbs pound pounds kg kgs kilo kilos feet foot ft "
     "yards yard yd yds meters metres meter metre miles mile km times days day weeks week months "
     "month years year nights night percent innings inning games game serves balls ball exercises "

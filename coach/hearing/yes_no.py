@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from coach.hearing.words import Word
 
 _YES: Final = word_set(
-    "yes yeah yep yup yas sure affirmative definitely absolutely totally certainly indeed si oui "
+    "check checked yes yeah yep yup yas sure affirmative definitely absolutely totally certainly indeed si oui "
     "yessir yeps y yuppers aye correct agree agreed huh mhm mmhmm yessss ofc"
 )
 _NO: Final = word_set(
@@ -61,7 +61,7 @@ _THUMBS: Final = (
 _SET_ANSWERS: Final = {
     ("why", "not"): "yes", ("you", "bet"): "yes", ("all", "means"): "yes", ("afraid", "so"): "yes",
     ("know", "it"): "yes", ("hell", "yeah"): "yes", ("sounds", "good"): "yes",
-    ("afraid", "not"): "no", ("not", "yet"): "no", ("no", "way"): "no", ("rather", "not"): "no",
+    ("afraid", "not"): "no", ("did", "not"): "no", ("not", "yet"): "no", ("no", "way"): "no", ("rather", "not"): "no",
     ("prefer", "not"): "no", ("not", "today"): "no", ("no", "chance"): "no",
 }  # fmt: skip
 
