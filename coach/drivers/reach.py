@@ -165,7 +165,7 @@ class Reach:
 
     def _own_stops(self) -> dict[str, str]:
         """The stops that no sign of the table names, with the module that has them."""
-        stops = {stopping.UNSURE: stopping, stopping.AWAY: stopping}
+        stops = dict.fromkeys((stopping.UNSURE, stopping.UNNAMED, stopping.AWAY), stopping)
         stops |= {throwing.THROWING_PAIN: throwing, throwing.TWICE_DOWN: throwing}
         every = (s for p in self.programs.values() for script in p.scripts for s in script.steps)
         if any(step.kind == "stop" for step in every):

@@ -85,15 +85,37 @@ def hear(question: Question, text: str, lexicon: Lexicon = BUILT_IN) -> Heard:
     else:
         heard = _heard_slot(question, text, words, _read(question, text, words))
     sign = sign or _asked_sign(question, heard, words, lexicon)
-    if sign is None and question.kind == Kind.OWN_WORDS:
-        sign = odd_talk(listening)
-    if sign is not None or command_in(words) is None:
-        sign = weighed(question.kind, listening, sign)
+    if sign is None and command_in(words) is not None:
+        return _with_command(question, heard, words)
+    if sign is None and question.kind == Kind.LINE:
+        sign = _sign_in_the_rest(text, heard.missed, lexicon)
+    else:
+        sign = _second_opinion(question.kind, listening, sign)
     if sign is not None and question.kind == Kind.YES_NO and heard.action == Action.ASK_AGAIN:
         heard = _yes_by_sign(question, heard, sign, lexicon)
     if sign is not None and not _is_load(question, heard, sign) and not _is_count(heard, text):
         return _with_sign(heard, sign)
     return _with_command(question, heard, words)
+
+
+def _second_opinion(kind: Kind, listening: Listening, sign: Sign | None) -> Sign | None:
+    """What odd words near the arm, and the weight of all words, make of what was heard."""
+    if sign is None and kind == Kind.OWN_WORDS:
+        sign = odd_talk(listening)
+    return weighed(kind, listening, sign)
+
+
+def _sign_in_the_rest(text: str, missed: str, lexicon: Lexicon) -> Sign | None:
+    """A sign to ask about in what filled nothing of a line; its span is the line's end or all of it."""
+    if not missed:
+        return None
+    words = words_of(missed, lexicon.families)
+    sign = _second_opinion(Kind.OWN_WORDS, Listening(words, lexicon), None)
+    if sign is None:
+        return None
+    start = max(text.find(missed), 0)
+    end = start + len(missed) if text.startswith(missed, start) else len(text)
+    return sign._replace(spans=(Span(start, end, sign.group.value),))
 
 
 def _read(question: Question, text: str, words: Sequence[Word]) -> Read:
@@ -181,7 +203,11 @@ def sign_asked_about(ask: str, lexicon: Lexicon = BUILT_IN) -> Sign | None:
 def _with_sign(heard: Heard, sign: Sign) -> Heard:
     action = Action.ESCALATE if sign.clear else Action.CONFIRM
     return heard._replace(
-        action=action, group=sign.group, flag=sign.flag, spans=(*sign.spans, *heard.spans)
+        action=action,
+        group=sign.group,
+        flag=sign.flag,
+        spans=(*sign.spans, *heard.spans),
+        unnamed=sign.unnamed,
     )
 
 

@@ -39,6 +39,7 @@ CAUSES: Final = """
     ink|marker|paint|dye|rosin|mud|markers
     chalk .. on|all
     holding|held ice
+    holding|held|carrying|gripping .. ice|slushie|drink|smoothie|soda|can|bottle|snow|popsicle|cup|beer|pack|cream
     vaccine|vaccination|booster
     flu|covid|tetanus shot|jab
     nice|good|gym pump
@@ -48,6 +49,7 @@ CAUSES: Final = """
     hit|hitting one off
     metal|cold bat
     gloves
+    caught|catching|clapping|clapped|slapping
     from|in|of the cold
     hitting|playing|batting|pitching .. in .. cold|snow
     numbing

@@ -207,4 +207,46 @@ TALK: Final = """
     i dropped the bat .. after|and|ran
     face when im with you
     warm and supple|loose|ready|relaxed|good
+    phone|laptop|glasses|bat|chair|glass|toy|cup|plate|watch|window|racket|screen|mirror|lamp|bike|car .... broke|cracked|smashed it
+    lights|light|screen|power|tv|gym|room|computer|scoreboard|stadium .. blacked|black|went|going|knocked out|dark|black
+    hit|threw|throw|kicked|bounced .. wall|fence|post|backboard .. with .. ball|balls
+    ball|throw|balls .. hit .. wall|fence|post|backboard
+    let|letting .. ball|bar|weight|javelin|band fall|drop|go
+    dog|cat|baby|kid .. licked|bit|scratched|held|kissed .. hand|hands|arm|fingers
+    sunburn|tan|freckles|tattoo|rash|mosquito .. on .. shoulder|shoulders|arm|arms|hand|hands
+    shoulder|shoulders|arm|arms .. sunburn|sunburned|sunburnt|tan
+    roof|tap|pipe|car|boat|tent|bottle|hip .. leaking|leaks|leak
+    trouble|problems|problem|issue|issues with .. car|homework|computer|phone|wifi|band|school|work|teacher|math|parking|bus
+    chest measurement|size|strap|hair
+    pricked|poked .. finger|thumb .. rose|needle|thorn|blood|test
+    into .. bones
+    feels|feel|feeling|felt like .. new money|million|bucks|gold|champ|superman|hulk
+    dip|hitch|drop|loop .. in .. delivery|swing|motion|throw|stroke|form
+    in .. arm .. feel|have power|strength
+    left|right hand|arm is|was dominant|lefty|stronger|weaker|smaller
+    left handed|hander
+    out|lost|played in .. first|second|third|final
+    happy|glad .. to say|report
+    bumped into .. friend|coach|teacher|teammate|someone|ex|neighbor|neighbour
+    losing|lost my hair|voice|mind|way|touch|temper|patience|appetite|train|wallet|keys|phone
+    ate dirt stealing|sliding
+    lost .. balance .. on .. ball|board|one|bosu|beam
+    numb from|after .. loss|game|news|movie|breakup|shock|lecture|class|exam
+    didnt|doesnt|never|not|wasnt|isnt go|goes|going|come|comes|coming|pop|slip|slide|popping|slipping out
+    did not|never go|come|pop|slip|slide out
+    legs|leg .. got|get|getting|gets|felt|feel|were heavy .. end|late|after|toward|last|finish|minutes
+    braces|dentist|spicy|pizza ... mouth|tongue|lip|lips|cheek|gums
+    arm|shoulder|elbow .. sore .. yesterday .. but .. gone|fine|better|ok|good
+    hands|feet|fingers|toes were|was|got cold|freezing|frozen .. at|in|on|outside|waiting .. bus|stop|stadium|morning|game|field|walk
+    doctor .. listened|checked .. heart
+    hands .. warm
+    fingers|hands|hand are|is|feel|feels warm
+    hyped|excited|nervous|pumped ... sleep
+    sleep .. hyped|excited|nervous|pumped|thinking
+    hurt nobody|noone|him|her|them
+    cold hands always|usually|winter
+    hands .. always cold
+    close|closed|open|opened|squeeze|squeezed the|my hand|fist .. no|without|problem|fine|well
+    nothing .. cant|cannot live|handle|manage|deal with
+    ball .. out .. of .. glove|mitt|bounds|park|reach|play
 """

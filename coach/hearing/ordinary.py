@@ -92,6 +92,7 @@ theragun therapist thinks third thought tiredness told train travel travelled tr
 usually vacation vacuum vault visit waited waiting wanted whip whippy wicket wife winter wish
 woman xray
 along fire flat hangnail nicely noise pressed table
+dominant lefty licked righty rose
 yesterday yoga you zero
 """.split()
 )

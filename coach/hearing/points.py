@@ -23,9 +23,11 @@ if TYPE_CHECKING:
 TENTHS: Final = 10.0
 ASK_OVER: Final = 0.8  # a note that no pattern knows is asked about over this
 ASK_OVER_ELSEWHERE: Final = 1.0  # an answer to another question over this
-STOP_OVER: Final = 1.8  # a weak mention of one's own, here and now, stops over this
+STOP_OVER: Final = 2.2  # a weak mention of one's own, here and now, stops over this
 DOUBT_UNDER: Final = -1.0  # a clear sign in words that speak this much against it is asked about
+DOUBT_ONE_UNDER: Final = -0.3  # a clear sign that one pattern alone hears is asked about under this
 FEWEST: Final = 4  # words; shorter answers are left to the patterns
+FEWEST_TO_STOP: Final = 6  # words; a weak mention in fewer is only asked about
 SAYING: Final = "a-saying"  # weighed in place of the words of an everyday saying
 _PLACING: Final = frozenset(("FILLER", "PRON", "IT", "BODY"))
 _POINTS: dict[str, int] = {}  # read from the table on first need

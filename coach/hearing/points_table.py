@@ -9,92 +9,96 @@ from __future__ import annotations
 
 from typing import Final
 
-START: Final = -27
+START: Final = -28
 TABLE: Final = """\
--54 if
--51 his
+-56 if
+-54 his
 -44 fine
--37 coach good
--36 sore
--32 normal should we
--31 what
--30 front lol
+-39 good
+-38 coach
+-37 sore
+-36 we
+-32 front should what
+-31 normal
 -29 didnt
--28 barely do
--27 was
--26 neck
--25 ago more too
--24 bus traps
--23 band last no:SWELL none nope pinch stiff them
--22 ELSEWHERE ok
--21 a-saying free great
--20 friend long no:NUMB were
--19 did her new team working
--18 FRACTURE brother hit mom six
--17 blister does easy he not pinched sharp
--16 always hurt our pops struck work
--15 from mostly no:POP no:swelling pinches same school sister
--14 done exercise gym hardly has no:WEAK no:or no:weak ready used well will worried you
--13 NUM biceps care cracked labrum lifting no:numbness no:say roommate snapped surgery years
--12 # broke buddy dad heavy knee nah no:no pulled rested throws tossed weight
--11 balls call can course crossed finish girlfriend heavier isnt no:# no:FALL no:MANY no:NUM no:SLIP pinching played started toss wife writing
--10 OPPONENT clicks could dropped forgot go grandpa hair hands kid later light mean must no:anything no:have pen seven smooth stretched week year
--9 BREAKS_LIKE clean club couple dangerous dentist drills em finished goal high know match most muscles no no:i no:is pitcher pitches scared set slept stretch struggled swells tape thats told tonight would
--8 competition cracks day early foot ft glove goalie guess hall live manageable net no:BULGE no:FAINT no:LEAK no:control no:report no:today old only painful pills skipped solid son towel triceps worry
--7 ankle any bp comfortable cousin cut dislocate dog eight form four had late lats lecture lets minutes mound no:COME no:FEVER no:OUT no:at no:nothing no:of no:once no:pain no:swollen no:time no:was or passes please pr quick rain say soreness squats stayed stop streak strong throat usual volleyball weights
--6 MANY bag blades broken cooked cramp crap cuff delt enough finally fire game gone haha happy heat hes hmm hospital infield kept kids lights meh nail nicely no:CHEST no:DROPPING no:FLUTTER no:bad no:bit no:chest no:complaints no:dizzy no:fall no:felt no:fever no:hurt no:issues no:lol no:numb no:pop no:throwing no:weird noticed operation paining painless physio probably rained rate right shelled so steady summer three today toe tuesday wall wore
--5 afraid attack bar best blade change cleats college concert crowd dads daughter died dunno elbows end five gimme give goes hate him homework ill inning knuckles law low march mate means meet midnight money moved mud negative neither nighter no:BLOW no:BREAKS_LIKE no:COLD no:COLOUR no:LEG no:WEAKNESS no:band no:cold no:enough no:good no:legs no:normal no:popped no:problem no:signs no:slipped no:so no:there no:think no:tingling no:weakness no:whatsoever order part partner party pitch pt pump reps season serving session shots sir sling slow spot sprints start swinging these tough trap typing u uh wait who whom win
--4 about asked away beat bends bodys bro bullpen bumpy burning burrito butt catches chilled depends deuce doc dry effort eh exam far fastball final frozen goose gripping hammer head healthy hits hitting indeed ish knees lazy lifted livable lot max nada nap nil no:AGAIN no:CANT no:HAVE no:INFECT no:WAKE no:above no:all no:blue no:came no:dead no:drop no:feels no:hurts no:infection no:none no:noticed no:one no:slip no:throws no:towel now off ouch pitched plate plunked pm position power question regret rough row says shaky shoveling shows signs softball spring staying stick stretching swell swings teammate test th thank tired tomorrow training very warmup watch weekend y yet zip
--3 achy actually alright as baby back bad bands bones bunch burns busy cheat chilly cleared closed conditioning curls dips doctor falling field fight fixed friday gonna guys helped hip homers huh idk innings make mechanics mhm mistake mobility much nails naw no:BRUISE no:SHAPE no:THING no:UNSTABLE no:any no:difficulty no:dizziness no:either no:great no:had no:hit no:like no:little no:looks no:much no:new no:pins no:popping no:pops no:trouble no:unstable nuh opening opponent paper peaked perfect problem promise quarter repetition said saw scary sets skip sliders slip smoked sneezed snow somewhere stand starts stroke sure tad third threw toast tolerable topped tosses tournament traveling unfortunately until velos weather weekly worked yessir zilch
--2 DULLED af afterwards aint alarm amount anything arms ask banged bled born both bottle bowled catchers chair challenging city class climbing collar color counts curve denies disc drill drops earlier entirely failed finals finger follow garbage garden gas gassed goalkeeper gross gun guy h half handle helmet hill hitter hoodie hope jav javelin jello joke keeper knows leaves level m maximum needed no:RED no:am no:breathing no:bumps no:chills no:dropped no:everything no:fallen no:falls no:first no:got no:jk no:needles no:out no:pinch no:problems no:redness no:resting no:rly no:short no:shortness no:sir no:slipping no:tingles no:too no:training no:wait no:why no:yesterday nose numb numbness odd otherwise overs pee pillow plane practice practiced press quite r reach ride s sec seconds sessions shaking shoes skating sleepover sneeze snowball some sorry stopped sunburned swim their torn travel turf twenty twinge ups watched weird workout wrist zero
--1 CATCH DAILY after at backpack before bent blind bout box boy bucks burger changeup checked cold cricket defense dinner doubleheader drank drum during few fish goals grade grind habits heater hours hovering jk keeping knocked lead league leg lineup little machine many maxed months no:PAIN no:SHOULDER no:anywhere no:bruises no:bruising no:clicking no:clicks no:clunks no:cough no:cuff no:discoloration no:drama no:feel no:god no:grip no:hits no:hitter no:hold no:me no:painful no:really no:shoulder no:sleeve no:slept no:speak no:stuff no:thank no:thing no:those no:tingle no:tingly no:tomorrow no:went no:yes no:zero ol ones overhead plyo points pool popping program puked pull rd reaching run scratch scrimmage seams seat served serves setter shin shirt shoulders sidearm slipping slump smash smashed stubbed study tapped ten thursday toes top train tree trumpet us warm whatever x yards
-1 WOBBLY account against alone balled basically beaned blotchy blue body bowl brushing buckle center changed click close clue coat coffee completely crawling crying curb dented draining drenched drunk dude due dusky either else eye fielding first fluid folded fuzzy gatorade girl goosebumps ground gut hard harder here holding instant jump jumped kind kinda locker lurched made may mornings need nerve no:ELSEWHERE no:LOST no:MOVE no:RIBS no:ball no:button no:comb no:coming no:fingertips no:hair no:happened no:head no:key no:pick no:quite no:ring no:shampoo no:shut no:steering no:straighten no:strong no:wash no:water no:week no:wheel pizza plank playing poke pole polo poured rack reached reddish rings separated serve shiny shut sick single slider sound spleen square squared stood straighten streaks table tea that vibrate warmups wearing wheel which won wrong zaps zing
-2 ASLEEP LOOSE ability absolutely an apart asleep bandage bang bases bat bed being better bike bleachers bluish bolt brief buckled bulge burned button caught chalk clicked comebacker comes crushing current deformed different drilled driving drop dull evening exercises find fizzes floppy foul fridge fumble gallon ghost gives giving goosey growing height hole hopped jolt jumps kicked kneed lat lightning lines loose meets middle milk missing moment month move mph no:ELBOW no:LOOK no:NOT no:PUT no:between no:bottle no:cap no:chill no:day no:door no:doorknob no:elbow no:going no:look no:matter no:more no:over no:past no:press no:pull no:push no:serve no:shelf no:shirt no:socket no:throw no:top no:what outfield outstretched phone pin pitching prickling pushup putting reading real rebound roll rubber scrum secs shade shift shower skateboard skipping slides smacked sock spaghetti stays strange strep sunken sweaty those thread throw tops track trampoline try twang unsteady waking wave waxy wood wrists
-3 BRUISE REACH above aching although am bath belly below bicep bigger branch breastbone bruise but butterfly buzzy clunk clunks cock coin constantly corner crooked crunch dirt dislocated elbowed elephant er except felt fluttering gets going golf gray hasnt helps holes im index keys leave limp locks minute naproxen near ngl nine no:CATCH no:LIFT no:NEW no:TIGHT no:budge no:deep no:ever no:fingers no:fit no:lifting no:mine no:net no:rotate no:scratch no:sitting no:stay no:zip opens pan patch popeye pretty prickle prickles prickly puffiness racing racket release relief rolled sand sat shaped shivers shortstop shot shove sleeve sometimes sort sorta spike sticks stops strap strike stumbled sunday sweating taking tell thirty thumb tight tightness touched tried use vomiting wake weeping wobbly yanked zap
-4 across arent armpit balloon basketball behind bench between bicycle block blown boards bubble bumped buttons buzz coming crash crazy dark dent diving external feet fist floor grapefruit hour id injection it lb makes missed muscle next no:HAND no:NIGHTS no:breath no:but no:catch no:down no:drive no:finger no:force no:goes no:juice no:night no:quits no:reach no:rest no:sensation no:side no:squeeze no:turn no:unscrew no:without novocaine outer outside pale palm partially pencil plus possibly pounding push pushed range recliner rep rotation runs seatbelt shock short site slipped smh sparks speed spiked stage steps stone stove struggling sucking swole tackle teeth tender than they tingles tripping trouble truck turn unbearable vice watching with wrap wrestling
-5 CLUMSY COLD HOLD TIGHT TIGHTER UNDONE another around atv cannot clumsy cork deck dove droopy ear eases electricity grey gunk hollow house how hurting improvement infected inner kill lately laying lightheaded mid motion nearly no:CHANGED no:ODD no:VEHICLE no:alive no:behind no:does no:full no:take nowhere pains pile pjs puffed put quit rather ribs saturday shakes shelf smell spreading squeezing stabbing stairs standing stuck swollen tearing things thought tingle tiny tip trainer trucked tumbled turning velcro vision walk wasnt wiped wrecked yellow
-6 GIVES HAVE NOT VEIN again air also because bit bladder breakfast buzzing colder compared control cup cutter door drooping droops eating edge everything feel flops frame hanging help honestly impossible irregular killing ladder lbs leash less lower lump lunch lungs never no:ACHE no:MISSILE no:ON no:come no:gas no:gone no:hurting no:not no:on no:right no:sudden opened own pointer portal quits raise ripped screaming see sensation sit snapping soda straight stuff surgical takes the two useless veins water words wrapped yeah
-7 FLU LEG MY ODD ONTO TIRED balance became black boiling chasing clunked couch days dropping ended fast fat fence flew flight gave huge ibuprofen in joints let lil might no:GROUND no:it no:left no:off no:wanna on one planted poking room shape sheets size skiing sudden sweat tackled tear thick time turned ucl vanished why
-8 LIFT ants baseman bender breathing cause degrees dizzy each electric ending everyone faint fender fork freezing green have having home hot itself legs line meds monday no:for no:lets no:that omg oozing open peed perhaps player pressure round scar scooter swelling theyre this whats white
-9 HEADACHE NEW STOP anymore become breathless bump catcher collision come doesnt drive falls fell flu headache header my no:PILL no:be no:here puking rear reason rip shooting slide slightly sounded sticking till wound wreck yep
-10 BE ON PUT a ache ate dive feverish forearm handlebars hangs joint lay lie no:BY no:back no:with painkillers point really ripping smells somebody someone stitches through touch tv under vomited wheezing worst wouldnt
-11 CHANGED RIBS accident breathe clock constant coughing deep doing dugout fingertips havent hold is ive linebacker living no:DIGIT no:comfortable no:go no:in no:stops no:words nothing onto popped puffy pus shivering shoulder snap speech static thrown to
-12 HOT SHEETS collided coughed gasping get getting got inside jaw no:air no:get no:sore of passed red rest sweats swelled tripped whole yup
-13 ACHE BY CALF LIMP are awake be by calf car crack die exhausted funny kilos longboard loud lying mouth no:DAILY no:PUSH no:feeling no:power no:up pounds purple slurred take thing think touches without
-14 COME KEEP MISSILE MOVE PUSH QUITS aches all blacked dislocation forward ice leaking lift no:BE no:FEELING no:HANDS no:SOCKETED no:and no:arm no:breathe over ring skin sleeping slurring small soaked though unstable up when
-15 ARM MOTOR SOCKETED WENT beats big feeling i losing no:ARM nonstop subluxed then throbs throwing took where winded
-16 POSITION crashed dead incision maybe nights no:REACH no:SINCE no:away pinky place still sublux
-17 RED THING arm face no:HEIGHT no:anymore no:even no:trying play sitting slammed slight strength throbbing weaker
-18 DROOP HEIGHT down elbow halfway its keeps no:live no:want partial there twice weak wish
-19 HAND LAND UNSTABLE almost couldnt fainted for horse matter me socket yes
-20 ELBOW SINCE keep pop ran slid yesterday
-21 PART SPENT blood hurts landed morning no:my no:to
-22 AGAIN FLUTTER OUT no:MY no:a out running second tingly weeks while
-23 SHOCK SHOULDER lost night no:MOTOR other pain suddenly weakness woke
-24 BULGE advil ball chills every life needles no:WENT no:the times
-25 FACE INFECT PAIN POP SLIP SWELL dont fingers hand heard no:PART thinking
-26 GROUND been came grip just no:BREATH no:ONTO once something want
-27 BLOW BONE HEART heart no:strength pins temp walking
-28 BREAK HANDS LOOK breath like looks no:STOP no:position wont
-29 FEELING SEAT
-30 DIGIT LOST POWER SLUR bone even no:SEAT theres
-31 FAINT VOMIT WEAK and sleep
-32 feels tingling
-33 NEVER_ENDING VEHICLE fever
-35 NIGHTS WAKE
-36 CHILL SWEATS
-37 BUZZ COLOUR GASP myself
-38 chest no:POWER side
-39 FALL NUMB WEAKNESS
-40 CANT since
-41 CHEST FEVER into no:POSITION
-42 DISLOCATE temperature
-43 collarbone
-44 SHAPE
-45 LEAK
-46 WOUND
-47 cant
-48 BREATH
-58 FEVERISH
-59 FEVER_F PILL
-62 CRASH"""
+-28 barely
+-27 do none was
+-26 neck them
+-25 ago did lol no:SWELL too traps
+-24 bus great more stiff
+-23 nope pinch
+-22 ELSEWHERE FRACTURE a-saying band last new
+-21 free friend no:NUMB ok
+-20 hurt long
+-19 six well working
+-18 easy exercise he her hit mom our sister were
+-17 always blister brother does gym no:WEAK no:weak not roommate sharp you
+-16 broke lifting no:POP no:say pinched pinches pops work
+-15 hands mostly no:or same school snapped stretched surgery team
+-14 biceps done from hardly knee no:numbness no:swelling struck throws will year years
+-13 NUM buddy care dad gone no:have no:no rested used worried
+-12 cracked four go has kid labrum muscles nah pinching pulled ready
+-11 # call crossed em girlfriend heavier heavy light most must no:# no:FALL no:LEAK no:SLIP pen started toss tossed writing
+-10 balls clicks course cracks finish forgot grandpa hair isnt later mean no:i no:swollen played say skipped solid stop weight wife
+-9 BREAKS_LIKE OPPONENT asked can cleats club could couple dangerous difference early finished foot glove goal ill no:BULGE no:NUM no:anything no:is no:of only pitcher pitches scared shopping slept smooth stretch swells swimming tape thats three tonight towel would
+-8 blade clean competition drills ft goalie high know live make match money much no no:FAINT no:MANY no:any no:at no:hurt no:pain no:report no:today old pills rain session son spot stayed struggled told triceps volleyball week who worry
+-7 ankle best bp broken bullpen comfortable cousin cut dislocate dog dropped eight had healthy heat homework lecture manageable meh minutes mound net no:COME no:FEVER no:FLUTTER no:LOOSE no:OUT no:bad no:control no:felt no:loose no:me no:nothing no:numb no:once no:pop no:problem no:throwing no:was no:weird or painful passes physiotherapist pr problem rained rate set soreness streak tank throat today training trap wall weights
+-6 any bag blades change cooked cramp crap cuff day delt enough fastball father finally five guess haha hes infield ish kept kids late lats lets midnight nail nap negative no:CANT no:CHEST no:DROPPING no:WEAKNESS no:better no:chest no:complaints no:fall no:fever no:lol no:so no:time no:tingling no:weakness now ouch paining painless probably quick rust said saw shelled shirt slow so squats steady strong summer teammate these toe typing usual watch weather wore
+-5 MANY afraid bar beat bunch busy college concert crowd dads daughter dentist deuce died disc doctor drink failed far game goes gripping hall happy him hits hmm loaded low march means meet moved nails nicely nighter no:BLOW no:COLD no:COLOUR no:LEG no:above no:bit no:came no:cold no:dizzy no:issues no:legs no:none no:one no:popped no:signs no:slipped no:there no:think no:trouble nose noticed operation partner physio please pump reps right says season serving seven shaking shots sling snow sprints test tough tuesday uh wait weekend weird whom workout yet
+-4 achy away baby bends bodys both bro bumpy burning burrito butt catches child chilled chillin closed count depends desk doc dry dumbbell dunno ears effort elbows end evening exam final fire fixed form frozen gimme give goose hammer hate head hitting hospital indeed inning javelin knees knuckles law lazy livable mate max mud naw needed neither no:BREAKS_LIKE no:INFECT no:PAIN no:band no:blue no:dead no:feels no:good no:infection no:like no:normal no:noticed no:slip no:throws no:whatsoever nuh off part party perfectly picking pitch pitched pm position pt question rough row sack seat shaky shoveling shows sir skip spring start staying stick stretching stroke swell th toast tournament twinge tyre until us very warmup win worn zilch zip
+-3 absolute alright amount attack bands bones break burns carried chair cheat chilly cleared close conditioning crisp curls dipped dips drop eh ever falling field fight friday garbage guys hearing hills hip huh innings june keeper level lifted lot mad medium mhm mistake mobility nada nil no:HAVE no:SHAPE no:UNSTABLE no:WAKE no:difficulty no:dizziness no:drop no:either no:fallen no:great no:hit no:hurts no:little no:much no:new no:pins no:pops no:problems no:shortness no:sure no:towel no:unstable no:why numbness opening opponent paper peaked pizza planks plate plunked poor practiced programme quarter raining regret scary serious settled signs sliders slip smoked sneezed softball somewhere starts swinging swings tad ten thank tolerable tomorrow topped tosses trained u unfortunately velos watched wear weekly winter worked y yessir
+-2 DULLED actually aint alarm amazing arms ask backpack bad banged bled bleeding born bottle bowled brutal caught challenging city counts crushed curve delay denies drank drill eaten entirely finals firm floor follow foul garden gas gassed gate gentle goals gonna grind gross gun guy h handle helmet helped hips hitter holding homers hoodie hope hours idk jav knocked knows lead leg little longer mechanics need neighbour nice no:BRUISE no:RED no:THING no:all no:am no:breathing no:bumps no:chills no:do no:dropped no:enough no:everything no:falls no:got no:grip no:had no:looks no:more no:needles no:pinch no:popping no:redness no:resting no:rly no:short no:sir no:slipping no:thank no:tingles no:tingly no:tomorrow no:too no:wait no:yesterday otherwise overs pause perfect plane ponytail promise r rack reaching repetition ride run s screen sec send sessions sets setter she sleepover sleepy smidge sneeze snowball sorry stand stomach street sunburned sure swim their third threw torn track travel traveling trumpet turf twenty ups zero
+-1 WORN af after afterwards angry anyway back bent blind bout box boy briefly bucks burger catchers changeup checked class climbing collar cricket curveball deal defense doubleheader drum extras fielder finger first fish flipped glass goalkeeper grade habits heater hill hovering jammed jello jk jump keeping league left lineup m machine maxed maximum modest no:AGAIN no:KEEP no:SHOULDER no:anywhere no:bruises no:bruising no:clicking no:clicks no:clunks no:cough no:crack no:cuff no:discoloration no:drama no:feel no:feelings no:fell no:first no:god no:hits no:hitter no:hold no:how no:jk no:keep no:last no:painful no:really no:same no:shoulder no:sleeve no:slept no:stuff no:thing no:those no:tingle no:training no:went no:yes no:zero numb ol ones order overhead pee pillow plyo points pool popping power press program puked pull quite rd reach rehab roll roof scratch seams served serves shake shin shocked shoes sick sidearm skating slump smash smashed some sometimes stopped stubbed study tapped thursday til tired toes train tree wants wind x yards
+1 CATCH DROPPING account against an anything appeared balled basically beaned blotchy bowl bowling brushing buckle bulging carrying center chalk changed clue coat cold completely crawling curb draining drawer dreadful drunk either exercises eye eyes fall fielding flat fluid fly folded football full fuzzy gatorade goosebumps goosey ground gut harder intramurals jumped kicked kneed knuckle lidocaine locker lurched many may mightve missed mitt move no:ELBOW no:ELSEWHERE no:LOST no:MOVE no:RIBS no:ball no:comb no:comfy no:coming no:day no:elbow no:fingertips no:hand no:key no:pick no:quite no:ring no:serve no:shut no:snap no:speak no:steering no:straighten no:strong no:three no:top no:wash no:water no:week no:wheel noise oven playing poke poked polo poured pressing pulse reached reading real reddish resting rings rise rly seconds shiny shocks shoulders shut sleeps sliding slipping spleen square squared straighten streaks sweating table tea tell vibrate wakes wanted waxy weighs wheel which worse zaps
+2 GIVES WOBBLY ability absolutely animal area bang barking base bat bed being between bleachers bluish bolt brief buckled burned button click clicked coffee comes crushing crying cycling dented different drenched drilled driving dude due dull dusky few find fizzes floppy fridge fumble gallon ghost girl giving golf growing height here hole hopped jolt jumps kind kitchen lat lightning limb lines liquid meets middle missing mornings mph mug muscle no:HEART no:LOOK no:NIGHTS no:NOT no:PUT no:between no:bottle no:cap no:chill no:door no:doorknob no:going no:hair no:head no:look no:matter no:mine no:night no:notice no:over no:past no:press no:pull no:push no:shampoo no:shelf no:shirt no:socket no:stay no:throw no:two no:wake no:what outfield pan parked pin pitching plank pole prickling pushup pushups putting rebound record relief scrum secs separated serve shift shifted simply single sinks skateboard slider slipped smacked sock sound spaghetti stings stood strep strikes sunken super taking that they those thread tops trampoline try twang ulnar waking wave wearing went with wood zing
+3 REACH apart ballooned bandage bath belly below blow body branch bruise bulge butterfly buzzy chin clunk clunks cock coin comebacker constantly corpse crooked crunch current deformed during elephant er except felt fluttering footing goalpost going gray grips helps higher holes im keys kinda leave locks lunch made milk months naproxen near next nine no:CATCH no:LIFT no:NEW no:ON no:breath no:deep no:ever no:lifting no:net no:on no:pills no:rotate no:scratch no:zip opens outstretched partially patch popeye pretty prickle prickles prickly puffiness racing racket release rubber runs sand seatbelt shade shaped shove shower sort sorta spike spoon stops straight strike stumbled sucking sweaty throw tightness tiny toilet touched trainer turns unsteady use vice vomiting wake way wet wobbly wrists yanked zap
+4 ASLEEP BRUISE HAVE above aching across although arent asleep balloon bench bicep bicycle bike block blown breastbone bubble bumped burnt buttons buzz color corner dark dirt diving elbowed feel grapefruit hard hasnt held hour id index injection knot ladder lb limp minute moment no:SHEETS no:TIGHT no:bed no:budge no:but no:catch no:drive no:fingers no:fit no:force no:full no:goes no:juice no:properly no:rest no:side no:sitting no:take no:turn no:unscrew no:without novocaine outer pale pencil plus popp possibly pounding push rep rolled shelf shock shot site skipping sleeve slides smh sparks speed spiked squeezing stairs stays stone stove strange struggling sunday tackle teeth tender than thirty thumb tingles tried truck tumble turn unbearable warmups wasnt watching whenever window wrap wrecked wrestling yeah
+5 HOLD LOOSE ONTO UNDONE am another atv basketball because bigger bit boards cart colder coming control crash deck dent dove droops droopy ear eases electricity empty fist gave grey gunk hollow house how improvement infected it key laying leash lightheaded loose mid month motion no:ACHE no:CHANGED no:ODD no:VEHICLE no:alive no:be no:behind no:didnt no:does no:down no:finger no:not no:quits no:reach no:sensation no:squeeze no:way open outside palm pile pjs puffed quit recliner ripped screaming shakes shivers short shortstop smell somewhat spreading stabbing steps sticks stuck swelling swole tearing things tight tip trouble tumbled velcro vision warm water weeping whatever wiped words yellow
+6 CLUMSY COLD MY TIGHT behind black breakfast but clumsy clunked cork crazy cutter eating edge else everything external feet flops frame honestly in inner irregular kill lbs lump lungs never no:HAND no:MISSILE no:come no:gas no:gone no:hurting no:left no:sudden nowhere opened own pains pavement pointer portal pushed quits range rather ribs rotation see sit snapping soda spots standing takes the thought tingle useless wrapped
+7 NOT TIGHTER VEIN air armpit around balance bladder boiling buzzing cannot chasing couch drooping dropping ended fell flew flight freezing hanging help huge let lower my nearly no:leaves no:wanna no:worth on one peed planted player poking put raise room saturday size skiing stuff sudden surgical sweat tackled time turned vanished veins walk why
+8 BE HEADACHE HUE LEG ODD ache again also baseman bender breathing compared cup degrees dizzy door everyone fat fence fender having headache home hot killing lately meds no:GROUND no:for no:it no:lets no:off omg oozing reduced round scooter sheets smells stage tear theyre thick trucked two ucl whats yep
+9 NEW STOP TIRED a ants anymore are bump collision come days dislocated each falls fork green have header ibuprofen itself joints less might no:here no:right pacing reason red ripping scar shooting sounded sticking sweats swollen this till turning vomited white wreck
+10 CHANGED LIFT RIBS became breathless cause coughing doesnt electric fast handlebars hurting impossible lay line monday no:back no:in no:sore no:that perhaps point pressure pus really rear sensation shape slightly somebody tripping under wheezing worst
+11 FLU ON clock constant deep dive drive dugout faint feverish havent is jaw lil linebacker living no:BY no:comfortable no:stops no:with no:words onto rip shivering shoulder slide static stitches thing to touch tv whole wouldnt wound yup
+12 MOVE PUSH accident ate be catcher coughed dead doing exhausted flu got hangs i lie no:DIGIT no:get nothing passed popped puffy swelled thrown up
+13 ACHE CALF COME PUT QUITS SHEETS aches all awake become calf car couldnt crack fingertips forearm funny gasping getting hold joint kilos legs longboard no:BE no:PUSH no:and no:go of painkillers puking purple rest slammed snap then through tripped
+14 BY LIMP MISSILE MOTOR RED collided dislocation ending forward get inside leaking lying mouth no:DAILY no:SOCKETED no:air no:arm over place ring skin sleeping slurring small soaked speech subluxed
+15 SOCKETED WENT feeling ice its losing loud no:ARM no:PILL no:away no:breathe take though throwing unstable winded yes
+16 ARM HOT KEEP blacked breathe face no:HANDS no:SINCE no:feeling no:up play slurred without
+17 arm big crashed die incision maybe no:FEELING no:REACH nonstop pinky sitting slight someone still strength sublux throbs when
+18 DROOP POSITION almost beats down elbow halfway ive lift nights no:MY no:anymore no:power partial throbbing touches
+19 HEIGHT SINCE by keeps me no:HEIGHT pounds there took twice weak where wish
+20 ELBOW THING matter no:a no:live no:want ran socket
+21 AGAIN HAND LAND PART SPENT UNSTABLE blood for horse keep morning no:the no:to no:trying pop slid weaker yesterday
+22 GROUND landed think weakness
+23 OUT SEAT hurts no:MOTOR no:even out
+24 FLUTTER SHOCK SHOULDER ball fainted no:ONTO no:my pain second thinking tingly
+25 PAIN POP advil chills grip heard just night no:WENT once running weeks
+26 BULGE been came dont every fingers heart other something suddenly temp while woke
+27 HEART LOST SLIP SWELL hand lost needles no:PART walking
+28 BLOW HANDS INFECT breath no:BREATH no:STOP sleep wont
+29 BREAK LOOK even like looks no:SEAT no:position times
+30 BONE DIGIT FACE FEELING feels no:strength pins theres
+31 POWER
+32 SLUR SWEATS and
+33 bone life want
+34 VOMIT fever
+35 NEVER_ENDING VEHICLE WEAK
+36 FAINT tingling
+37 COLOUR NIGHTS WAKE
+38 CANT FALL GASP side
+39 BUZZ CHILL chest
+40 NUMB myself
+41 CHEST
+42 WEAKNESS since
+43 FEVER into no:POSITION
+44 temperature
+45 DISLOCATE LEAK no:POWER
+46 SHAPE collarbone
+48 cant
+49 WOUND
+51 BREATH
+56 FEVERISH
+59 FEVER_F
+63 PILL
+64 CRASH"""

@@ -281,6 +281,10 @@ def _long_ago(words: Sequence[Word], place: int, pair: tuple[str, str]) -> bool:
         return False
     if pair[0] == "before" and {_text(words, place + k) for k in (1, 2, 3)} & w.EVENTS:
         return True
+    if pair == ("no", "longer") and _text(words, place + 2) in w.WORKINGS:
+        return False  # "no longer closes": what is over is that it works
+    if pair[0] == "before" and place == 0 and pair[1] in w.SUBJECTS:
+        return True  # "before it was numb"
     if pair[0] == "before" and {_text(words, place + k) for k in (1, 2, 3)} & w.PERIODS:
         return True  # "before one year", as other languages say "a year ago"
     if pair in w.IN_MONTHS and any(word.text in w.IS_NOW for word in words):

@@ -109,7 +109,7 @@ PAST_PAIRS: Final = _pairs(
     "last september|last october|last november|last december|freshman year|sophomore year|"
     "junior year|week before|month before|first week|week one|week 1|week 2|back when|last semester|"
     "season before|in january|in february|in march|in april|in june|in july|in august|"
-    "in september|in october|in november|in december|in may|as kid|as boy|as girl|as child|as teenager|a boy|a girl|years earlier|before rehab|"
+    "in september|in october|in november|in december|in may|in school|had broken|had dislocated|had torn|at nineteen|at eighteen|at seventeen|at sixteen|at fifteen|at fourteen|at thirteen|at twelve|at twenty|my teens|my twenties|my thirties|my childhood|my youth|as kid|as boy|as girl|as child|as teenager|a boy|a girl|years earlier|before rehab|"
     "grade school|little league"
 )
 YOUNG: Final = _set("little younger young kid small freshman sophomore junior")
@@ -124,6 +124,11 @@ IS_NOW: Final = _set("is are its im cant wont keeps feels isnt")
 # of these it is good news that they are back
 GOOD_THINGS: Final = _set("strength power feeling sensation motion range grip velo velocity")
 BACK: Final = _pairs("its back|is back|came back|all back|back now|back to|coming back|fully back")
+WORKINGS: Final = _set(
+    "feel feels feeling hold holds lift lifts raise raises reach reaches move moves close closes fit "
+    "fits grip grips throw go goes turn turns bend bends straighten straightens work works open opens "
+    "rotate rotates rise rises worth able stay stays respond responds squeeze carry use"
+)
 THEIR: Final = _set("her his their hers")
 PERIODS: Final = _set("year years month months")
 # what was so "before the surgery" is past
@@ -137,7 +142,7 @@ RESOLVED: Final = _set(
 RESOLVED_PAIRS: Final = _pairs(
     "went away|goes away|cleared up|better now|fine now|ok now|okay now|all better|gone now|"
     "normal now|wore off|not anymore|good now|calmed down|passed quickly|"
-    "never returned|is over|never came|now healthy|now well|now nothing|now none|long past|is past|is away|are away|went off|is history|are history|settled down|eased off|not now|stopped now"
+    "all gone|since gone|now good|now fine|now ok|now okay|now not|now no|now never|never returned|is over|never came|now healthy|now well|now nothing|now none|long past|is past|is away|are away|went off|is history|are history|settled down|eased off|not now|stopped now"
 )
 ENDED: Final = _set("stopped quit longer finished ended")
 NOT_ENDED: Final = _set(
@@ -177,7 +182,7 @@ QUESTION_OPENERS: Final = _set(
 NO_QUESTION: Final = _set("only just barely hardly not feel hear see stick move poke lift raise")
 TURNED_BACK: Final = _pairs("is now|are now|but is|but now|now yes|am now|it is|does now|yes now")
 QUESTION_PAIRS: Final = _pairs(
-    "do u|to know|i wonder|wondering what|wondering if|wonder if|wonder what|wonder whether|wondering whether|"
+    "read that|heard that|told that|says that|said that|do u|to know|i wonder|wondering what|wondering if|wonder if|wonder what|wonder whether|wondering whether|"
     "should i|do i|when should|how would|how do|supposed to|in case|what happens|what does|"
     "watch for|look out|watching for|when do|how will|what would|could it|would it|can i|can you|"
     "what are|what about|heard about|read about|lookout for|looking for|to avoid|to prevent|"
@@ -198,7 +203,7 @@ HEDGES: Final = _set(
     "vaguely unsure potentially supposedly trace faintly ish tiny little minimal"
 )
 HEDGE_PAIRS: Final = _pairs(
-    "a bit|a little|sort of|kind of|not sure|bit of|dont know|little bit|could be|could have|"
+    "turned out|a bit|a little|sort of|kind of|not sure|bit of|dont know|little bit|could be|could have|"
     "a tad|a touch|may have|may be|not much|not certain|not totally|bit weaker|bit loose|"
     "bit swollen|bit numb|bit weak|bit puffy|bit cold|bit tingly|bit buzzy"
 )

@@ -33,7 +33,7 @@ _HEAVY: Final = word_set(
 )
 _EASY: Final = word_set("easy light easier lighter simple breeze nothing cake cinch boring")
 _OK: Final = word_set(
-    "ok okay good great fine solid gravy chill chilling chillin smooth smoothly perfect normal alright clean nice strong comfortable "
+    "ok okay good great fine solid satisfactory satisfying pleasant nicely comfy super superb lovely chillin gravy chill chilling chillin smooth smoothly perfect normal alright clean nice strong comfortable "
     "right decent fantastic money working awesome excellent grand sweet clear manageable cool sound spot well controlled steady "
     "burn burned burning worked felt_it fatigue fatigued pump pumped smoked"
 )
@@ -69,7 +69,8 @@ _LOADS: Final = Table(
     couldnt|cant|didnt|barely|hardly|unable .. finish|complete|do|hold|get|got|lift|lifted|move|moved|make|made|control|manage|all|last|reps|finished
     less weight
     defeated|beat|killed|broke|crushed me
-    weight|band|load|it .. too big|much|strong
+    weight|band|load|it .. too big|much|strong|high|large
+    heavier|harder than .. i|me|can|manage
     lighter weight|band|dumbbell
     go|need|want lighter
     bit much
@@ -119,7 +120,7 @@ def _load(words: Sequence[Word], texts: set[str]) -> Read | None:
         first = match.at[0]
         if not _denied(words, match.at[-1]) or words[first].text in _NO:
             return Read("too_easy" if match.owner else "too_heavy", match.at)
-    if texts & {"could", "should", "can"} and "heavier" in texts:
+    if texts & {"could", "should"} and "heavier" in texts and "than" not in texts:
         return Read("too_easy", (0,))  # "it could be heavier"
     heavy = _first(words, _HEAVY)
     softened = {("good", "hard"), ("hard", "but"), ("tough", "but"), ("challenging", "but")} & pairs
@@ -145,6 +146,7 @@ def _wrong_muscle(words: Sequence[Word], texts: set[str]) -> Read | None:
         "feel",
         "feeling",
         "feels",
+        "did",
         "took",
         "taking",
         "takes",

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING, Final, NamedTuple
 from coach.hearing.ordinary import group_of, is_odd, odd_place
 from coach.hearing.patterns import Match, matches
 from coach.hearing.scope import Reading, Scopes, reading_of
+from coach.hearing.scope_words import MINE, OTHERS
 from coach.model.flags import Group
 from coach.model.heard import Span
 
@@ -71,6 +72,8 @@ class Sign(NamedTuple):
     reading: Reading
     spans: tuple[Span, ...]
     weak: bool = False  # heard only in words that need a question, however plainly said
+    patterns: int = 0  # how many clear patterns heard a clear sign, up to two
+    unnamed: bool = False  # no word names it; the group is only the likeliest
     firm: bool = False  # one's own, here and now, spelt right, without a known cause
 
 
@@ -111,7 +114,7 @@ def _around(words: Sequence[Word], lexicon: Lexicon) -> _Around:
         bool(keys & _SCORING),
         bool(matches(words, lexicon.habits)),
         "ELSEWHERE" in keys and "PART" not in keys,
-        "PART" not in keys and any(w.text in _LOW or _LOWER <= w.keys for w in words),
+        "PART" not in keys and any(w.text in _LOW or w.keys >= _LOWER for w in words),
     )
 
 
@@ -123,7 +126,7 @@ def _softened(words: Sequence[Word], entry: Entry, match: Match, around: _Around
         return True
     if entry.group == Group.CORD_SIGNS and around.exertion:
         return True
-    if "VOMIT" in own or "up" in own and own & _THROWN:
+    if "VOMIT" in own or ("up" in own and own & _THROWN):
         return around.exertion or not words_free_of(words, _MEALS)
     if len(match.at) == 1 and _describes_other(words, match.at[0]):
         return True
@@ -133,7 +136,7 @@ def _softened(words: Sequence[Word], entry: Entry, match: Match, around: _Around
         return True
     if entry.group in _HABITUAL and around.habits:
         return True
-    if entry.group == Group.TRAUMA_FALL and around.not_the_arm:
+    if entry.group == Group.TRAUMA_FALL and (around.not_the_arm or _thing_fell(words, match)):
         return True
     return entry.group in _ELSEWHERE and around.only_elsewhere
 
@@ -160,6 +163,21 @@ _MEALS: Final = frozenset(
 
 
 _DESCRIBING: Final = frozenset(("numb", "swollen", "puffy"))
+
+
+def _thing_fell(words: Sequence[Word], match: Match) -> bool:
+    """Whether what fell is a thing, and on nobody: "the dumbbell fell", "my hair fell in my face"."""
+    place = next((p for p in match.at if "FALL" in words[p].keys), 0)
+    own = set().union(*(words[p].keys for p in match.at))
+    if place < 2 or not own.isdisjoint({"PART", "me"}):  # noqa: PLR2004
+        return False
+    what, before = words[place - 1], words[place - 2].text
+    living = not what.keys.isdisjoint(_LIVING) or what.text in MINE or what.text in OTHERS
+    return before in _DETERMINERS and what.pause == 0 and not living
+
+
+_LIVING: Final = frozenset("OPPONENT VEHICLE PART BODY PRON FALL FILLER".split())
+_DETERMINERS: Final = frozenset("the a an my our his her their".split())
 
 
 def _describes_other(words: Sequence[Word], place: int) -> bool:
@@ -215,7 +233,7 @@ def _sign(
     why = entry.group.value
     spans = tuple(Span(words[place].start, words[place].end, why) for place in match.at)
     weak = not entry.clear
-    return Sign(entry.group, entry.flag, firm and not weak, reading, spans, weak, firm)
+    return Sign(entry.group, entry.flag, firm and not weak, reading, spans, weak, firm=firm)
 
 
 def _urgency(entry: Entry, match: Match) -> tuple[bool, int, int, int]:
@@ -229,21 +247,25 @@ def sign_in(heard: Listening) -> Sign | None:
     words, entries = heard.words, heard.lexicon.entries
     around = _around(words, heard.lexicon)
     clear: Sign | None = None
+    clear_by: set[str] = set()
     unclear: list[tuple[int, int, Sign]] = []
     for match in sorted(heard.found, key=lambda m: _urgency(entries[m.owner], m)):
         entry = entries[match.owner]
-        if clear is not None and (not entry.clear or entry.group != clear.group):
-            return clear
+        new_group = clear is not None and entry.group != clear.group
+        if clear is not None and (not entry.clear or (new_group and len(clear_by) > 1)):
+            break
         if _is_harmless(words, match, _core(words, match), heard.sayings):
             continue
         sign = _sign(words, heard.scopes, match, entry, around)
         if sign is not None and sign.clear:
-            clear = sign if clear is None else _more_urgent(clear, sign)
+            clear_by.add(match.text)
+            if not new_group:
+                clear = sign if clear is None else _more_urgent(clear, sign)
         elif sign is not None:
             unclear.append((_RANK[sign.group], match.at[0], sign))
-    if clear is not None or not unclear:
-        return clear
-    return min(unclear, key=lambda u: u[:2])[2]
+    if clear is not None:
+        return clear._replace(patterns=min(len(clear_by), 2))
+    return min(unclear, key=lambda u: u[:2])[2] if unclear else None
 
 
 def odd_talk(heard: Listening) -> Sign | None:
@@ -261,7 +283,14 @@ def odd_talk(heard: Listening) -> Sign | None:
         return None
     group = group_of(words, place)
     span = Span(words[place].start, words[place].end, group.value)
-    return Sign(group, None, clear=False, reading=Reading.UNSURE, spans=(span,), weak=True)
+    return unnamed_sign(group, span)
+
+
+def unnamed_sign(group: Group, span: Span) -> Sign:
+    """A sign to ask about openly, since no word names it."""
+    return Sign(
+        group, None, clear=False, reading=Reading.UNSURE, spans=(span,), weak=True, unnamed=True
+    )
 
 
 def _more_urgent(one: Sign, other: Sign) -> Sign:

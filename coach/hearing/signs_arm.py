@@ -147,7 +147,7 @@ ARM_SIGNS: Final = (
         PART .. BE .. thick
         feels .. electric|asleep
         funny bone
-        PART .. like .. it|its|a|an|somebody|something|jelly
+        PART .. like .. it|its|somebody|something|jelly
         burning .. in|into|to HANDS
         radiates|radiating|shoots|radiated .. down|into|to .. PART
         burned|burnt|touched .. barely|hardly|didnt .. felt|feel
@@ -488,7 +488,6 @@ ARM_SIGNS: Final = (
         PART .. like ice|marble|wax|corpse
         PART .. warm up .. wont|cant|doesnt
         PART .. wont|cant|doesnt|never .. warm
-        PART .. shade
         PART .. ghost|ghostly|blotchy|mottled|marbled
         PART .. turned .. HUE
         HUE .. PART .. BE|off|wrong|different

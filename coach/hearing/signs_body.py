@@ -182,7 +182,7 @@ BODY_SIGNS: Final = (
         """
         LEG .. WOBBLY
         WOBBLY LEG
-        LEG .. weak|heavy|WEAKNESS
+        LEG .. weak|WEAKNESS
         LEG .. GIVES .. way|out
         LEG .. NUMB .. arm|hand|hands|both
         hands .. CLUMSY

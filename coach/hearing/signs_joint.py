@@ -401,7 +401,7 @@ JOINT_SIGNS: Final = (
         wrecked|crashed|totaled|flipped|rolled .. VEHICLE|it
         car|bike|road|traffic .. accident|crash|wreck|collision
         collided|collision
-        got|gets|getting|been|was|were|be .. BLOW|run|hit|bucked|tripped|nailed|dropped|lit|jumped|rocked|mauled
+        got|gets|getting|been|was|were|be .. BLOW|hit|bucked|tripped|nailed|dropped|lit|jumped|rocked|mauled
         hit .. pothole|deer|tree|pole|curb|bump|rock
         went flying
         pushed|shoved|kicked|dragged|knocked down|off|over .. stairs|steps|VEHICLE|ground|floor

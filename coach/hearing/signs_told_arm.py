@@ -17,6 +17,8 @@ TOLD_ARM: Final = (
         "S08",
         "stop",
         """
+        numbness|tingling|tingle|pins|numb .. is|are|came|come|keeps back|again|returned|coming
+        burned|burnt|cut|scalded .. PART .... never|not|didnt|nothing felt|feel|noticed|notice
         CANT|dont|doesnt|didnt|not feel the|my|any|a .. needle|needles|string|strings|keys|buttons|pen|pencil|pages|coins|coin|rope|wheel|screen|keyboard|pedals|ball|bat|seams|laces .. DIGIT|HANDS|with|between|under|when|anymore
         DIGIT|HANDS .. though|if|like .. wrapped|gloved|covered|coated|asleep|wood|cloth|someone|foreign
         PART .. without sensation|feeling
@@ -77,6 +79,11 @@ TOLD_ARM: Final = (
         None,
         "stop",
         """
+        turning|opening|lifting|holding|gripping|carrying|writing|buttoning .. impossible|gone|hopeless
+        DIGIT|HANDS .. longer|not|wont|dont obey|listen|respond|work|move
+        so little strength|power|force
+        try|tried|trying .. hold|keep|lift .. PART .... sinks|drops|falls|fell|sags
+        PART .. gives|gave|give out .. when|if|while|on|at|and
         HANDS .. clumsy .... drop|dropping|fumble|fumbling|dropped
         arm|elbow|shoulder folded|crumpled|buckled|collapsed|caved
         arm|elbow .. folded|crumpled .. under|up|pushup|push
@@ -186,6 +193,11 @@ TOLD_ARM: Final = (
         "B06",
         "stop",
         """
+        CANT .. bring|get|raise|lift|take it|arm|hand .. above|past|over|behind .. week|could|before|yesterday
+        PART .. longer|not|never turns|goes|rotates|reaches|bends|straightens|lifts .. out|outward|outwards|inward|back|up|behind|all|fully
+        PART .. goes|go|moves|comes|gets .. up .. only .. half|halfway|shoulder|NUM
+        PART .. only .. goes|go|moves|comes|gets .. half|halfway|shoulder|NUM
+        CANT .. LIFT .. PART .. past|above|over|higher .. now|week|before|could|anymore
         PART .. wont|cant|doesnt|not .. rotate|turn|twist .. as|like|anymore|fully|all
         lost .. external|internal|all|most .. rotation
         PART .. not|isnt|wont|never .. going|coming|moving|reaching|turning|bending|straightening|rotating .. up|above|over|behind|back|full|fully|all|past|straight|overhead
@@ -247,7 +259,7 @@ TOLD_ARM: Final = (
         went|came|go|goes|come|comes|popped|slid|jumped|slipped|hopped out and|then .. back|in|again|returned
         hopped|jumped|skipped|leaped|bounced|glitched out .. slid|back|went|for|and
         popped|slipped|slid|came|jumped out of .. socket
-        bone|ball .. came|went|come|goes|comes|jumped|popped|moved|slid .. out|away
+        bone .. came|went|come|goes|comes|jumped|popped|moved|slid .. out|away
         SOCKETED|bone .. out .. and .. returned|back|in|again
         SOCKETED .. left .. chat|building|station|group|planet|body|home
         SOCKETED .. wants|wanted|tries|tried|threatens .. to .. go|come|slip|pop|slide|jump out
@@ -276,6 +288,8 @@ TOLD_ARM: Final = (
         "E03",
         "stop",
         """
+        collarbone|BONE .. lifted|raised|higher|popped|risen .. up|than|before|other
+        PART .. line|outline|contour not|doesnt|isnt .. same
         BONE|collarbone|tip|end .. pokes|poking|points|sticks|juts .. up|upward|upwards|out
         PART HAVE .. hole|dent|gap|hollow|dip|notch|crater|corner|shelf
         BONE|collarbone .. protruding|protrudes|juts|jutting|sticks|comes|coming .. out|top|up|skin|at
@@ -300,6 +314,8 @@ TOLD_ARM: Final = (
         "S06",
         "stop",
         """
+        something snapped|popped|ripped|tore .. like .. band|string|cord|rope
+        something snapped|popped|ripped|tore .... arm|shoulder .. done|useless|dead|toast|finished
         lat|lats|pec|muscle|bicep|biceps|cuff|tricep|labrum exploded|blew|tore|ripped|popped|snapped|detached|shredded|went
         felt|feel .. muscle|bicep|biceps|something .. roll|curl|slide|ball|bunch .. up
         labrum|cuff|bicep|biceps|ligament|tendon|lat|pec .. say|said|says|waved .. goodbye|bye|sayonara|adios
@@ -322,6 +338,7 @@ TOLD_ARM: Final = (
         "S07",
         "stop",
         """
+        ELBOW .. made .. noise|sound|crack|pop|crunch
         inside|inner|medial .. ELBOW .. fire|lit|burning|burns|screams|screaming|exploded
         ELBOW inside .. POP|pop|pain|PAIN
         ELBOW ... said|waved goodbye|bye
@@ -339,6 +356,7 @@ TOLD_ARM: Final = (
         None,
         "stop",
         """
+        slid|slipped|rolled|fell|tumbled off .. VEHICLE|roof|dock|bank|rock|cliff|table|bed
         dragged|bumped|shunted|rammed|knocked|flung|barged|shouldered|slammed|hurled|whipped|launched|swept|shoved|pushed .. me .. over|into|off|down|from|against|out|onto
         was|got|been|were .. shunted|rammed|sideswiped|barged|floored|toppled|upended|mown
         shunted|rammed|sideswiped .. from|by|behind|at

@@ -44,6 +44,7 @@ TOLD_BODY: Final = (
         "E02",
         "stop",
         """
+        dont|not|cant|never get|getting|have enough air|oxygen
         breathing|breath|breathe problem|problems|issue|issues|trouble|difficulty
         problem|problems|trouble|difficulty .. in|with breathing|breath
         sucking air|wind .. just|standing|sitting|nothing|like
@@ -66,6 +67,8 @@ TOLD_BODY: Final = (
         "E08",
         "stop",
         """
+        blacked|passed out .. set|rep|mound|field|practice|warmup|warmups|second|seconds|dugout|gym|hall|game
+        HEART .. beats|beating|goes|going|races|pounds|thumps .. when|while|even .. rest|resting|sitting|lie|lying|nothing|still
         near passed|passing|pass|blacked out
         almost|nearly|about fainted|faint|collapsed
         HEART .. missing|misses|missed|skipping|dropping .. beats|beat
@@ -234,6 +237,9 @@ TOLD_BODY: Final = (
         "B01",
         "stop",
         """
+        PAIN .. had|has me pacing|walking|crying|up
+        PAIN .. whole|entire night
+        PAIN .. whichever|whatever|however|wherever .. way|i|position|side|lie|lay|do
         PAIN .. even when|if|while|just .. chilling|chillin|relaxing|resting|sitting|couch|nothing|lying|laying|watching|still|asleep|bed
         because|due .. PAIN .... sleep|slept .. only|NUM|little|no|badly|bad
         PAIN .. too .. sleep|rest
@@ -332,6 +338,7 @@ TOLD_BODY: Final = (
         "B09",
         "stop",
         """
+        without PILL .. CANT|cant|couldnt|not|impossible|no
         play|throw|train|bowl|pitch|compete|serve .. only .. with|on PILL
         only|cant|couldnt .. play|throw|train|bowl|pitch|compete|serve .. with|without PILL
         injection|injections|shot|jab .. for|against .. PAIN
@@ -358,6 +365,8 @@ TOLD_BODY: Final = (
         "B10",
         "stop",
         """
+        so|too|very tired for|since .. weeks|month|months
+        always|constantly tired since|for
         dead|so|really|always|just tired for|over|past .. month|months|weeks
         always|constantly tired even|after|no|despite
         worn|wiped|burned|burnt|drained out|down .... weeks|month|months

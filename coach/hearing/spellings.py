@@ -57,7 +57,7 @@ tingels tingles | loosing losing | joynts joints | joynt joint | ibuprofin ibupr
 ibprofen ibuprofen | ibuprofren ibuprofen | kilers killers | medz meds | exausted exhausted
 exhuasted exhausted | tierd tired | tird tired | kil kill | suicidle suicidal | sucidal suicidal
 stomack stomach | stomache stomach | lookin looking | feelin feeling | fel fell | feell feel
-nothings nothing | nobodys nobody | nuffin nothing | rdy ready | wth with | w with | w/ with | w/o without | & and | n and | nd and
+nuffin nothing | rdy ready | wth with | w with | w/ with | w/o without | & and | n and | nd and
 siz six | nin nine | ine nine | thre three | noen none | mone none | trew threw
 thru through | tho though | altho although | cuz because | cus because | coz because | bc because
 cos because | becuz because | becus because | rn now | tmr tomorrow | tmrw tomorrow | 2day today

@@ -223,6 +223,8 @@ def _is_off(words: Sequence[Word]) -> tuple[int, ...]:
             ("arm", "care"),
             ("bands", "only"),
             ("travel", "day"),
+            ("free", "day"),
+            ("was", "free"),
         ):
             return (place, place + 1)
         if (words[place].text, text_at(words, place + 2)) in _OFF_PAIRS:

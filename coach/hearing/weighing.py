@@ -11,14 +11,16 @@ from typing import TYPE_CHECKING, Final
 
 from coach.hearing import points
 from coach.hearing.ordinary import group_of
-from coach.hearing.scope import Reading
 from coach.hearing.scope_words import CONTRAST, CURRENT, DENIERS
-from coach.hearing.signs import Sign
+from coach.hearing.signs import Sign, unnamed_sign
 from coach.model.flags import Group
 from coach.model.heard import Kind, Span
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from coach.hearing.listening import Listening
+    from coach.hearing.words import Word
 
 # answers in sentences; a name, a number or a list has no words to weigh
 _TOLD: Final = frozenset(
@@ -27,8 +29,6 @@ _TOLD: Final = frozenset(
 )  # fmt: skip
 # one plain question is the rule there (stop.listen), and a stop is never doubted
 _NEVER_CHANGED: Final = frozenset((Group.SELF_HARM,))
-# beside these words the sense was settled by `scope`, and what stands around weighs nothing
-_TURNING: Final = DENIERS | CONTRAST | CURRENT
 
 
 def weighed(kind: Kind, heard: Listening, sign: Sign | None) -> Sign | None:
@@ -38,16 +38,34 @@ def weighed(kind: Kind, heard: Listening, sign: Sign | None) -> Sign | None:
         return sign
     if sign is None and heard.found:
         return None  # it was heard, and is denied, another's, only asked about or a saying
-    weight = points.weight(words, heard.scopes, heard.sayings)
+    sayings = () if sign is not None and sign.clear else heard.sayings
+    weight = points.weight(words, heard.scopes, sayings)
     if sign is None:
         limit = points.ASK_OVER if kind == Kind.OWN_WORDS else points.ASK_OVER_ELSEWHERE
         return _asked(heard) if weight > limit else None
     if sign.group in _NEVER_CHANGED:
         return sign
     if sign.clear:
-        turned = any(word.text in _TURNING for word in words)
-        return sign._replace(clear=turned or weight >= points.DOUBT_UNDER)
-    return sign._replace(clear=sign.firm and weight > points.STOP_OVER)
+        return sign._replace(clear=not _doubted(words, sign, weight))
+    enough = len(words) >= points.FEWEST_TO_STOP and weight > points.STOP_OVER
+    return sign._replace(clear=sign.firm and enough)
+
+
+# beside these the sign is told as there and now, or as one more
+_SETTLING: Final = CURRENT | {"too", "also", "plus"}
+
+
+def _doubted(words: Sequence[Word], sign: Sign, weight: float) -> bool:
+    """Whether the words around a clear sign speak so much against it that it is asked about.
+
+    Never beside "now", "still", "again"; beside a "no" or a "but" only where they speak much against.
+    """
+    said = {word.text for word in words}
+    if said & _SETTLING:
+        return False
+    if said & (DENIERS | CONTRAST):
+        return sign.patterns == 1 and weight < points.DOUBT_UNDER
+    return weight < (points.DOUBT_ONE_UNDER if sign.patterns == 1 else points.DOUBT_UNDER)
 
 
 def _asked(heard: Listening) -> Sign:
@@ -62,4 +80,4 @@ def _asked(heard: Listening) -> Sign:
     place = max(range(len(words)), key=speaks)
     group = group_of(words, place)
     span = Span(words[place].start, words[place].end, group.value)
-    return Sign(group, None, clear=False, reading=Reading.UNSURE, spans=(span,), weak=True)
+    return unnamed_sign(group, span)

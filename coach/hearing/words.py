@@ -73,6 +73,7 @@ def _joined(out: list[Word], raw: str) -> tuple[str, int, str] | None:
     return joined, first.start, first.before
 
 
+_NOBODYS: Final = frozenset(("nothing's", "nobody's", "none's"))
 _NOT_ABLE: Final = frozenset(
     "not isnt wasnt arent werent aint never havent hasnt hadnt wont".split()
 )
@@ -116,8 +117,8 @@ def words_of(text: str, families: Mapping[str, frozenset[str]]) -> list[Word]:
         start, end = found.span()
         before = low[last:start]
         raw = found.group()
-        if raw.endswith("'s") and "BODY" in families.get(raw[:-2], ()):
-            raw = raw[:-2]  # "my arm's gone numb"
+        if raw.endswith("'s") and ("BODY" in families.get(raw[:-2], ()) or raw in _NOBODYS):
+            raw = raw[:-2]  # "my arm's gone numb", "nothing's wrong"
         raw = raw.replace("'", "")
         if before == " " and out and raw in _JOINS:
             joined = _joined(out, raw)

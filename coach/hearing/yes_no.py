@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from coach.hearing.words import Word
 
 _YES: Final = word_set(
-    "check checked yes yeah yep yup yas sure affirmative definitely absolutely totally certainly indeed si oui "
+    "bet check checked yes yeah yep yup yas sure affirmative definitely absolutely totally certainly indeed si oui "
     "yessir yeps y yuppers aye correct agree agreed huh mhm mmhmm yessss ofc"
 )
 _NO: Final = word_set(
@@ -191,7 +191,9 @@ _GEAR: Final = word_set(
     "band bands dumbbell dumbbells towel ball weight weights equipment stick wall"
 )
 _AT_HAND: Final = word_set("got have has brought here bag packed")
-_LEFT: Final = word_set("left forgot lost home broke broken snapped ripped without")
+_LEFT: Final = word_set(
+    "car locker upstairs downstairs school left forgot lost home broke broken snapped ripped without"
+)
 
 
 def _gear_answer(texts: set[str], *, denied: bool) -> Read | None:
@@ -226,17 +228,18 @@ def _phrase(words: Sequence[Word], ask: str, *, ready: bool) -> Read:
     texts = {word.text for word in words}
     if [word.text for word in words[:3]] == ["i", "think", "so"]:
         return Read("yes", (0,), hedged=True)
-    if (text_at(words, 0), text_at(words, 1)) == ("not", "until") and not ready:
+    over = not _OVER.isdisjoint(ask.lower().replace("?", "").split())
+    if (text_at(words, 0), text_at(words, 1)) == ("not", "until") and not ready and not over:
         return Read("yes", (0,), hedged=True)
     if ready and texts & _LATER:
         return Read("no", (0,))
     if texts & _MAYBE:
         return UNCLEAR
+    if text_at(words, len(words) - 1) in ("not", "none", "no", "nothing"):
+        return Read("no", (len(words) - 1,))  # "i am glad to say not", "happy to say none"
     topic = _by_topic(words, ask)
     if topic is not None:
         return topic
-    if text_at(words, len(words) - 1) == "not":
-        return Read("no", (len(words) - 1,))  # "i am glad to say not"
     place = next((k for k, word in enumerate(words) if word.text in _DO_NOT), None)
     if place is not None and place <= 2:  # noqa: PLR2004
         soft = text_at(words, place + 1) in _SOFT_NO_AFTER

@@ -92,7 +92,8 @@ class Heard(NamedTuple):
     `values` pairs a fact's name with its value, only for what was surely understood.
     `also` holds side values that `coach hear` reports (count, max_distance_ft, throwing_also).
     `missed` is what was not understood, in the athlete's own words. `hedged` marks a soft yes or
-    no. `command` is set when the whole answer was a command word.
+    no. `command` is set when the whole answer was a command word. `unnamed` marks a sign that no
+    word names: `group` is then only the likeliest, and is not to be told to the athlete.
     """
 
     action: Action
@@ -104,3 +105,4 @@ class Heard(NamedTuple):
     hedged: bool = False
     command: Command | None = None
     also: tuple[tuple[str, Value], ...] = ()
+    unnamed: bool = False

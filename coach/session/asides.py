@@ -76,8 +76,9 @@ FORGETS: Final[dict[str, tuple[dict[str, object], str]]] = {
 def ask(state: State) -> Ask:
     """The aside's present question."""
     if state.aside == "confirm":
-        flag = FLAGS[state.sign[1]]
-        question = Question("heard right", Kind.SAFETY_YES_NO, flag.question)
+        flag = FLAGS.get(state.sign[1])
+        words = flag.question if flag else UNNAMED_ASK
+        question = Question("heard right", Kind.SAFETY_YES_NO, words)
         return single("heard right", question, "Yes or no:", safety=True)
     if state.aside == "read back":
         question = Question("read back", Kind.SAFETY_YES_NO, READ_BACK)
@@ -91,6 +92,7 @@ def ask(state: State) -> Ask:
     return single(fact, question, QUESTIONS[fact].label, safety=fact == "worse since")
 
 
+UNNAMED_ASK: Final = "Is that a new problem in your body, or one that is worse than before?"
 READ_BACK: Final = "Is the pain really that strong: 8 or more of 10?"
 
 

@@ -32,7 +32,7 @@ from coach.session.checking_in import THROWING_FACTS, THROWN_AS
 from coach.session.moments import GATHERED
 from coach.session.questions import WORST, coach_question, is_flag_name
 from coach.session.state import State, under_way
-from coach.session.stopping import DOUBTS_TO_END, UNSURE, stop, too_unclear
+from coach.session.stopping import DOUBTS_TO_END, UNNAMED, UNSURE, stop, too_unclear
 from coach.session.table import Stage
 
 _NOTHING_ASKED: Final = Question("timer", Kind.WORD)
@@ -205,6 +205,18 @@ def sign_heard(state: State, group: Group, flag: str | None, *, sure: bool) -> S
     return state._replace(aside="confirm", sign=(group.value, code), unclear=0)
 
 
+def unnamed_heard(state: State) -> State:
+    """Words that may tell of a sign and name none: one open question, in no group's words."""
+    return state._replace(quoted=True, aside="confirm", sign=("", UNNAMED), unclear=0)
+
+
+def sign_of(heard: Heard, group: Group, state: State) -> tuple[str, str]:
+    """The stop's code and group for a sign that was heard."""
+    if heard.unnamed:
+        return UNNAMED, ""
+    return flag_heard(group, heard.flag, state.brief.person), group.value
+
+
 def confirm_on_top(state: State, heard: Heard, group: Group, asked: Ask | None) -> State:
     """The answer's value counts; the sign's closed question is laid over what follows."""
     if state.aside == "confirm":
@@ -221,9 +233,11 @@ def confirm_on_top(state: State, heard: Heard, group: Group, asked: Ask | None) 
         return after
     if after.end or (after.stage is not state.stage and after.stage is Stage.ENDING):
         if state.unclear > 1:  # at the day's last question a third such doubt is not asked again
-            return stop(state, flag_heard(group, heard.flag, state.brief.person), group.value)
+            return stop(state, *sign_of(heard, group, state))
         after = state._replace(unclear=state.unclear + 1)
     # A strong pain waits under the sign: its fact is still missing, so it is asked again after it.
+    if heard.unnamed:
+        return unnamed_heard(after)._replace(under=after.unclear)
     return sign_heard(after, group, heard.flag, sure=False)._replace(under=after.unclear)
 
 

@@ -22,6 +22,8 @@ from coach.session.state import Happening, State
 
 # A section that was answered neither yes nor no clearly: closed until the clinician has asked.
 UNSURE: Final = "U01"
+# A yes to something new or worse that the typed words did not name.
+UNNAMED: Final = "U02"
 # A stop that the clinician's own script asks for.
 BY_PROGRAM: Final = "P01"
 # Back after 28 or more days off.
@@ -52,7 +54,7 @@ def stop(state: State, code: str, group: str = "", because: Decision | None = No
     `because` is the decision that led to it, where a rule's number did.
     """
     place = state.brief.plan.calls.place
-    decision = stop_for(code, place) if code in FLAGS else waiting_stop(place, because)
+    decision = _stop_decision(code, place, because)
     return after_the_work(state, "warning sign")._replace(
         doubts=0,
         end="stopped",
@@ -60,6 +62,12 @@ def stop(state: State, code: str, group: str = "", because: Decision | None = No
         reasons=(because, decision) if because else (decision,),
         happened=(*state.happened, Happening("stop", code, decision)),
     )
+
+
+def _stop_decision(code: str, place: Place, because: Decision | None) -> Decision:
+    if code in FLAGS:
+        return stop_for(code, place)
+    return unnamed_stop(place) if code == UNNAMED else waiting_stop(place, because)
 
 
 def away_too_long(state: State, decision: Decision) -> State:
@@ -103,6 +111,22 @@ def unsure_stop(place: Place) -> Decision:
         "stop.screen",
         Tier.BEFORE_NEXT_SESSION.value,
         "You said yes to a group. I cannot tell what it is.",
+        place,
+        Basis.OURS,
+        "set here, to be signed by a clinician",
+    )
+
+
+def unnamed_stop(place: Place) -> Decision:
+    """stop.listen: a yes to something new or worse that was not named is looked at the same day.
+
+    Reason: nobody but a person can tell what it is, so it is not left until the next session.
+    Source: set here, to be signed by a clinician.
+    """
+    return Decision(
+        "stop.listen",
+        Tier.SAME_DAY.value,
+        "You said yes to something new or worse. I cannot tell what it is.",
         place,
         Basis.OURS,
         "set here, to be signed by a clinician",

@@ -41,7 +41,10 @@ FIRST_RUN = (
     "first run of its lines B, after A: seen 188 of 209, stopped 151 of 188, false 9 of 263\n"
     "first run of its lines C, after A and B: seen 201 of 220, stopped 157 of 198, false 9 of 264\n"
     "first run of its lines D, after A to C and with points: seen 214 of 224, stopped 183 of 204, "
-    "false 10 of 273"
+    "false 10 of 273\n"
+    "first run of its lines E, after A to D: seen 198 of 212, stopped 169 of 193, false 14 of 261\n"
+    "first run of its lines F, after A to E: seen 181 of 185, stopped 153 of 167, false 8 of 239\n"
+    "first run of its lines G, after A to F: seen 204 of 208, stopped 174 of 188, false 15 of 250"
 )
 
 

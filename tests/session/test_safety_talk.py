@@ -247,3 +247,20 @@ def test_the_longest_way_to_the_first_set_stays_under_the_wall_of_40() -> None:
         calm = "0" if day.name == "pain in warm-up" else "no"
         day = day.say("hm", calm) if day.name == "pain in warm-up" else day.say(calm)
     assert len([turn for turn in day.turns[:-1] if turn.ask]) <= 40
+
+
+@pytest.mark.hazard("H-11")
+def test_odd_words_are_asked_about_openly_and_a_yes_names_no_sign() -> None:
+    day = talk(brief(), "pain 1, morning 0, slept 8, no throws, my thumb is all wobblewise")
+    assert day.name == "heard right"
+    assert "Is that a new problem in your body" in day.words
+    assert not day.say("no").now.end
+    stopped = day.say("yes")
+    assert stopped.state.stop == ("U02", "same day", "")
+    assert "Say this" not in stopped.words
+
+
+@pytest.mark.hazard("H-11")
+def test_an_unnamed_sign_answered_unclearly_twice_stops() -> None:
+    day = talk(brief(), "pain 1, morning 0, slept 8, no throws, my thumb is all wobblewise")
+    assert day.say("hm", "hm").state.stop[0] == "U02"
