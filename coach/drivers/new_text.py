@@ -133,7 +133,7 @@ def _part(talk: Talk, asked: Asked, parts: list[Part], kind: str, check: Check) 
 def _text(parts: list[Part], kind: str) -> Draft:
     above = "" if kind in {"program", "scenario"} else "../"
     line = f"yaml-language-server: $schema={above}{SCHEMAS}/{kind}.json"
-    return composed(parts, HEAD[kind], line)
+    return composed(parts, line, HEAD[kind])
 
 
 def _on_lines_of(draft: Draft, number: int, findings: list[Finding]) -> list[Finding]:

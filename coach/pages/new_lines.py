@@ -49,9 +49,9 @@ class Draft(NamedTuple):
     headings: frozenset[int]
 
 
-def composed(parts: list[Part], head: str, foot: str = "") -> Draft:
-    """The parts as one text under a remark; `foot` is the editor's line, which is a remark too."""
-    lines, owner = [f"# {head}"], [-1]
+def composed(parts: list[Part], *remarks: str) -> Draft:
+    """The parts as one text under remarks; the editor's line is one, and stands first."""
+    lines, owner = [f"# {remark}" for remark in remarks], [-1] * len(remarks)
     headings: set[int] = set()
     said: tuple[str, ...] = ()
     for number, (asked, answers) in enumerate(parts):
@@ -69,9 +69,6 @@ def composed(parts: list[Part], head: str, foot: str = "") -> Draft:
             owner.append(-1)
         lines += [asked.line.replace("{}", quoted(answer, asked.line)) for answer in answers]
         owner += [number] * len(answers)
-    if foot:
-        lines.append(f"# {foot}")
-        owner.append(-1)
     return Draft("\n".join(lines) + "\n", tuple(owner), frozenset(headings))
 
 

@@ -29,14 +29,16 @@ _EDITOR: Final = "# yaml-language-server: $schema=../.schemas/{}.json\n"
 
 def _script(moment: str) -> str:
     asks = "".join(f"  - ask: {fact.name}\n" for fact in ASKS[moment])
-    return f"{_HOW}script: {moment}\nlines:\n{asks}{_EDITOR.format('script')}"
+    return f"{_EDITOR.format('script')}{_HOW}script: {moment}\nlines:\n{asks}"
 
 
 SCRIPTS: Final = {
     f"scripts/{moment.replace(' ', '-')}.yaml": _script(moment)
     for moment in ("check-in", "after a set")
 }
-COURSE: Final = """\
+COURSE: Final = (
+    _EDITOR.format("course")
+    + """\
 # What is typed on a calm day, prompt by prompt, for scenarios.
 course: smooth
 usual:
@@ -72,4 +74,5 @@ usual:
   - effort: 4
   - minutes: 20
   - own words: none today
-""" + _EDITOR.format("course")
+"""
+)

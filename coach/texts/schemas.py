@@ -115,7 +115,7 @@ def schema(kind: str, draft: str) -> Schema:
     address, store = DRAFTS[draft]
     made = _BUILD[kind](f"#/{store}")
     defs = made.pop("defs", {})
-    head: Schema = {"$schema": address, "title": f"Coach: a {kind}"}
+    head: Schema = {"$schema": address, "title": f"Coach, kind of file: {kind}"}
     return {**head, **made, **({store: defs} if defs else {})}
 
 

@@ -106,7 +106,7 @@ def test_check_lists_reworded_questions_when_asked(tmp_path: Path) -> None:
     words = "- ask: pain now\n    words: How much does it hurt at rest?\n"
     script.write_text(script.read_text().replace("- ask: pain now\n", words))
     shown = run(tmp_path, "check", "program", "--reworded").stdout
-    assert "scripts/check-in.yaml, line 4: pain now\n" in shown
+    assert "scripts/check-in.yaml, line 5: pain now\n" in shown
     assert "  Yours: How much does it hurt at rest?\n" in shown
 
 

@@ -87,7 +87,7 @@ def test_a_program_a_plan_and_a_scenario_come_out_quiet(tmp_path: Path, program:
     assert done.returncode == 0, done.stdout + done.stderr
     assert check_paths([program]) == []
     plan = (program / "plans" / "a-b.yaml").read_text()
-    assert plan.startswith("# A plan for one athlete.")
+    assert "# A plan for one athlete." in plan.splitlines()[1]
     assert "    load: light band only\n" in plan
     day = [
         *("sore at the start", "quiet/plans/a-b.yaml", "smooth", "2026-11-09 at 18:30"),
@@ -197,15 +197,15 @@ def test_a_wrong_phase_or_wall_is_asked_again(tmp_path: Path, program: Path) -> 
     assert "band pull:" not in (program / "program.yaml").read_text()
 
 
-def test_every_file_ends_with_the_editors_line_and_its_schema_is_there(
+def test_every_file_begins_with_the_editors_line_and_its_schema_is_there(
     tmp_path: Path, program: Path
 ) -> None:
     assert run(tmp_path, "new", "plan", "quiet", typed=typed(PLAN)).returncode == 0
     files = sorted(program.rglob("*.yaml"))
     assert len(files) == 7
     for file in files:
-        last = file.read_text().splitlines()[-1]
-        path = last.removeprefix("# yaml-language-server: $schema=")
+        first = file.read_text().splitlines()[0]
+        path = first.removeprefix("# yaml-language-server: $schema=")
         schema = json.loads((file.parent / path).read_text())
         assert schema["$schema"] == "http://json-schema.org/draft-07/schema#"
 

@@ -66,7 +66,7 @@ def test_it_says_which_line_speaks_and_which_rule_decides(tmp_path: Path) -> Non
     assert found
     source = (PLANS.parent / found[1]).read_text("utf-8").splitlines()
     assert source[int(found[2]) - 1].strip() == "- Send your knuckles up to the ceiling."
-    assert "    asks: pain now, scripts/check-in.yaml, line 4" in lines
+    assert "    asks: pain now, scripts/check-in.yaml, line 5" in lines
     assert re.search(r"    decides: stop\.screen \(asked\), plans/d-o\.yaml, line \d+", done.stdout)
 
 

@@ -67,5 +67,5 @@ def test_its_guides_and_its_editors_schemas_travel_with_it(installed: Path, tmp_
     assert shown.returncode == 0, shown.stderr
     assert shown.stdout.startswith("# Coach for the clinician")
     for file in (installed / "coach" / "dialogs").rglob("*.yaml"):
-        last = file.read_text("utf-8").splitlines()[-1]
-        assert (file.parent / last.partition("$schema=")[2]).is_file(), file
+        first = file.read_text("utf-8").splitlines()[0]
+        assert (file.parent / first.partition("$schema=")[2]).is_file(), file
