@@ -41,6 +41,12 @@ WORST_WORD: Final[dict[str, Value]] = {
     "thrown already": "no",
     "against usual": "worse",
     "waking ache": "joint",
+    "sore an hour after": "yes",
+    "sore next day": "yes",
+    "arm tired": "yes",
+    "sore in warm-up": "yes",
+    "sore after throw 15": "yes",
+    "sore at the end": "yes",
     "stop for today": "worse",
     "moves or later": "later",
     "throwing yesterday": "game",
@@ -398,7 +404,7 @@ class Oracle:
         elif kind is Kind.SAFETY_YES_NO:
             value = "yes"
         else:
-            low = kind in WORST_NUMBER_IS_LOW and fact != "sets since"
+            low = kind in WORST_NUMBER_IS_LOW and fact not in {"sets since", "throws done"}
             value = question.low if low else question.high
         heard = Heard(Action.ACCEPT, ((fact, value),))
         return Try(words_of(value), "value", Typed("-"), heard, ((fact, value),))

@@ -100,7 +100,7 @@ def compared(prescription: Prescription) -> frozenset[int]:
     high = prescription.reps.opening_high
     asked = {min(count, high) for _fraction, count in SETS if count}
     starts = {row.reps_from for row in ROWS_1979_LB}
-    return frozenset(starts | asked | {reps + 2 for reps in asked})
+    return frozenset(starts | asked)
 
 
 def rounded_down(most: float, load: Load, owned: tuple[Load, ...]) -> Load:

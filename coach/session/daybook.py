@@ -60,11 +60,12 @@ class Book(NamedTuple):
 
 def new_book(brief: Brief) -> Book:
     """An empty book for the day."""
-    return Book(brief)
+    return with_work_done(Book(brief))
 
 
 def keep(book: Book, before: State, event: Event, heard: Heard, after: State) -> Book:
     """The book after one event."""
+    sets = book.sets
     if isinstance(event, Typed):
         book = with_sets_said(with_answers(book, event, heard), before, heard)
         if before.missing and not before.aside:
@@ -80,7 +81,8 @@ def keep(book: Book, before: State, event: Event, heard: Heard, after: State) ->
         book = book._replace(ladders=ladders_used(after) if after.exercises_today else ())
     if after.thrown is not None:
         book = book._replace(thrown=after.thrown, thrown_at_s=at_s)
-    return with_work_done(with_dose_shown(book, after))
+    book = with_dose_shown(book, after)
+    return book if book.sets == sets else with_work_done(book)
 
 
 def with_sets_said(book: Book, before: State, heard: Heard) -> Book:

@@ -69,7 +69,7 @@ def reps(work: Work, count: float, owned: tuple[Load, ...] = ()) -> Work:
     """
     work = work._replace(
         short=work.short or count < work.dose.reps_low,
-        earned=earns(count, work.dose.reps_high),
+        earned=earns(count, work.table or work.dose.reps_high),
     )
     return by_its_row(work, count, owned) if work.table else work
 
@@ -93,7 +93,7 @@ def by_the_table(work: Work, drives: int, owned: tuple[Load, ...]) -> Work:
     """prog.dapre: each set its own reps and load, from today's working weight; `drives` 0: none."""
     dose = work.dose
     lines = dapre.set_lines(dose.load, (dose.reps_low, dose.reps_high), dose.sets, owned)
-    work = work._replace(set_number=0, later=lines, table=True, drives=drives)
+    work = work._replace(set_number=0, later=lines, table=dose.reps_high, drives=drives)
     return sets_on(work, 1)
 
 
@@ -205,7 +205,7 @@ def change_and_go_on(work: Work, station: Station) -> Stepped:
     dose = limits.gate(lower, station.prescription, station.exercise)
     lines = tuple(Line("say", text) for text in change_words(work.change, dose, station))
     work = work._replace(dose=dose, change="", stays_due=False, set_number=work.set_number + 1)
-    work = work._replace(later=(), table=False, drives=0)
+    work = work._replace(later=(), table=0, drives=0)
     return Stepped(at_the_set(work), lines=lines)
 
 

@@ -255,4 +255,5 @@ def named(decision: Decision, station: Station) -> Decision:
 
 def something_wants_up(brief: Brief) -> bool:
     """Whether any exercise would go up today, were the morning and the day quiet."""
-    return any(s.decision.outcome == "up" for s in standings(brief, morning_up=False, held=()))
+    found = brief.standings(morning_up=False, held=()).values()
+    return any(one.decision.outcome == "up" for one in found)

@@ -25,7 +25,8 @@ class Work(NamedTuple):
     (a hold runs), report (what the set was), rest, recheck (pain now before a changed set).
     `change` is what the next set will be changed by after pain. `fault` is the correction still
     open (-1 none), `fault_run` its sets in a row (to 3). `others_left` is how many exercises were
-    left today before this one (to 1). Where a table makes each set another one (`table`), `later` holds
+    left today before this one (to 1). Where a table makes each set another one, `table` is the
+    upper number of reps of the whole range (0: none), `later` holds
     the sets to come, `drives` the set whose reps drive the next weight (0 none), `drove` what it said.
     """
 
@@ -44,7 +45,7 @@ class Work(NamedTuple):
     earned: bool = False
     over: bool = False
     more: int = 0
-    table: bool = False
+    table: int = 0
     later: tuple[SetLine, ...] = ()
     drives: int = 0
     drove: Drove | None = None

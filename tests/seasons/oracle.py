@@ -2,8 +2,10 @@
 
 Law: nothing here asks a rule; every number comes from the plan or stands below with its reason. What
 is broken is told as `P5: ...`. Held here: P1 (over days), P2, P3, P4, P5 with lay-offs, P6's seven
-days, P7's end, P8's stop, P12, P14, and the spacing of exercises and throws. P9, P10, P11, P13 and
-P15 are promises of one prompt and are searched elsewhere.
+days, P7's end, P8's stop, P12, P14, and the spacing of exercises and throws; in `prompts` P8, P10,
+P11 and P13, in `thresholds` P15. What a season cannot show: P9 for all programs (it shows which
+lines of its own were reached over all seasons, and that no answer is refused), P8's pause (it
+belongs to the loop), and P15's "no other comparison is made"; those are the search's.
 """
 
 from __future__ import annotations
@@ -21,12 +23,17 @@ from coach.model.quantities import Dose
 from coach.model.turns import Offer, Throws
 from coach.rules.throwing import table_of
 from coach.session.table import ENDS, Stage
+from tests.seasons.prompts import corrected, tried_at_prompts
 from tests.seasons.season import Day, Step
+from tests.seasons.thresholds import off_by_one
 
 SLACK_H = 8  # hours a whole day may fall short by, since evenings differ
 ONE_DOWN_DAYS, FIRST_STEP_DAYS = 7, 14  # days off: one step down, the first step
 READ_BACK = 8  # a pain that is read back, and stops the day unless denied
 OVER_TOP = 2  # reps over the top that earn a step, two sessions running
+TABLE_REPS = 5  # Knight 1979: from 5 reps in the driving set the next session is heavier
+TABLE_RESULTS = {"good", "earned"}
+TABLE_STEP = {"lb": 5, "kg": 2.5}  # the smallest rise; plans here ask for at most 10 reps
 FREE = {"cuff", "shoulder blade", "trunk", "legs", "mobility"}
 
 
@@ -50,7 +57,10 @@ class Watch:
 
     def look(self, day: Day) -> list[str]:
         """Everything broken on this day."""
-        found = [*self._turns(day), *self._held(day), *self._ladders(day)]
+        missed = self.missed(day.opened_at.date())
+        found = [*off_by_one(day, self.records, missed)]
+        found += [*tried_at_prompts(day, len(self.records))]
+        found += [*self._turns(day), *self._held(day), *self._ladders(day)]
         found += [*self._spacing(day), *self._throwing(day), *self._asked(day), *self._sets(day)]
         self._keep(day)
         return found
@@ -62,6 +72,7 @@ class Watch:
         listed: set[str] = set()
         for step in day.steps:
             yield from self._step(day, step, over)
+            yield from corrected(step)
             if step.shown is not None:
                 listed |= {o.exercise for o in step.shown.offers if o.kind == "list"}
         if len(listed) > day.bound.plan.limits.exercises:
@@ -172,6 +183,9 @@ class Watch:
             yield f"P5: {name} goes up on a sore morning"
         if any(r.ended == "stopped" for r in last):
             yield f"P5: {name} goes up after a stop"
+        if line.dapre and axis == "load":
+            yield from self._by_the_table(day, name, line, last)
+            return
         earned = len(memory.earned) >= OVER_TOP and all(memory.earned[-OVER_TOP:])
         if axis != "range" and not earned:
             yield f"P5: {name} goes up in {axis} and did not earn it: {memory.earned}"
@@ -183,6 +197,23 @@ class Watch:
             felt = [f for r in last for d in r.done if d.exercise == name for f in d.felt]
             if any("pinch" in word for word in felt):
                 yield f"P5: {name} goes up in range after a pinch"
+
+    def _by_the_table(
+        self, day: Day, name: str, line: Prescription, last: list[DayRecord]
+    ) -> Iterator[str]:
+        """A table's rise: 5 clean reps in the set that drives, no pain over, one small step."""
+        done = [one for record in last for one in record.done if one.exercise == name]
+        was = self.memories[name].ladder.dose.load
+        now = dict(day.record.ladders)[name].dose.load
+        ceiling = day.bound.plan.pain.in_exercise
+        if len(done) != 1 or len(done[0].reps) < line.dapre:
+            yield f"P5: {name} goes up in load without its driving set"
+        elif done[0].reps[line.dapre - 1] < TABLE_REPS or done[0].result not in TABLE_RESULTS:
+            yield f"P5: {name} goes up in load after {done[0].reps} ({done[0].result})"
+        elif any(ceiling < pain < READ_BACK for pain in done[0].pains):
+            yield f"P5: {name} goes up in load after pain {done[0].pains}"
+        if now.amount > was.amount + TABLE_STEP[now.unit]:
+            yield f"P5: {name} goes from {was.words()} to {now.words()}"
 
     def _gap(
         self, day: Day, now: dict[str, Ladder], lines: dict[str, Prescription]

@@ -42,6 +42,8 @@ FAR = {  # about 12 zones away
     "Australia/Sydney": "Atlantic/Azores",
     "Asia/Kolkata": "America/Los_Angeles",
 }
+MILD = 0.02  # chance of a pain that is at a ceiling and not over it
+FIXES = 0.004  # chance at a prompt that an answer is put right
 GOOD_YES = frozenset({"plan is mine", "guardian here", "nothing here", "stand-in weight"})
 
 
@@ -143,7 +145,7 @@ def play(seed: int, days: int = DAYS) -> Iterator[Day]:
             if records and at <= datetime.fromisoformat(records[0].opened_at) + timedelta(hours=1):
                 continue
             if hold is not None and dice.random() < 0.3:
-                hold, lifted_at = None, at.isoformat()
+                hold, lifted_at = None, (at - timedelta(minutes=1)).isoformat()
             bound = [made for day, made in season.plans if day <= number][-1]
             history = past(tuple(records), hold, lifted_at)
             day = one_day(bound, history, at, dice, full=len(records) % EVERY_TURN == 0)
@@ -236,6 +238,8 @@ def heard_for(question: Question, state: State, mood: Mood, dice: random.Random)
         return Heard(Action.ESCALATE, group=dice.choice(list(Group)))
     if roll < mood.odd * 1.5:
         return Heard(Action.ACCEPT, command=Command.STOP)
+    if roll < mood.odd * 1.5 + FIXES and not state.aside:
+        return Heard(Action.ACCEPT, command=Command.FIX)
     if question.kind is Kind.LINE:
         parts = question.parts
         return Heard(Action.ACCEPT, tuple((p.fact, value(p, state, mood, dice)) for p in parts))
@@ -268,6 +272,8 @@ def chosen(question: Question, mood: Mood, dice: random.Random) -> Value:
         return question.choices if dice.random() < 0.9 else question.choices[1:]
     if question.kind is Kind.SET_FEEL and dice.random() > mood.hurts * 3:
         return "fine"
+    if question.fact.startswith("ache "):
+        return dice.choice(question.choices)
     dull = 0.93 if question.kind is Kind.THROWING else 0.8
     return question.choices[0] if dice.random() < dull else dice.choice(question.choices)
 
@@ -276,7 +282,8 @@ def pain(fact: str, mood: Mood, dice: random.Random) -> float:
     """A pain of 0 to 10, by what is asked."""
     chance = mood.morning if fact == "waking pain" else mood.hurts
     if dice.random() > chance:
-        return 0.0 if fact == "waking pain" else float(dice.choice((0, 0, 1)))
+        usual = (0, 0, 1) if dice.random() > MILD else (2,)
+        return 0.0 if fact == "waking pain" else float(dice.choice(usual))
     return float(dice.choice((1, 2, 3, 3, 4, 5, 6, 9) if fact == "pain in set" else (1, 1, 2, 3)))
 
 
@@ -295,4 +302,4 @@ def count(fact: str, state: State, dice: random.Random) -> float:
     if state.work is None or not fact.endswith("in set"):
         return 25.0
     top = state.work.dose.reps_high
-    return float(top + 2 if dice.random() < 0.92 else dice.choice((top, top + 1, top - 1, 2)))
+    return float(top + 2 if dice.random() < 0.92 else dice.choice((top, top + 1, top - 1, 4, 2)))

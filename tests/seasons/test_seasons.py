@@ -2,33 +2,51 @@
 
 from __future__ import annotations
 
-import shutil
 from collections import Counter
 from pathlib import Path
+from typing import NamedTuple
 
 import pytest
 
-from coach.texts.scenarios import read_scenario
+from coach.drivers import replay
+from coach.rules import dapre, pain, progression, readiness
+from coach.session import engine, ladders, questions
 from tests.seasons.oracle import Watch
-from tests.seasons.season import DAYS, PLANS, Day, play
-from tests.seasons.told import as_scenario
+from tests.seasons.prompts import reached, script_lines
+from tests.seasons.season import DAYS, Day, plan, play
+from tests.seasons.told import write_folder
 
 SEEDS = 30  # tests/bench/seasons.py plays 2,000
 
 
-def played(first: int, last: int) -> tuple[Counter[str], list[str]]:
-    """What happened in some seasons, and each broken promise with its day as a scenario."""
+class Broke(NamedTuple):
+    """The first day of a season on which promises broke, and which."""
+
+    seed: int
+    day: int
+    found: tuple[str, ...]
+
+
+def played(first: int, last: int) -> tuple[Counter[str], list[Broke]]:
+    """What happened in some seasons, script lines reached among it, and where promises broke."""
     seen: Counter[str] = Counter()
-    broken: list[str] = []
+    broken: list[Broke] = []
     for seed in range(first, last):
-        watch, before = Watch(), list[Day]()
-        for day in play(seed):
+        watch = Watch()
+        broke: Broke | None = None
+        for number, day in enumerate(play(seed)):
             found = watch.look(day)
-            before.append(day)
             seen.update(what_happened(day))
-            if found:
-                broken.append(as_scenario(seed, found, before))
+            if found and broke is None:
+                broke = Broke(seed, number, tuple(found))
+        broken += [broke] if broke else []
     return seen, broken
+
+
+def written(broke: Broke, folder: Path) -> Path:
+    """The season up to its broken day as a folder with a scenario; the scenario's path."""
+    days = [day for day, _n in zip(play(broke.seed), range(broke.day + 1), strict=False)]
+    return write_folder(folder, broke.seed, list(broke.found), days)
 
 
 def what_happened(day: Day) -> list[str]:
@@ -39,19 +57,19 @@ def what_happened(day: Day) -> list[str]:
         marks.append(f"threw step {record.threw.step}")
     if day.hold is not None:
         marks.append(f"stop {day.hold.code}")
-    return marks
+    return [*marks, *reached(day)]
 
 
 @pytest.fixture(scope="module", name="seasons")
-def all_seasons() -> tuple[Counter[str], list[str]]:
+def all_seasons() -> tuple[Counter[str], list[Broke]]:
     """All seeds of the suite, played once."""
     return played(0, SEEDS)
 
 
 def test_no_promise_breaks_on_any_day_of_any_season(
-    seasons: tuple[Counter[str], list[str]],
+    seasons: tuple[Counter[str], list[Broke]],
 ) -> None:
-    assert not seasons[1], "\n".join(seasons[1][:3])
+    assert seasons[1] == []
 
 
 @pytest.mark.parametrize(
@@ -59,7 +77,11 @@ def test_no_promise_breaks_on_any_day_of_any_season(
     [
         "prog.two_for_two up",
         "prog.range up",
+        "prog.dapre up",
+        "prog.dapre down",
         "prog.down down",
+        "ready.muscle_ache ache",
+        "ask waking ache",
         "pain.next_morning down",
         "layoff.gap down",
         "layoff.gap first step",
@@ -75,7 +97,7 @@ def test_no_promise_breaks_on_any_day_of_any_season(
     ],
 )
 def test_the_seasons_are_lively_enough_to_break_something(
-    seasons: tuple[Counter[str], list[str]], mark: str
+    seasons: tuple[Counter[str], list[Broke]], mark: str
 ) -> None:
     assert seasons[0][mark]
 
@@ -84,15 +106,59 @@ def test_the_same_seed_gives_the_same_season() -> None:
     assert [d.record for d in play(5, 40)] == [d.record for d in play(5, 40)]
 
 
-def test_a_broken_day_is_told_as_a_scenario_that_can_be_read(tmp_path: Path) -> None:
-    shutil.copytree(PLANS.parent, tmp_path / "try-arm")
-    file = tmp_path / "try-arm" / "broken.yaml"
-    days = [day for day, _n in zip(play(2), range(4), strict=False)]
-    file.write_text(as_scenario(2, ["P5: made up"], days) + "\n", encoding="utf-8")
-    scenario, findings = read_scenario(file)
-    assert scenario is not None, findings
-    assert len(scenario.days) == 4
-    assert sum(bool(day.talk) for day in scenario.days) >= 2
+def test_every_line_of_the_scripts_is_reached_in_some_season(
+    seasons: tuple[Counter[str], list[Broke]],
+) -> None:
+    lines = script_lines(plan("g-w"))
+    assert len(lines) > 15
+    assert [place for mark, place in lines.items() if not seasons[0][mark]] == []
+
+
+FAULTS = {
+    "a step after one good session": (progression, "SESSIONS_RUNNING", 1, "P5"),
+    "a step for one rep over the top": (progression, "EXTRA_REPS", 1, "P5"),
+    "a night of 5 h is not short": (readiness, "SHORT_NIGHT_H", 5, "P15"),
+    "waking pain 3 above usual": (pain, "UP_BY", 3, "P15"),
+    "a table that takes the larger rise": (
+        dapre,
+        "ROWS",
+        {
+            unit: (
+                *rows[:2],
+                *(row._replace(next_session=row.next_session[::-1]) for row in rows[2:]),
+            )
+            for unit, rows in dapre.ROWS.items()
+        },
+        "P5",
+    ),
+    "unclear counts as no pain": (questions, "WORST", {**questions.WORST, "pain now": 0.0}, "P10"),
+}
+
+
+@pytest.mark.parametrize("fault", FAULTS)
+def test_a_planted_fault_is_seen_and_its_scenario_fails_in_a_replay(
+    fault: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    where, name, value, promise = FAULTS[fault]
+    monkeypatch.setattr(where, name, value)
+    for module in (engine, ladders):
+        if hasattr(module, name):
+            monkeypatch.setattr(module, name, value)
+    broke = next(b for seed in range(60) for b in played(seed, seed + 1)[1])
+    assert any(words.startswith(promise) for words in broke.found)
+    file = written(broke, tmp_path / "season")
+    (result,) = replay.replay([file])
+    assert not result.findings
+    assert result.mismatches
+    assert replay.exit_code([result]) == 1
+
+
+def test_a_season_without_a_fault_plays_again_word_for_word(tmp_path: Path) -> None:
+    file = written(Broke(3, 25, ("P0: made up for a test",)), tmp_path / "season")
+    (result,) = replay.replay([file])
+    missed = [one.expected for one in result.mismatches]
+    assert len(missed) == 1, missed
+    assert missed[0].startswith("never ")
 
 
 def test_a_season_is_120_days() -> None:

@@ -208,3 +208,11 @@ def test_a_match_tomorrow_and_a_sore_morning_bring_no_rise() -> None:
 def test_a_new_plan_version_with_another_dose_takes_over_no_rise() -> None:
     record = first().say(*TO_THE_THIRD, "10, pain 0", "8, pain 0").record()
     assert next_load(record, load=HOME[1], load_cap=HOME[2], lighter=(HOME[0],)) <= 15
+
+
+@pytest.mark.parametrize(("reps", "earned"), [("8", False), ("11", False), ("12", True)])
+def test_where_only_light_sets_are_left_two_over_the_whole_range_earn_a_step(
+    reps: str, earned: bool
+) -> None:
+    two = first(sets=axis(2)).say("10, pain 0", f"{reps}, pain 0")
+    assert (two.record().done[0].result == "earned") is earned
