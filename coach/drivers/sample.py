@@ -25,6 +25,9 @@ def moved_to(bound: Bound, today: date) -> Bound:
         phase_opened=phase._replace(day=_moved(phase.day, by)),
         opened=tuple(lock._replace(day=_moved(lock.day, by)) for lock in plan.opened),
         throwing_line=line and line._replace(cleared=_moved(line.cleared, by)),
+        surgery=_moved(plan.surgery[:10], by) + plan.surgery[10:]
+        if plan.surgery[:4].isdigit()
+        else plan.surgery,
     )
     return bound._replace(plan=moved)
 

@@ -65,6 +65,8 @@ def take_count(state: State, fact: str, pitches: float) -> State:
     brief, line = state.brief, line_of(state.brief)
     if line is None:
         return state
+    if fact == "pitches today":
+        state = with_wall(state, rules.pitched_today(pitches, catches="catcher" in line.positions))
     if not pitches > 0:
         return state._replace(game_yesterday=state.game_yesterday and fact != "pitches yesterday")
     day = brief.today - timedelta(days=DAYS_BACK[fact])
@@ -73,13 +75,9 @@ def take_count(state: State, fact: str, pitches: float) -> State:
     outing = Outing(day.isoformat(), None, days_off, over)
     told = Happening("pitched", f"{fact}|{outing.day}|{days_off}|{int(over)}")
     state = state._replace(happened=(*state.happened, told))
-    state = shut(state, rules.may_throw_after((outing,), brief.today), (outing,))
-    if over:
-        state = over_noted(state._replace(no_step=True))
-    if fact == "pitches today":
-        decision = rules.pitched_today(pitches, catches="catcher" in line.positions)
-        state = with_wall(state, decision)
-    return state
+    if days_off:
+        state = shut(state, rules.may_throw_after((outing,), brief.today), (outing,))
+    return over_noted(state._replace(no_step=True)) if over else state
 
 
 def shut(state: State, decision: Decision, outings: tuple[Outing, ...]) -> State:
