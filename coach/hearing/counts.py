@@ -29,6 +29,7 @@ if TYPE_CHECKING:
 _REPS: Final = word_set("reps rep holds hold throws throw pitches pitch times clean good done")
 # In a count where more is worse: words that leave its upper end open, and other things' numbers.
 _OPEN_ENDED: Final = word_set("over above more least plus upwards beyond past almost nearly")
+_NONE: Final = word_set("none nothing no not any zero")
 _THINGS: Final = word_set("inning innings game games batters strikes hits runs outs pitches throws")
 _LAST: Final = {"pitches": "pitch", "innings": "inning"}
 _UNITS: Final[dict[str, frozenset[str]]] = {
@@ -96,6 +97,8 @@ def read_most(text: str, words: Sequence[Word], question: Question) -> Read:
     found = named or found
     values = sorted({n.value for n in found})
     texts = {word.text for word in words}
+    if not found and texts <= _NONE | unit and texts & _NONE:
+        return Read(0.0, tuple(range(len(words))))
     one_range = len(found) == 2 and found[1].first - found[0].last <= 2  # noqa: PLR2004  its two ends
     if not found or (len(found) > 1 and not one_range) or texts & _OPEN_ENDED:
         return UNCLEAR

@@ -13,7 +13,7 @@ from coach.model.decisions import Refusal
 from coach.model.flags import Section, Tier
 from coach.model.program import Bound, Exercise, Plan, Prescription, Version
 from coach.model.quantities import Dose
-from coach.model.throws import part_words
+from coach.model.throws import OWN_STEPS, part_words
 from coach.pages.paper import element, listed, whole_page
 from coach.rules.dapre import driving_set, set_lines
 from coach.rules.dosing import opening_dose, versions_to_pick
@@ -268,11 +268,15 @@ def _throwing(plan: Plan) -> str:
     else:
         words = (
             f"Opened by {line.who} on {_day(line.cleared)}: steps {line.from_step} to "
-            f"{line.most_step} of the table {line.table}. {_first_step(plan)}"
+            f"{line.most_step} of {_table_words(line.table)}. {_first_step(plan)}"
             "Throw only what Coach shows that day. "
             f"Over pain {plan.pain.in_throwing:g} of 10: stop throwing."
         )
     return f'<section class="together">\n<h2>Throwing</h2>\n{element("p", words)}</section>\n'
+
+
+def _table_words(table: str) -> str:
+    return "your clinician's own table" if table == OWN_STEPS else f"the table {table}"
 
 
 def _first_step(plan: Plan) -> str:

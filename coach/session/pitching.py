@@ -76,7 +76,8 @@ def take_count(state: State, fact: str, pitches: float) -> State:
     told = Happening("pitched", f"{fact}|{outing.day}|{days_off}|{int(over)}")
     state = state._replace(happened=(*state.happened, told))
     if days_off:
-        state = shut(state, rules.may_throw_after((outing,), brief.today), (outing,))
+        decision = rules.may_throw_after((outing,), brief.today)
+        state = shut(state, decision, (*outings_known(brief), outing))
     return over_noted(state._replace(no_step=True)) if over else state
 
 
@@ -85,8 +86,9 @@ def shut(state: State, decision: Decision, outings: tuple[Outing, ...]) -> State
     if decision.outcome != "rest":
         return state
     again = day_words(rules.first_day_free(outings, state.brief.today))
+    state = with_wall(state, decision)
     told = (*state.told, Line("say", f"First day to pitch again: {again}."))
-    return with_wall(state._replace(told=told, pitched=True), decision)
+    return state._replace(told=told, pitched=True)
 
 
 def over_noted(state: State) -> State:

@@ -165,6 +165,7 @@ def test_rest_days_pass_a_leap_day_and_a_year_end() -> None:
     assert first_day_again(date(2026, 12, 30), 1) == date(2027, 1, 1)
 
 
+@pytest.mark.hazard("H-23")
 def test_monday_and_three_rest_days_keep_the_throws_shut_until_friday() -> None:
     outings = (Outing("2026-11-09", 60, rest_days(12, 60)),)
     for day, outcome in ((10, "rest"), (11, "rest"), (12, "rest"), (13, "may")):

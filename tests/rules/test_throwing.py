@@ -85,6 +85,7 @@ def test_a_class_fits_only_a_table_of_21_steps_in_throws(
         assert got.rule == "throw.class"
 
 
+@pytest.mark.hazard("H-20")
 @pytest.mark.parametrize("table", ["youth 8 steps", "updated 45 steps", "tennis 21 steps"])
 def test_a_class_with_a_published_table_clears_nothing(plan: Plan, table: str) -> None:
     line = LINE._replace(table=table, class_name="C")

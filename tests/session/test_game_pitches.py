@@ -75,6 +75,7 @@ def test_light_throws_and_a_bullpen_are_not_counted() -> None:
 
 
 # 17 years: 30/31, 45/46, 60/61 and 75/76 are the editions' edges (the larger rest of the two).
+@pytest.mark.hazard("H-23")
 @pytest.mark.parametrize(
     ("pitches", "days_off"),
     [("30", 0), ("31", 1), ("45", 1), ("46", 2), ("60", 2), ("61", 3), ("75", 3), ("76", 4)],
@@ -96,6 +97,7 @@ def test_over_the_cap_is_noted_and_holds_the_step(pitches: str, over: bool) -> N
     assert ("More game pitches" in " ".join(day.record().notes)) is over
 
 
+@pytest.mark.hazard("H-23")
 def test_unclear_twice_is_the_most_rest_and_is_kept() -> None:
     day = counted(pitcher(), GAME_YESTERDAY, "a lot", "over 50")
     assert kept(day) == (Outing(YESTERDAY, None, 4, True),)
@@ -109,6 +111,7 @@ def test_no_pitch_in_the_game_asks_for_no_day_off() -> None:
     assert not day.state.pitched
 
 
+@pytest.mark.hazard("H-23")
 @pytest.mark.parametrize(("days_ago", "rests"), [(3, True), (4, False)])
 def test_the_days_off_hold_the_plans_throws_until_they_are_over(days_ago: int, rests: bool) -> None:
     outing = Outing((MONDAY.date() - timedelta(days=days_ago)).isoformat(), 61, 3)

@@ -86,6 +86,7 @@ def test_a_clean_day_shows_the_step_and_moves_up() -> None:
     assert (kept.step, kept.throws, kept.state.planned) == (1, 30, 2)
 
 
+@pytest.mark.hazard("H-22")
 def test_soreness_after_throw_15_ends_it_with_two_days_of_rest() -> None:
     day = after_the_exercises(cleared(threw(3, ThrowState(3, 2)))).say(
         "no", "no", "no", "0", "no", "yes", "no", "0"
@@ -103,6 +104,7 @@ def test_sore_the_day_after_last_time_means_no_throws_today() -> None:
     assert not [t for turn in day.turns for t in turn.throws]
 
 
+@pytest.mark.hazard("H-22")
 def test_a_tired_arm_does_not_throw() -> None:
     assert after_the_exercises(cleared()).say("yes").state.stage is Stage.CLOSE
 
@@ -123,6 +125,7 @@ def test_a_sharp_pain_on_throwing_waits_for_the_clinician() -> None:
     assert kept is not None, "throws that were shown count, also on a stop"
 
 
+@pytest.mark.hazard("H-22")
 def test_a_second_step_down_running_goes_to_the_clinician() -> None:
     down = ThrowState(2, 3, 0, 1)
     day = after_the_exercises(cleared(threw(3, down))).say(
@@ -171,6 +174,7 @@ def test_the_plans_last_step_is_never_passed() -> None:
     assert kept.state.planned == 3
 
 
+@pytest.mark.hazard("H-22")
 def test_unclear_soreness_counts_as_sore() -> None:
     day = after_the_exercises(cleared()).say("no", "0", "no", "hm", "hm")
     assert day.name == "sharp or deep"
@@ -212,6 +216,7 @@ def to_the_throws(day: Talk) -> Talk:
     return day.say("no", "0")
 
 
+@pytest.mark.hazard("H-22")
 @pytest.mark.parametrize(("pain", "throws"), [("0", True), ("1", False)])
 def test_pain_over_the_plans_ceiling_before_the_first_throw_ends_it(
     pain: str, throws: bool
