@@ -88,12 +88,13 @@ def new(options: argparse.Namespace) -> int:
 
 def guide(options: argparse.Namespace) -> int:
     """`coach guide TOPIC`: how to begin, and the reference."""
+    from coach.drivers.in_window import guide_in_window
     from coach.journal.trouble import Trouble
     from coach.texts import guides
     from coach.texts.margin import did_you_mean
 
     if options.name is None:
-        return give(guides.guide(options.topic), None)
+        return give(guide_in_window(guides.guide(options.topic)), None)
     page = guides.finding_page(options.name) if options.topic == "findings" else ""
     if not page:
         from coach.texts.catalogue import CHECKS
@@ -101,7 +102,7 @@ def guide(options: argparse.Namespace) -> int:
 
         near = did_you_mean(options.name, CHECKS)
         raise Trouble(f'There is no finding "{visible(options.name)}".{near}', USAGE)
-    return give(f"{page.rstrip()}\n", None)
+    return give(guide_in_window(f"{page.rstrip()}\n"), None)
 
 
 def preview(options: argparse.Namespace) -> int:

@@ -9,6 +9,7 @@ from __future__ import annotations
 import sys
 from typing import TYPE_CHECKING, Final
 
+from coach.drivers.in_window import in_window
 from coach.journal.incoming import text_of
 from coach.journal.outgoing import write_whole
 from coach.journal.trouble import Trouble
@@ -32,7 +33,7 @@ class WentBack(Exception):
 
 def say(words: str) -> None:
     """One line to the clinician."""
-    sys.stdout.write(f"{words}\n")
+    sys.stdout.write(f"{in_window(words)}\n")
     sys.stdout.flush()
 
 
@@ -58,7 +59,7 @@ class Talk:
         self._marks = []
 
     def question(self) -> None:
-        """A question begins here; `back` and a refused answer come back to it."""
+        """A question begins here; `back` comes back to it."""
         self._marks.append(self._next)
 
     def line(self) -> str:
@@ -73,11 +74,10 @@ class Talk:
         self._next += 1
         return line
 
-    def refuse(self) -> None:
-        """The answer to this question was refused: it and whatever was kept behind it go."""
-        self._lines = self._lines[: self._marks[-1]]
-        self._next = len(self._lines)
-        self._marks.pop()
+    def forget(self) -> None:
+        """The line just taken is refused: it goes, and whatever was kept behind it."""
+        self._next -= 1
+        del self._lines[self._next :]
         self._save()
 
     def done(self) -> None:

@@ -117,17 +117,13 @@ def asked_through(talk: Talk, questions: Questions, kind: str, check: Check) -> 
 
 
 def _part(talk: Talk, asked: Asked, parts: list[Part], kind: str, check: Check) -> Part:
-    """The answer to one question, asked again until its own lines are without an error."""
-    while True:
-        part = Part(asked, _answers(talk, asked))
-        if not part.answers or asked.given:
-            return part
-        draft = _text([*parts, part], kind)
-        wrong = _on_lines_of(draft, len(parts), check(draft.text))
-        if not wrong:
-            return part
-        talk.refuse()
-        _show(wrong)
+    """The answer to one question, each line of it taken only without an error of its own."""
+
+    def wrong(answers: tuple[str, ...]) -> list[Finding]:
+        draft = _text([*parts, Part(asked, answers)], kind)
+        return _on_lines_of(draft, len(parts), check(draft.text))
+
+    return Part(asked, _answers(talk, asked, wrong))
 
 
 def _text(parts: list[Part], kind: str) -> Draft:
@@ -174,7 +170,12 @@ def _mended(talk: Talk, parts: list[Part], kind: str, check: Check) -> Draft:
             talk.question()
             talk.line()
         for number in again:
-            parts[number] = Part(parts[number].asked, _answers(talk, parts[number].asked))
+            parts[number] = Part(parts[number].asked, _answers(talk, parts[number].asked, _any))
+
+
+def _any(_answers: tuple[str, ...]) -> list[Finding]:
+    """No objection; the whole is looked at next."""
+    return []
 
 
 def _whose(draft: Draft, findings: list[Finding]) -> list[int]:
@@ -183,7 +184,9 @@ def _whose(draft: Draft, findings: list[Finding]) -> list[int]:
     return sorted({draft.owner[line - 1] for line in lines if draft.owner[line - 1] >= 0})
 
 
-def _answers(talk: Talk, asked: Asked) -> tuple[str, ...]:
+def _answers(
+    talk: Talk, asked: Asked, wrong: Callable[[tuple[str, ...]], list[Finding]]
+) -> tuple[str, ...]:
     if asked.given:
         return asked.given
     talk.question()
@@ -191,14 +194,27 @@ def _answers(talk: Talk, asked: Asked) -> tuple[str, ...]:
     found: list[str] = []
     while True:
         typed = talk.line()
-        if typed:
-            found.append(typed)
-        if typed and not asked.many:
-            return (typed,)
         if not typed and (found or asked.optional):
             return tuple(found)
-        if not typed:
-            say("This line is needed. Type it, or end with Ctrl-D:")
+        findings = wrong((*found, typed)) if typed else []
+        if findings or not typed:
+            talk.forget()
+            _show(findings)
+            say(_again(asked, found, needed=not typed))
+            continue
+        found.append(typed)
+        if not asked.many:
+            return (typed,)
+
+
+def _again(asked: Asked, found: list[str], *, needed: bool) -> str:
+    """What to type after a line that was not taken."""
+    if needed:
+        return "This line is needed. Type it, or end with Ctrl-D:"
+    if not asked.many:
+        return f"{asked.words.strip()}:"
+    kept = f"{len(found)} taken so far. " if found else ""
+    return f"That line is not taken. {kept}Type it in another way, or Enter when done:"
 
 
 def _show(findings: list[Finding]) -> None:
@@ -246,7 +262,7 @@ def _phases_for(program: Program, name: str, talk: Talk) -> tuple[str, ...]:
         strange = next((one for one in named if one not in known), "")
         if not strange:
             return named
-        talk.refuse()
+        talk.forget()
         say(f'  There is no phase "{visible(strange)}".{did_you_mean(strange, known)}')
 
 
@@ -264,7 +280,7 @@ def _walled(program: str, name: str, draft: Draft, folder: Path, talk: Talk) -> 
         wrong = [one for one in found if one.id.startswith(("wall.", "value."))]
         if not wrong:
             return text
-        talk.refuse()
+        talk.forget()
         _show(wrong)
 
 

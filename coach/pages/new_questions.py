@@ -48,9 +48,9 @@ def exercise_questions(tongues: Tongues) -> Questions:
     yield Asked("One side or both sides", "works: {}")
     yield Asked("Counted in reps or holds", "counted in: {}")
     (load,) = yield Asked("Load: dumbbell, band, ball or none", "load: {}")
-    wanted = "" if load == "none" else f" (at least: {load})"
+    wanted = "Enter for nothing" if load == "none" else f"at least: {load}"
     gear = yield Asked(
-        f"What it needs, with commas; Enter for nothing{wanted}",
+        f"What it needs, with commas; {wanted}",
         "equipment: {}",
         optional=load == "none",
     )

@@ -210,6 +210,17 @@ def test_every_file_begins_with_the_editors_line_and_its_schema_is_there(
         assert schema["$schema"] == "http://json-schema.org/draft-07/schema#"
 
 
+def test_a_refused_sentence_of_a_list_takes_no_other_with_it(tmp_path: Path, program: Path) -> None:
+    answers = [line.replace("band row", "long row") for line in ROW]
+    place = answers.index("Step back until it pulls.")
+    answers[place:place] = ["Do five reps now."]
+    done = run(tmp_path, "new", "exercise", "quiet", typed=typed(answers))
+    assert done.returncode == 0, done.stdout
+    assert "1 taken so far." in done.stdout
+    text = (program / "exercises" / "long-row.yaml").read_text()
+    assert "belt height.\n  - Step back until it pulls.\n" in text
+
+
 def test_a_second_language_is_asked_for_sentence_by_sentence(tmp_path: Path) -> None:
     both = ["English, Spanish", *SWINGS[:6], "Lean on a table.", "", "Apoya la mano.", ""]
     both += ["Sway from foot to foot.", "", "Pasa de un pie al otro.", ""]
