@@ -314,29 +314,34 @@ def _under_age(athlete: str, runs: str) -> bool:
 
 
 def _throwing() -> Questions:
-    """The clearance; the published tables are named, any other is the clinician's own."""
-    (line,) = yield Asked(
+    """The clinician's own table, where there is one; then the clearance."""
+    yield from _own_steps()
+    yield Asked(
         f"Throwing: not cleared, or as: cleared DATE by WHO, TABLE, from step N, at most step N, "
-        f"apart N days. Tables: {', '.join(STEP_TABLES)}. Any other sport or table: {OWN_STEPS}",
+        f"apart N days. Tables: {', '.join(STEP_TABLES)}; your own: {OWN_STEPS}",
         "throwing: {}",
     )
-    if OWN_STEPS not in line:
-        return
+
+
+def _own_steps() -> Questions:
+    """For any sport or table that is not published: what is counted, then step by step."""
     where = ("throwing steps:",)
-    yield Asked(
-        f"Your own table. What it counts: {', '.join(UNITS)}",
+    unit = yield Asked(
+        f"Your own table of steps (any other sport): what it counts ({', '.join(UNITS)}); Enter if "
+        "there is none",
         "  counted in: {}",
         where,
         "Your clinician's table goes here, every step in order, from step 1.",
+        optional=True,
     )
     number = 1
-    while True:
+    while unit:
         form = "as: 10 throws at 12 m, 10 throws at 18 m"
         said = yield Asked(
-            f"Step {number}, {form}; Enter when done",
+            f"Step {number}, {form}{'; Enter when done' if number > 1 else ''}",
             f"  step {number}: {{}}",
             where,
-            optional=True,
+            optional=number > 1,
         )
         if not said:
             return

@@ -42,8 +42,8 @@ def read_own_steps(fields: Fields) -> StepTable | None:
         sound = _in_order(pair.key, len(steps) + 1, fields.margin) and step is not None and sound
         steps.append(step or ThrowStep(()))
     if not steps:
-        what = "The table has no step."
-        fields.margin.note("steps.none", tree.place, what, "step 1: NUMBER throws at NUMBER m")
+        what = 'The table of throwing steps has no line "step 1".'
+        fields.margin.note("key.missing", tree.place, what, "step 1: NUMBER throws at NUMBER m")
     if len(used) > 1:
         what = "Some distances are in metres, others in feet."
         fields.margin.note("steps.mixed", tree.place, what)

@@ -57,7 +57,7 @@ PLAN = [
     *("112, ambulance", "555 0199, day and night", ""),
     *("555 0134, M. Aalto, weekdays 8 to 17", "by word, in person"),
     *("usual 1, to start 3, in exercise 2, gentle 4, in throwing 0",),
-    *("exercises 4, minutes 30, sessions a week 4", "light band, towel", "", "not cleared", ""),
+    *("exercises 4, minutes 30, sessions a week 4", "light band, towel", "", "", "not cleared", ""),
     *("2 only", "8 to 12, up by 1, at most 15", "light band only"),  # band row
     *("to your side, up after 56 days, at most past your side", "two feet", "reps, range"),
     *("lower for 3 s", "60 s", "2 days", ""),
@@ -277,3 +277,26 @@ def test_letters_that_hide_do_not_reach_a_file(tmp_path: Path, program: Path) ->
     assert done.returncode == 0, done.stdout
     assert "\x1b" not in done.stdout
     assert (program / "exercises" / "long-row.yaml").is_file()
+
+
+def test_a_plan_for_another_sport_is_asked_for_its_own_steps(tmp_path: Path, program: Path) -> None:
+    at = PLAN.index("not cleared")
+    own = [
+        *("passes", "10 passes at 6 m", "10 passes at 6 m, 10 passes at 9 m", ""),
+        "cleared 2026-11-06 by M. Aalto, own steps, from step 1, at most step 2, apart 2 days",
+    ]
+    lines = [*PLAN[: at - 1], *own, *PLAN[at + 1 :]]
+    done = run(tmp_path, "new", "plan", program.name, typed=typed(lines))
+    assert done.returncode == 0, done.stdout + done.stderr
+    (plan,) = (program / "plans").glob("*.yaml")
+    assert "  step 2: 10 passes at 6 m, 10 passes at 9 m\n" in plan.read_text("utf-8")
+    assert check_paths([program]) == []
+
+
+def test_a_pitchers_plan_is_asked_which_pitch_limits_count(tmp_path: Path, program: Path) -> None:
+    lines = [line.replace("javelin", "baseball pitcher") for line in PLAN]
+    at = lines.index("not cleared") + 1
+    lines = [*lines[:at], "pitcher, 2015 edition, later edition", *lines[at:]]
+    done = run(tmp_path, "new", "plan", program.name, typed=typed(lines))
+    assert done.returncode == 0, done.stdout + done.stderr
+    assert check_paths([program]) == []

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date, timedelta
+from itertools import product
 
 import pytest
 
@@ -392,6 +393,24 @@ ROWS = [
 @pytest.mark.parametrize(("sore", "follows"), ROWS)
 def test_each_row_of_the_soreness_table(sore: Sore, follows: NextThrow) -> None:
     assert soreness(sore)[0] == follows
+
+
+def alone(sore: Sore) -> NextThrow:
+    """What a single yes asks for, written out again: Axe's rows, and the three that were set here."""
+    if sore.after_15 or sore.late or sore.over_the_ceiling:
+        return STOP
+    if sore.over_an_hour or sore.next_day:
+        return NONE
+    return REPEAT if sore.in_warm_up else THROW
+
+
+@pytest.mark.parametrize("said", list(product((False, True), repeat=6)))
+def test_of_all_rows_that_fit_the_most_cautious_counts(said: tuple[bool, ...]) -> None:
+    # stop before rest, more rest before less, a lower step before a higher one
+    singles = [Sore(*(n == at for n in range(6))) for at, yes in enumerate(said) if yes]
+    caution = {STOP: 3, NONE: 2, REPEAT: 1, THROW: 0}
+    most = max((alone(one) for one in singles), key=caution.__getitem__, default=THROW)
+    assert soreness(Sore(*said))[0] == most
 
 
 def test_late_soreness_says_that_the_row_was_set_here() -> None:
