@@ -4,7 +4,11 @@ from __future__ import annotations
 
 import ast
 
+from tests.bench.mutants import CORE, argued
+from tests.hazards.marked import ROOT
 from tests.hazards.mutating import mutants
+
+AT_MOST = 10  # survivors that may be argued; set here
 
 SOURCE = """
 def over(pain, limit):
@@ -38,3 +42,15 @@ def test_every_mutant_is_another_program_that_can_be_read() -> None:
     assert plain not in made
     for source in made:
         compile(source, "mutant", "exec")
+
+
+def test_what_is_argued_is_little_and_each_is_a_mistake_that_can_still_be_made() -> None:
+    can_be_made = {
+        f"{rule}: {one.what}"
+        for rule in CORE
+        for one in mutants((ROOT / "coach" / "rules" / f"{rule}.py").read_text("utf-8"))
+    }
+    reasons = argued()
+    assert 0 < len(reasons) <= AT_MOST
+    assert set(reasons) <= can_be_made
+    assert all(len(why.split()) > 5 for why in reasons.values())

@@ -72,6 +72,7 @@ THROWING: dict[str, Happens] = {
 }
 
 
+@pytest.mark.hazard("H-01")
 @pytest.mark.parametrize("throwing", THROWING)
 def test_half_a_year_stays_inside_the_budget_on_every_weekly_pattern(throwing: str) -> None:
     means = []
@@ -85,6 +86,7 @@ def test_half_a_year_stays_inside_the_budget_on_every_weekly_pattern(throwing: s
     print(f"{throwing}: mean {min(means):.2f} to {max(means):.2f} answers")
 
 
+@pytest.mark.hazard("H-01")
 @pytest.mark.parametrize("seed", range(5))
 def test_short_nights_now_and_then_stay_inside_seven_answers(seed: int) -> None:
     for pattern in PATTERNS:
@@ -94,6 +96,7 @@ def test_short_nights_now_and_then_stay_inside_seven_answers(seed: int) -> None:
         assert max(waits) <= 7, pattern
 
 
+@pytest.mark.hazard("H-01")
 def test_with_surgery_in_the_plan_a_day_has_at_most_one_answer_more() -> None:
     for pattern in PATTERNS:
         counts, waits = zip(
@@ -103,28 +106,33 @@ def test_with_surgery_in_the_plan_a_day_has_at_most_one_answer_more() -> None:
         assert max(waits) <= 7, pattern
 
 
+@pytest.mark.hazard("H-01")
 def test_six_quiet_sessions_a_week_cost_four_answers_each() -> None:
     counts = [count for count, _ in season((0, 1, 2, 3, 4, 5), never, never)]
     assert set(counts) == {4}
 
 
+@pytest.mark.hazard("H-01")
 def test_three_sessions_a_week_all_after_throwing_cost_6_3_on_average() -> None:
     counts = [count for count, _ in season((0, 2, 4), always, never)]
     assert sum(counts) / len(counts) == pytest.approx(6.3, abs=0.05)
 
 
+@pytest.mark.hazard("H-01")
 @pytest.mark.parametrize("why", ["fell", "lifted", "new_plan", "away_7"])
 def test_a_fall_or_a_lifted_stop_costs_eight_answers(why: str) -> None:
     today = START + timedelta(days=1)
     assert answers(alone_today(facts(today, ALL_DAYS, **{why: True}))) == 8
 
 
+@pytest.mark.hazard("H-01")
 def test_a_good_day_costs_four_answers_and_one_after_throwing_six() -> None:
     today = START + timedelta(days=1)
     assert answers(alone_today(facts(today, ALL_DAYS))) == 4
     assert answers(alone_today(facts(today, ALL_DAYS, threw=True))) == 6
 
 
+@pytest.mark.hazard("H-01")
 def test_on_irregular_days_every_section_was_asked_within_seven_days_before_a_set() -> None:
     days = random.Random(7)
     for _ in range(200):

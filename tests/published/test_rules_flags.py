@@ -22,6 +22,7 @@ TIERS = {
 }
 
 
+@pytest.mark.hazard("H-01")
 @pytest.mark.parametrize("tier", Tier)
 def test_each_sign_has_the_tier_of_the_table(tier: Tier) -> None:
     assert {flag.id for flag in FLAGS.values() if flag.tier is tier} == set(TIERS[tier].split())
@@ -45,6 +46,7 @@ LATEST = [
 ]
 
 
+@pytest.mark.hazard("H-01")
 @pytest.mark.parametrize(("flag", "latest", "source"), LATEST)
 def test_no_sign_waits_longer_than_its_source_allows(flag: str, latest: Tier, source: str) -> None:
     order = list(Tier)
@@ -53,6 +55,7 @@ def test_no_sign_waits_longer_than_its_source_allows(flag: str, latest: Tier, so
 
 # Dick and Diehl 2014: no training at 38 C (100.4 F) and above; other sources say 38.3 C, the lower
 # one is used. 38 C is 100.4 F exactly: 38 * 9 / 5 + 32.
+@pytest.mark.hazard("H-01")
 @pytest.mark.parametrize("flag", ["B11", "S03"])
 def test_fever_is_asked_at_38_c_in_both_units_and_both_wordings(flag: str) -> None:
     assert pytest.approx(100.4) == 38 * 9 / 5 + 32
@@ -75,6 +78,7 @@ SIGNS = [
 ]
 
 
+@pytest.mark.hazard("H-01")
 @pytest.mark.parametrize(("flag", "words", "source"), SIGNS)
 def test_a_question_names_the_signs_of_its_source(flag: str, words: str, source: str) -> None:
     question = FLAGS[flag].question.lower()

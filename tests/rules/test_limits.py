@@ -27,6 +27,7 @@ def pounds(amount: float) -> Load:
     return Load("dumbbell", amount, "lb")
 
 
+@pytest.mark.hazard("H-02")
 def test_a_dose_inside_the_caps_comes_back_equal(row: Exercise, line: Prescription) -> None:
     assert gate(DOSE, line, row) == DOSE
 
@@ -62,6 +63,7 @@ def test_each_axis_is_held_to_its_cap(
         assert got == DOSE._replace(range_index=index, range_step=row.ranges[index].name)
 
 
+@pytest.mark.hazard("H-02")
 @pytest.mark.parametrize(("cap", "index"), [(0, 0), (1, 1), (2, 2), (9, 2)])
 def test_range_stops_at_the_plans_step_and_at_the_longest(
     row: Exercise, line: Prescription, cap: int, index: int
@@ -72,16 +74,19 @@ def test_range_stops_at_the_plans_step_and_at_the_longest(
     assert (got.range_index, got.range_step) == (index, row.ranges[index].name)
 
 
+@pytest.mark.hazard("H-02")
 def test_without_a_range_line_the_shortest_step_is_shown(row: Exercise, line: Prescription) -> None:
     got = gate(DOSE._replace(range_index=2), line._replace(range=None), row)
     assert (got.range_index, got.range_step) == (0, "short")
 
 
+@pytest.mark.hazard("H-02")
 def test_an_exercise_without_ranges_shows_none(row: Exercise, line: Prescription) -> None:
     got = gate(DOSE, line, row._replace(ranges=()))
     assert (got.range_index, got.range_step) == (0, "")
 
 
+@pytest.mark.hazard("H-02")
 @pytest.mark.parametrize(("held", "shown"), [(30, 30), (31, 30), (5, 5)])
 def test_a_hold_is_held_to_its_cap(
     row: Exercise, line: Prescription, held: int, shown: int
@@ -108,6 +113,7 @@ def test_a_weight_over_the_cap_becomes_the_cap_in_either_unit(
     assert gate(DOSE._replace(load=asked), weighed, row).load == shown
 
 
+@pytest.mark.hazard("H-02")
 @pytest.mark.parametrize(("strength", "shown"), [("light", "light"), ("heavy", "medium")])
 def test_a_band_over_the_cap_becomes_the_cap(
     row: Exercise, line: Prescription, strength: str, shown: str
@@ -117,6 +123,7 @@ def test_a_band_over_the_cap_becomes_the_cap(
     assert got.load == Load("band", strength=shown)
 
 
+@pytest.mark.hazard("H-02")
 @pytest.mark.parametrize("other", [pounds(1), Load("none"), Load("band", 1.0, "kg")])
 def test_a_load_that_cannot_be_compared_becomes_the_plans_own(
     row: Exercise, line: Prescription, other: Load
@@ -124,6 +131,7 @@ def test_a_load_that_cannot_be_compared_becomes_the_plans_own(
     assert gate(DOSE._replace(load=other), line, row).load == BAND
 
 
+@pytest.mark.hazard("H-02")
 def test_a_plans_own_load_under_its_cap_is_not_raised_to_it(
     row: Exercise, line: Prescription
 ) -> None:
@@ -131,11 +139,13 @@ def test_a_plans_own_load_under_its_cap_is_not_raised_to_it(
     assert gate(DOSE._replace(load=pounds(1)), higher, row).load == BAND
 
 
+@pytest.mark.hazard("H-02")
 def test_a_plans_own_load_over_its_cap_becomes_the_cap(row: Exercise, line: Prescription) -> None:
     odd = line._replace(load=pounds(5), load_cap=pounds(3))
     assert gate(DOSE, odd, row).load == pounds(3)
 
 
+@pytest.mark.hazard("H-02")
 @pytest.mark.parametrize(
     ("allowed", "asked", "shown"),
     [
@@ -207,6 +217,7 @@ def _row_and_line(place: Place) -> tuple[Exercise, Prescription]:
 # ---------------------------------------------------------------- locks
 
 
+@pytest.mark.hazard("H-02")
 @pytest.mark.parametrize("family", OPEN_FAMILIES)
 def test_a_common_family_needs_no_opening(row: Exercise, plan: Plan, family: str) -> None:
     assert locked(row._replace(family=family), plan, TODAY).outcome == "open"
@@ -220,6 +231,7 @@ def test_a_locked_or_unknown_family_is_locked(row: Exercise, plan: Plan, family:
     assert decision.rule == "limits.locks"
 
 
+@pytest.mark.hazard("H-02")
 @pytest.mark.parametrize(
     ("what", "day", "who", "outcome"),
     [
@@ -240,6 +252,7 @@ def test_only_a_name_a_day_not_ahead_and_a_person_open(
         assert decision.place == Place("plan.yaml", 30)
 
 
+@pytest.mark.hazard("H-02")
 def test_all_six_locked_kinds_are_known() -> None:
     assert not set(LOCKED_FAMILIES) & set(OPEN_FAMILIES)
     assert len(LOCKED_FAMILIES) == 6
@@ -250,6 +263,7 @@ def test_all_six_locked_kinds_are_known() -> None:
 CAPS = Limits(2, 10, 4, Place("plan.yaml", 21))
 
 
+@pytest.mark.hazard("H-02")
 @pytest.mark.parametrize(
     ("names", "kept"), [(("a",), 1), (("a", "b"), 2), (("a", "b", "c"), 2), ((), 0)]
 )
@@ -257,26 +271,31 @@ def test_no_more_exercises_than_the_plan_allows(names: tuple[str, ...], kept: in
     assert exercises_today(names, CAPS) == names[:kept]
 
 
+@pytest.mark.hazard("H-02")
 def test_a_dose_of_reps_takes_its_upper_end_and_the_rests_between() -> None:
     reps = DOSE._replace(sets=3, reps_high=10, rest_s=60)
     # 30 s to set up, 3 sets of 10 reps at 4 s, 2 rests of 60 s.
     assert seconds_of(reps) == 30 + 3 * 10 * 4 + 2 * 60
 
 
+@pytest.mark.hazard("H-02")
 def test_a_dose_of_holds_takes_its_seconds() -> None:
     holds = DOSE._replace(sets=2, reps_high=5, hold_s=30, rest_s=45)
     assert seconds_of(holds) == 30 + 2 * 5 * 30 + 45
 
 
+@pytest.mark.hazard("H-02")
 def test_a_cap_of_no_exercises_lets_none_in() -> None:
     assert exercises_today(("a", "b"), CAPS._replace(exercises=0)) == ()
     assert exercises_today(("a", "b"), CAPS._replace(exercises=-1)) == ()
 
 
+@pytest.mark.hazard("H-02")
 def test_a_hold_of_one_second_is_a_hold() -> None:
     assert seconds_of(DOSE._replace(sets=1, reps_high=10, hold_s=1)) == 30 + 10
 
 
+@pytest.mark.hazard("H-02")
 def test_minutes_are_rounded_up() -> None:
     # 30 s to set up and 30 s of one hold are a minute; one second more is two.
     minute = DOSE._replace(sets=1, reps_high=1, hold_s=30, rest_s=0)
@@ -285,12 +304,14 @@ def test_minutes_are_rounded_up() -> None:
     assert minutes_of(()) == 0
 
 
+@pytest.mark.hazard("H-02")
 @pytest.mark.parametrize(("minutes", "count"), [(0, 0), (1, 1), (2, 2), (3, 3), (9, 3)])
 def test_as_many_exercises_as_fit_into_the_minutes(minutes: int, count: int) -> None:
     minute = DOSE._replace(sets=1, reps_high=1, hold_s=30, rest_s=0)
     assert fit_minutes((("a", minute), ("b", minute), ("c", minute)), minutes) == count
 
 
+@pytest.mark.hazard("H-02")
 def test_a_list_cut_short_says_both_caps() -> None:
     decision = cut_short(CAPS)
     assert decision.place == CAPS.place

@@ -48,6 +48,7 @@ def asked(**days_ago: int) -> tuple[tuple[Section, str], ...]:
 # ---------------------------------------------------------------- who
 
 
+@pytest.mark.hazard("H-01")
 @pytest.mark.parametrize(
     ("today", "minor"),
     [
@@ -64,6 +65,7 @@ def test_an_athlete_is_a_minor_through_the_month_of_the_18th_birthday(
     assert person_from(plan._replace(born="2008-11"), today).minor is minor
 
 
+@pytest.mark.hazard("H-01")
 @pytest.mark.parametrize(("surgery", "counts"), [("none", False), ("2026-03-02", True), ("", True)])
 def test_surgery_counts_unless_the_plan_says_none(plan: Plan, surgery: str, counts: bool) -> None:
     assert person_from(plan._replace(surgery=surgery), TODAY).surgery is counts
@@ -72,6 +74,7 @@ def test_surgery_counts_unless_the_plan_says_none(plan: Plan, surgery: str, coun
 # ---------------------------------------------------------------- which flags
 
 
+@pytest.mark.hazard("H-01")
 @pytest.mark.parametrize("person", [ADULT, MINOR, OPERATED, Person(minor=True, surgery=True)])
 @pytest.mark.parametrize("section", Section)
 def test_no_flag_of_a_section_is_asked_twice(section: Section, person: Person) -> None:
@@ -79,16 +82,19 @@ def test_no_flag_of_a_section_is_asked_twice(section: Section, person: Person) -
     assert len(set(ids)) == len(ids) > 0
 
 
+@pytest.mark.hazard("H-01")
 def test_a_flag_for_the_young_is_asked_under_18_only() -> None:
     assert not {"S10", "B03"} & set(flags_asked(Section.JOINT, ADULT))
     assert {"S10", "B03"} < set(flags_asked(Section.JOINT, MINOR))
 
 
+@pytest.mark.hazard("H-01")
 def test_wound_and_leg_are_asked_after_surgery_only() -> None:
     assert flags_asked(Section.ILL, ADULT) == ("E09", "S02", "B11")
     assert flags_asked(Section.ILL, OPERATED) == ("E09", "S02", "B11", "S03", "S04")
 
 
+@pytest.mark.hazard("H-01")
 def test_every_flag_but_two_is_asked_of_somebody() -> None:
     person = Person(minor=True, surgery=True)
     everything = {flag for section in Section for flag in flags_asked(section, person)}
@@ -96,6 +102,7 @@ def test_every_flag_but_two_is_asked_of_somebody() -> None:
     assert set(FLAGS) - everything == {"B02", "E11"}
 
 
+@pytest.mark.hazard("H-01")
 def test_each_section_asks_its_flags_in_the_order_of_its_groups() -> None:
     assert flags_asked(Section.ARM, ADULT) == ("S08", "B05", "E05", "E04", "S01", "B06")
     assert flags_asked(Section.JOINT, ADULT) == (
@@ -107,10 +114,12 @@ def test_each_section_asks_its_flags_in_the_order_of_its_groups() -> None:
 # ---------------------------------------------------------------- what a group stands for
 
 
+@pytest.mark.hazard("H-01")
 def test_a_named_flag_of_the_group_is_kept() -> None:
     assert flag_heard(Group.NUMB_TINGLE, "B05", ADULT) == "B05"
 
 
+@pytest.mark.hazard("H-01")
 @pytest.mark.parametrize("named", [None, "E01"])
 def test_without_a_flag_of_the_group_the_most_urgent_counts(named: str | None) -> None:
     assert flag_heard(Group.NUMB_TINGLE, named, ADULT) == "S08"
@@ -118,10 +127,12 @@ def test_without_a_flag_of_the_group_the_most_urgent_counts(named: str | None) -
     assert flag_heard(Group.SWELLING_COLOUR_COLD, named, ADULT) == "E04"
 
 
+@pytest.mark.hazard("H-01")
 def test_a_wound_heard_without_surgery_in_the_plan_still_stops() -> None:
     assert flag_heard(Group.WOUND, None, ADULT) == "S03"
 
 
+@pytest.mark.hazard("H-01")
 @pytest.mark.parametrize("group", Group)
 def test_a_group_always_stands_for_one_of_its_own_flags(group: Group) -> None:
     for person in (ADULT, MINOR, OPERATED):
@@ -131,6 +142,7 @@ def test_a_group_always_stands_for_one_of_its_own_flags(group: Group) -> None:
 # ---------------------------------------------------------------- the stop
 
 
+@pytest.mark.hazard("H-01")
 @pytest.mark.parametrize("flag_id", FLAGS)
 def test_a_stop_carries_tier_plan_line_and_whose_choice_it_is(flag_id: str) -> None:
     place = Place("plan.yaml", 12)
@@ -142,6 +154,7 @@ def test_a_stop_carries_tier_plan_line_and_whose_choice_it_is(flag_id: str) -> N
     assert FLAGS[flag_id].source in decision.source
 
 
+@pytest.mark.hazard("H-01")
 def test_a_stop_by_an_unknown_flag_is_our_bug() -> None:
     with pytest.raises(KeyError):
         stop_for("X99", None)
@@ -150,12 +163,14 @@ def test_a_stop_by_an_unknown_flag_is_our_bug() -> None:
 # ---------------------------------------------------------------- the due rule
 
 
+@pytest.mark.hazard("H-01")
 def test_on_a_quiet_day_one_section_is_asked_alone() -> None:
     facts = QUIET._replace(asked_alone=asked(arm=1, joint=2, body=3, ill=4, night=6, weekly=5))
     assert alone_today(facts) == (NIGHT,)
     assert list_today((NIGHT,)) == (ARM, JOINT, BODY, ILL)
 
 
+@pytest.mark.hazard("H-01")
 @pytest.mark.parametrize(("ago", "due"), [(6, False), (7, True), (8, True)])
 def test_a_section_is_due_at_seven_days(ago: int, due: bool) -> None:
     facts = QUIET._replace(asked_alone=asked(arm=ago, joint=7, body=1, ill=1, night=1, weekly=1))
@@ -163,51 +178,62 @@ def test_a_section_is_due_at_seven_days(ago: int, due: bool) -> None:
     assert JOINT in alone_today(facts)
 
 
+@pytest.mark.hazard("H-01")
 def test_a_section_never_asked_alone_is_due() -> None:
     facts = QUIET._replace(asked_alone=asked(arm=1, joint=1, body=1, ill=1, night=1))
     assert alone_today(facts) == (WEEKLY,)
 
 
+@pytest.mark.hazard("H-01")
 def test_a_day_ahead_of_today_counts_as_never() -> None:
     facts = QUIET._replace(asked_alone=asked(arm=-1, joint=6, body=1, ill=1, night=1, weekly=1))
     assert alone_today(facts) == (ARM,)
 
 
+@pytest.mark.hazard("H-01")
 def test_a_section_asked_alone_earlier_today_is_not_due_again() -> None:
     facts = QUIET._replace(asked_alone=asked(arm=0, joint=0, body=0, ill=0, night=0, weekly=3))
     assert alone_today(facts) == (WEEKLY,)
 
 
+@pytest.mark.hazard("H-01")
 def test_a_day_ahead_beside_a_past_one_still_counts_as_never() -> None:
     facts = QUIET._replace(asked_alone=(*QUIET.asked_alone, *asked(night=-2)))
     assert alone_today(facts) == (NIGHT,)
 
 
+@pytest.mark.hazard("H-01")
 def test_the_newest_of_two_days_counts() -> None:
     facts = QUIET._replace(asked_alone=(*asked(arm=9), *QUIET.asked_alone))
     assert ARM not in alone_today(facts)
 
 
+@pytest.mark.hazard("H-01")
 def test_of_two_that_waited_alike_the_one_throwing_does_not_ask_goes_first() -> None:
     assert alone_today(QUIET) == (BODY,)
 
 
+@pytest.mark.hazard("H-01")
 def test_after_throwing_arm_and_joint_are_asked_and_one_more() -> None:
     assert alone_today(QUIET._replace(threw=True)) == (ARM, JOINT, BODY)
 
 
+@pytest.mark.hazard("H-01")
 def test_after_a_short_night_the_night_is_asked_and_one_more() -> None:
     assert alone_today(QUIET._replace(short_night=True)) == (BODY, NIGHT)
 
 
+@pytest.mark.hazard("H-01")
 def test_with_pain_two_up_arm_joint_and_night_are_asked_and_one_more() -> None:
     assert alone_today(QUIET._replace(pain_two_up=True)) == (ARM, JOINT, BODY, NIGHT)
 
 
+@pytest.mark.hazard("H-01")
 def test_with_surgery_in_the_plan_ill_is_always_asked_and_one_more() -> None:
     assert alone_today(QUIET._replace(surgery=True)) == (BODY, ILL)
 
 
+@pytest.mark.hazard("H-01")
 @pytest.mark.parametrize("why", ["first_day", "new_plan", "lifted", "fell", "away_7"])
 def test_after_a_fall_and_its_like_all_six_are_asked_alone_and_no_list(why: str) -> None:
     happened: dict[str, Any] = {why: True}
@@ -216,11 +242,13 @@ def test_after_a_fall_and_its_like_all_six_are_asked_alone_and_no_list(why: str)
     assert list_today(alone) == ()
 
 
+@pytest.mark.hazard("H-01")
 def test_several_that_waited_seven_days_are_all_asked() -> None:
     facts = QUIET._replace(asked_alone=asked(arm=2, joint=2, body=7, ill=8, night=2, weekly=7))
     assert alone_today(facts) == (BODY, ILL, WEEKLY)
 
 
+@pytest.mark.hazard("H-01")
 def test_the_weekly_section_never_stands_in_the_list() -> None:
     assert WEEKLY not in list_today(())
     assert list_today(()) == (ARM, JOINT, BODY, ILL, NIGHT)
@@ -229,17 +257,20 @@ def test_the_weekly_section_never_stands_in_the_list() -> None:
 # ---------------------------------------------------------------- the table
 
 
+@pytest.mark.hazard("H-01")
 def test_every_flag_a_group_names_is_in_the_table() -> None:
     named = {flag for flags in GROUP_FLAGS.values() for flag in flags}
     assert named | {"B02"} == set(FLAGS)
 
 
+@pytest.mark.hazard("H-01")
 def test_every_group_but_self_harm_belongs_to_one_section() -> None:
     groups = [group for section in Section for group in SECTION_GROUPS[section]]
     assert len(groups) == len(set(groups))
     assert set(Group) - set(groups) == {Group.SELF_HARM}
 
 
+@pytest.mark.hazard("H-01")
 @pytest.mark.parametrize("flag", FLAGS.values(), ids=FLAGS)
 def test_only_what_is_no_emergency_yet_says_when_it_becomes_one(flag: Flag) -> None:
     if flag.tier is Tier.EMERGENCY_NOW:

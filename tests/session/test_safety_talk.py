@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
 from typing import Any
 
 import pytest
@@ -9,6 +10,8 @@ import pytest
 from coach.model.flags import Section
 from coach.model.history import History
 from coach.model.quantities import Call
+from coach.session import screening
+from coach.session.engine import start
 from coach.session.table import Stage
 from tests.session.invented import MONDAY, asked_lately, bound, brief, day_before
 from tests.session.talking import MORNING, TO_THE_FIRST_SET, Talk, talk
@@ -264,3 +267,15 @@ def test_odd_words_are_asked_about_openly_and_a_yes_names_no_sign() -> None:
 def test_an_unnamed_sign_answered_unclearly_twice_stops() -> None:
     day = talk(brief(), "pain 1, morning 0, slept 8, no throws, my thumb is all wobblewise")
     assert day.say("hm", "hm").state.stop[0] == "U02"
+
+
+@pytest.mark.hazard("H-01")
+@pytest.mark.parametrize(("missed", "asked"), [(6, False), (7, True), (8, True)])
+def test_seven_missed_days_open_the_five_sections_and_six_do_not(
+    missed: int, *, asked: bool
+) -> None:
+    later = MONDAY + timedelta(days=missed - 1)  # the day before lies two days back: one missed
+    past = asked_lately(later)._replace(records=(day_before(MONDAY),))
+    due = set(screening.alone_by_rule(start(brief(past, later))))
+    five = {section for section in Section if section is not Section.WEEKLY}
+    assert (five <= due) is asked
