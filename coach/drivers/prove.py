@@ -252,7 +252,9 @@ def declared_cuts(bound: Bound, briefs: Sequence[Brief]) -> set[Compared]:
             declared |= {Compared(fact, "at", float(n)) for n in ends | dapre.compared(line)}
         declared |= {Compared("sets since", "at", float(n)) for n in range(1, line.sets.cap + 1)}
     declared.add(Compared("pain after", "at", FLAG_AT))
-    pains = [c for c in declared if c.fact in {"pain before change", "pain now"}]
+    pains = [
+        c for c in declared if c.fact in {"pain before change", "pain now", "pain in throwing"}
+    ]
     return declared | {c._replace(fact="pain after a break") for c in pains}
 
 

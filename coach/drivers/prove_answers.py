@@ -138,7 +138,7 @@ class Answers:
                 cuts |= {last.pain_now + UP_BY}
             if fact == "waking pain":
                 cuts |= {state.brief.usual_morning, state.brief.usual_morning + UP_BY, ACHE_AT_MOST}
-            if fact == "pain in throwing":
+            if fact in {"pain in throwing", "pain now"} and plan.throwing_line is not None:
                 cuts |= {plan.pain.in_throwing}
         if fact == "sleep last night":
             cuts |= {dict(plan.changed).get("ready.sleep", SHORT_NIGHT_H)}

@@ -26,7 +26,7 @@ from coach.session import (
     training,
 )
 from coach.session.questions import QUESTIONS, coach_question, single
-from coach.session.state import State, Work, under_way
+from coach.session.state import Happening, State, Work, under_way
 from coach.session.stopping import call_it_a_day, stop
 from coach.session.table import Stage
 from coach.session.today import compose, dose_today, loads_here
@@ -374,7 +374,7 @@ def pain_after_break(state: State, value: float) -> State:
         return checking_in.read_back(state._replace(since=("pain now",)), "pain now")
     state = checking_in.take_pain_now(state._replace(aside=""), value)
     if state.stage is Stage.THROWING:
-        return throwing_after_fix(state)
+        return throwing_after_break(state, value)
     state = fewer(state)
     work = state.work
     if work is not None:
@@ -386,6 +386,18 @@ def pain_after_break(state: State, value: float) -> State:
             result = None if day else exercise.Result("over")
             return training.stepped(state, exercise.Stepped(work, result, day, (), decision))
     return training.back_at_the_set(state)
+
+
+def throwing_after_break(state: State, value: float) -> State:
+    """pain.ceilings: pain now over the ceiling on throwing ends the line after a break as well."""
+    decision = pain_rules.in_throwing(value, state.brief.plan.pain)
+    if decision.outcome == "go on":
+        return throwing_after_fix(state)
+    decision = decision._replace(why=decision.why.replace("{pain in throwing}", "{pain now}"))
+    happened = (*state.happened, Happening("decision", decision.rule, decision))
+    told = (*state.told, Line("say", decision.why))
+    state = state._replace(told=told, happened=happened, because=(decision,))
+    return training.to_close(state, "thrown")
 
 
 # ---------------------------------------------------------------- the end by choice

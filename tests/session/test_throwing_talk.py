@@ -264,6 +264,28 @@ def test_unclear_pain_on_throwing_counts_as_the_worst() -> None:
     assert after_the_exercises(cleared()).say("no", "hm", "hm").name == "read back"
 
 
+@pytest.mark.parametrize(("pain", "goes_on"), [("0", True), ("1", False)])
+def test_after_a_break_pain_over_the_ceiling_ends_the_throws(pain: str, goes_on: bool) -> None:
+    day = to_the_throws(after_the_exercises(cleared(threw(3, ThrowState(2, 1)))).say("no", "no"))
+    day = day.say("no")
+    assert day.name == "sore after throw 15"
+    day = day.back_after(10)
+    assert day.name == "worse since"
+    day = day.say("no")
+    assert day.name == "pain now"
+    day = day.say(pain)
+    assert (day.state.stage is Stage.THROWING) is goes_on
+    assert (f"Pain {pain} of 10 is over 0" in told_so_far(day)) is not goes_on
+    kept = day.record().threw
+    assert kept is not None, "throws that were shown count, also when a break ended them"
+    assert (kept.row, kept.rest_days) == ("cut off", 2)
+
+
+def told_so_far(day: Talk) -> str:
+    """All that was said, as decisions were told in the diary."""
+    return " ".join(why for _rule, _outcome, why in day.record().decisions)
+
+
 # ---------------------------------------------------------------- throws alone
 
 
