@@ -476,18 +476,31 @@ def count_session(ladder: Ladder, day: DaySummary) -> Ladder:
     return ladder._replace(good_run=good, form_run=form)
 
 
+def _at_home(load: Load, rails: Rails) -> Load:
+    """`load` where the plan has it at home (its opening always is), else the heaviest below it."""
+    owned = (rails.prescription.load, *rails.prescription.lighter, *rails.owned)
+    below = [
+        one
+        for one in owned
+        if (one.kind, bool(one.strength)) == (load.kind, bool(load.strength))
+        and one.rank() <= load.rank()
+    ]
+    return max(below, key=Load.rank) if below and load not in owned else load
+
+
 def carried_over(old: Dose, rails: Rails) -> Dose:
     """The dose under a new plan version: axes go on where they are, under the new caps.
 
     An axis whose load kind, range or version the new plan no longer has starts again. Never above
-    the new plan's caps; a load that is not comparable starts at the new opening.
+    the new plan's caps; a load that is not comparable starts at the new opening, and one that is no
+    longer at home is rounded down to one that is.
     """
     prescription, exercise, opening = rails.prescription, rails.exercise, rails.opening
     same_scale = (old.load.kind, bool(old.load.strength)) == (
         opening.load.kind,
         bool(opening.load.strength),
     )
-    load = old.load if same_scale else opening.load
+    load = _at_home(old.load, rails) if same_scale else opening.load
     allowed = old.version in prescription.versions
     known = old.range_step in {step.name for step in exercise.ranges}
     index = next((n for n, s in enumerate(exercise.ranges) if s.name == old.range_step), 0)

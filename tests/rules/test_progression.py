@@ -530,3 +530,20 @@ def test_the_walks_do_go_up(rails: Rails) -> None:
         tops += decision.outcome == "up"
     assert tops == 6  # reps 11 to 15 and one step of range
     assert (ladder.dose.reps_high, ladder.dose.range_index) == (15, 2)
+
+
+@pytest.mark.parametrize(
+    ("owned", "held"),
+    [((8, 10, 11, 12), 11), ((8, 10, 12), 10), ((8, 10.5, 12), 10.5)],
+)
+def test_a_load_that_is_no_longer_at_home_is_rounded_down_to_one_that_is(
+    weighed: Rails, owned: tuple[float, ...], held: float
+) -> None:
+    fewer = weighed._replace(owned=tuple(map(pounds, owned)))
+    assert carried_over(weighed.opening._replace(load=pounds(11)), fewer).load == pounds(held)
+
+
+def test_a_load_lighter_than_all_at_home_is_never_made_heavier(weighed: Rails) -> None:
+    alone = weighed.prescription._replace(lighter=())
+    heavy = weighed._replace(owned=(pounds(10), pounds(12)), prescription=alone)
+    assert carried_over(weighed.opening._replace(load=pounds(6)), heavy).load == pounds(6)
