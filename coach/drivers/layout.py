@@ -111,9 +111,9 @@ def for_eyes(lines: tuple[Line, ...], window: int) -> list[Row]:
     return rows
 
 
-def wrapped(text: str, window: int) -> list[str]:
-    """`text` (cleaned) in rows; a word longer than a row is cut, nothing else is."""
-    room = columns(window)
+def wrapped(text: str, window: int, indent: int = 0) -> list[str]:
+    """`text` (cleaned) in rows with room for an indent; a word longer than a row is cut, else none."""
+    room = max(1, columns(window) - indent)
     rows: list[str] = []
     row = ""
     for word in kept_whole(text).split(" "):

@@ -31,8 +31,8 @@ class LineVoice:
         """Show one line; its own indent is kept for the rows that follow it."""
         clean = cleaned(text)
         indent = clean[: len(clean) - len(clean.lstrip(" "))]
-        window = shutil.get_terminal_size((80, 24)).columns - len(indent)
-        for row in wrapped(clean.lstrip(" "), window):
+        window = shutil.get_terminal_size((80, 24)).columns
+        for row in wrapped(clean.lstrip(" "), window, len(indent)):
             sys.stdout.write(f"{indent}{row}".rstrip() + "\n")
         sys.stdout.flush()
 

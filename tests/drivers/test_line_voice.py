@@ -47,3 +47,10 @@ def test_letters_that_move_or_hide_are_shown_by_number(
     assert "<U+001B>[2Jb" in out
     assert "pain [/5]" in out
     assert "\x1b" not in out
+
+
+def test_an_indented_row_is_no_wider_than_the_window(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    voice(monkeypatch, 40).say("  " + "a b " * 40)
+    assert max(map(len, capsys.readouterr().out.splitlines())) == 39
