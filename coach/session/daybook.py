@@ -82,7 +82,7 @@ def keep(book: Book, before: State, event: Event, heard: Heard, after: State) ->
     if after.thrown is not None:
         book = book._replace(thrown=after.thrown, thrown_at_s=at_s)
     book = with_dose_shown(book, after)
-    return book if book.sets == sets else with_work_done(book)
+    return book if book.sets == sets and book.thrown is None else with_work_done(book)
 
 
 def with_sets_said(book: Book, before: State, heard: Heard) -> Book:
