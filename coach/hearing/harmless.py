@@ -34,6 +34,7 @@ CAUSES: Final = """
     backpack|bag .. strap|straps|digging
     bug|mosquito|bee|wasp|spider bite|bites|sting|bit|stung
     stung
+    from .. bee|wasp|bug|mosquito|spider|kick|ball
     mosquito|wasp
     sunburn|sunburnt
     ink|marker|paint|dye|rosin|mud|markers

@@ -249,4 +249,24 @@ TALK: Final = """
     close|closed|open|opened|squeeze|squeezed the|my hand|fist .. no|without|problem|fine|well
     nothing .. cant|cannot live|handle|manage|deal with
     ball .. out .. of .. glove|mitt|bounds|park|reach|play
+    lets go|roll|do|get|play|eat|see
+    hit|run over .. by .. bus|truck|train|ton .. of homework|work|school|exams|bricks
+    feel|feels|felt like .. hit|run .. bus|truck|train
+    blacked out the windows|name|names|screen
+    fell off my|the diet|plan|schedule|routine|wagon
+    werent|wasnt|not on|in it
+    door|jar|lid|window|drawer .... spring|stuck|broken|jammed|rusty|locked|frozen
+    struck out .. looking|swinging
+    workout|practice|session|set|lift was|is sick
+    hit a personal|new best|record|high
+    gonna|going|about to .. crash .. after|tonight|now|early|soon
+    dislocated .. nah|nope|no
+    control of .. arm|ball|hand|shoulder
+    two hands .. hold|grip|bat|stick|handle
+    hold|grip|swing .. with .. two|both hands
+    paper cut
+    cut .. finger .. paper
+    shoulder|arm|elbow is|was|feels super|really|so|kinda|little tight .. but .. normal|usual|fine|ok|good
+    shoulder|arm was|is|felt tired .. but|not .. painful|pain|hurt|sore|fine|good
+    moved|moves|moving .. without pain|catching|clicking|trouble|problem
 """

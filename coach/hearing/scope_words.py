@@ -24,7 +24,7 @@ VERB_NOS: Final = _set(
 NOT_WORDS: Final = _set("not isnt wasnt arent werent aint") | VERB_NOS
 DENIERS: Final = NOT_WORDS | _set(
     "no free without none nothing neither nor zero nil nope nah denies denied deny negative denying "
-    "nowhere nobody noone"
+    "nowhere nobody noone nothings"
 )
 ANSWERS: Final = _set("no nope nah none nay negative yes yeah yep yup")
 ANSWERS_AFTER: Final = _set("no nope nah none negative not never nil zero neg 0 false absent")

@@ -33,7 +33,7 @@ _HEAVY: Final = word_set(
 )
 _EASY: Final = word_set("easy light easier lighter simple breeze nothing cake cinch boring")
 _OK: Final = word_set(
-    "ok okay good great fine solid satisfactory satisfying pleasant nicely comfy super superb lovely chillin gravy chill chilling chillin smooth smoothly perfect normal alright clean nice strong comfortable "
+    "ok okay good great fine solid admirable agreeable crispy crisp satisfactory satisfying pleasant nicely comfy super superb lovely chillin gravy chill chilling chillin smooth smoothly perfect normal alright clean nice strong comfortable "
     "right decent fantastic money working awesome excellent grand sweet clear manageable cool sound spot well controlled steady "
     "burn burned burning worked felt_it fatigue fatigued pump pumped smoked"
 )
@@ -70,7 +70,7 @@ _LOADS: Final = Table(
     less weight
     defeated|beat|killed|broke|crushed me
     weight|band|load|it .. too big|much|strong|high|large
-    heavier|harder than .. i|me|can|manage
+    heavier|harder|more than .. i|me|can|could|manage
     lighter weight|band|dumbbell
     go|need|want lighter
     bit much
@@ -92,6 +92,7 @@ _LOADS: Final = Table(
     need|want|ready|give|gimme|bump|time .. more|heavier
     like nothing
     too little|small|low
+    ^ that|it was nothing $
     baby|toy|feather weight|weights
     no load|weight|resistance
     not|wasnt|isnt|no|little|hardly|barely .. resistance|challenge|effort|tension|load

@@ -56,7 +56,9 @@ _ORDER: Final = (
 )
 _RANK: Final = {group: place for place, group in enumerate(_ORDER)}
 # groups whose sign a known cause (ice, tape, slept on it) or a habit (an old click) softens
-_CAUSED: Final = frozenset((Group.NUMB_TINGLE, Group.SWELLING_COLOUR_COLD, Group.STROKE_SIGNS))
+_CAUSED: Final = frozenset(
+    (Group.NUMB_TINGLE, Group.SWELLING_COLOUR_COLD, Group.STROKE_SIGNS, Group.LEG_CLOT)
+)
 _HABITUAL: Final = frozenset(
     (Group.POP_WITH_LOSS, Group.ELBOW_POP, Group.DISLOCATION_SLIP, Group.DEFORMITY)
 )

@@ -17,6 +17,7 @@ TOLD_ARM: Final = (
         "S08",
         "stop",
         """
+        HANDS .. doesnt|dont|cant|not feel .. touch|anything|things|much
         numbness|tingling|tingle|pins|numb .. is|are|came|come|keeps back|again|returned|coming
         burned|burnt|cut|scalded .. PART .... never|not|didnt|nothing felt|feel|noticed|notice
         CANT|dont|doesnt|didnt|not feel the|my|any|a .. needle|needles|string|strings|keys|buttons|pen|pencil|pages|coins|coin|rope|wheel|screen|keyboard|pedals|ball|bat|seams|laces .. DIGIT|HANDS|with|between|under|when|anymore
@@ -79,6 +80,10 @@ TOLD_ARM: Final = (
         None,
         "stop",
         """
+        CANT .. keep|hold .. PART .. raised|lifted|extended|out|up|straight
+        LOST .. force
+        no .. force .. PART|since|in|anymore
+        PART .. strength of a|an|wet
         turning|opening|lifting|holding|gripping|carrying|writing|buttoning .. impossible|gone|hopeless
         DIGIT|HANDS .. longer|not|wont|dont obey|listen|respond|work|move
         so little strength|power|force
@@ -288,6 +293,7 @@ TOLD_ARM: Final = (
         "E03",
         "stop",
         """
+        PART .. shaped .. like|funny|weird|box|square|different
         collarbone|BONE .. lifted|raised|higher|popped|risen .. up|than|before|other
         PART .. line|outline|contour not|doesnt|isnt .. same
         BONE|collarbone|tip|end .. pokes|poking|points|sticks|juts .. up|upward|upwards|out
@@ -338,6 +344,7 @@ TOLD_ARM: Final = (
         "S07",
         "stop",
         """
+        ELBOW .. popped|pop|snapped .. and .. stopped|left|hurts|hurt|sat|done|came|pulled|quit
         ELBOW .. made .. noise|sound|crack|pop|crunch
         inside|inner|medial .. ELBOW .. fire|lit|burning|burns|screams|screaming|exploded
         ELBOW inside .. POP|pop|pain|PAIN
@@ -356,6 +363,12 @@ TOLD_ARM: Final = (
         None,
         "stop",
         """
+        i|we|just crashed|wrecked|totaled|flipped|rolled my|the|a VEHICLE
+        after|since|from|had a nasty|bad|hard|heavy|big|awkward|stupid fall
+        fell|landed|sat|rolled|jumped|tripped on|onto me
+        put|stuck|threw .. out .. hand|arm .. fall|break|catch|stop
+        break|broke|stop|stopped my|the|a fall .. with|hand|arm
+        hit|struck|smacked|whacked|kicked|punched me .. on|in .. PART
         slid|slipped|rolled|fell|tumbled off .. VEHICLE|roof|dock|bank|rock|cliff|table|bed
         dragged|bumped|shunted|rammed|knocked|flung|barged|shouldered|slammed|hurled|whipped|launched|swept|shoved|pushed .. me .. over|into|off|down|from|against|out|onto
         was|got|been|were .. shunted|rammed|sideswiped|barged|floored|toppled|upended|mown

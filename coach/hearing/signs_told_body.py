@@ -67,6 +67,7 @@ TOLD_BODY: Final = (
         "E08",
         "stop",
         """
+        came|come|woke round|to|up .. on .. floor|ground|grass|turf|mat
         blacked|passed out .. set|rep|mound|field|practice|warmup|warmups|second|seconds|dugout|gym|hall|game
         HEART .. beats|beating|goes|going|races|pounds|thumps .. when|while|even .. rest|resting|sitting|lie|lying|nothing|still
         near passed|passing|pass|blacked out
@@ -173,6 +174,7 @@ TOLD_BODY: Final = (
         "B11",
         "stop",
         """
+        FEVERISH and .. ill|sick|feel|bad|weak|shivering|awful
         thrown up
         ill|sick .. with .. temperature|temp|fever
         fever .. at|of|over|around .. FEVERISH|NUM
@@ -237,6 +239,8 @@ TOLD_BODY: Final = (
         "B01",
         "stop",
         """
+        PART|PAIN .. robs|steals|costs|takes|ruins|kills .. sleep|night|nights
+        slept|sleep nothing|zero|barely|hardly|little .. because|from|due|with .. PART|PAIN
         PAIN .. had|has me pacing|walking|crying|up
         PAIN .. whole|entire night
         PAIN .. whichever|whatever|however|wherever .. way|i|position|side|lie|lay|do
@@ -327,6 +331,7 @@ TOLD_BODY: Final = (
         "B08",
         "stop",
         """
+        joints .. blew|blown|ballooned|huge|thick
         my joints .. PAIN|hurt|swollen|thick|stiff|ache
         every|all|each .. joint|joints .. own|have|body|me
         both|all .. shoulders|hips|knees|hands .. and|plus .. hips|knees|hands|shoulders|wrists|ankles|fingers
@@ -365,6 +370,8 @@ TOLD_BODY: Final = (
         "B10",
         "stop",
         """
+        exhausted|tired|drained|worn|wiped|fatigued .. since .. month|months|weeks
+        for weeks|months .... tired|exhausted|drained|wiped|fatigued|worn
         so|too|very tired for|since .. weeks|month|months
         always|constantly tired since|for
         dead|so|really|always|just tired for|over|past .. month|months|weeks

@@ -47,7 +47,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "THING": "keys key phone cup cups mug mugs glass glasses plate plates pen pens pencil bottle "
     "bottles fork spoon knife stuff things everything anything something bag bags groceries "
     "jar jars bowl remote laptop book books backpack rucksack kettle paddle oar sword foil bow club discus shotput pole mallet toothbrush brush "
-    "milk jug coffee wallet controller dishes dish pan pot stick racket racquet bat javelin paper "
+    "slice pizza burger taco pint beer cookie apple banana suitcase milk jug coffee wallet controller dishes dish pan pot stick racket racquet bat javelin paper "
     "papers sandwich toast lid lids tray cutlery helmet glove mitt chopsticks spatula hairbrush hairdryer gallon",
     "DAILY": "door doors wheel faucet tap zipper zip hair bra shelf shirt jacket coat hoodie sweater "
     "laundry blanket blankets covers chair fridge drawer window lawnmower mower leash seatbelt visor "

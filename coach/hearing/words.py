@@ -61,6 +61,8 @@ def _joined(out: list[Word], raw: str) -> tuple[str, int, str] | None:
         count, joined = 1, _NOT_AFTER[last]
     elif raw == "longer" and last == "no" and before_last in ("can", "could"):
         count, joined = 2, _NOT_AFTER[before_last]
+    elif raw == "to" and last == "unable":
+        count, joined = 1, "cant"
     elif raw == "to" and last == "able":
         count = 3 if before_last in ("been", "be") and len(out) > 2 else 2  # noqa: PLR2004
         if len(out) < count or out[-count].text not in _NOT_ABLE:

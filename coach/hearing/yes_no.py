@@ -18,11 +18,11 @@ if TYPE_CHECKING:
     from coach.hearing.words import Word
 
 _YES: Final = word_set(
-    "bet check checked yes yeah yep yup yas sure affirmative definitely absolutely totally certainly indeed si oui "
+    "bet check checked naturally fosho obviously clearly yes yeah yep yup yas sure affirmative definitely absolutely totally certainly indeed si oui "
     "yessir yeps y yuppers aye correct agree agreed huh mhm mmhmm yessss ofc"
 )
 _NO: Final = word_set(
-    "no nope nah nada zilch zip nothin negative nay never n noo nooo none nothing nuh disagree naw neither"
+    "no nope nah nada zilch zip nothin negatory negative nay never n noo nooo none nothing nuh disagree naw neither"
 )
 _MAYBE: Final = word_set(
     "maybe depends unsure idk dunno perhaps possibly might eh meh dk unclear either unknown"
