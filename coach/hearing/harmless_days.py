@@ -288,4 +288,17 @@ DAYS: Final = """
     struggled|struggling|trouble|hard .. strikes|command|zone|locating|control|location|curve|math|school|test|release
     control|command .. off|bad|gone|good|struggled|issues
     lost .. command|control .. zone|strike|curve|slider
+    gave|give|gives|giving .. me|him|her|mom|coach|us|everyone .. heart attack|stroke
+    had|having .. heart attack .. laughing|when|watching|over|about
+    blacked out and|then hit|scored|threw|struck|went|ate|bought|ordered|dropped|made|won|drained
+    hit|hits|hitting .. wall .. rep|reps|set|sets|mile|round|inning|energy|gassed|tired|mentally|studying|exhausted|today|third|minute|late|hard|halfway
+    rather die than run|do|eat|play|wear|watch|lose|go|wake|listen|ride|miss|take|have|see|throw|practice|squat|sit|get
+    would|could|might|gonna|going|about|ready die|kill for|of|laughing|from
+    die|died|dying|dies of|for|from|laughing|to|inside|down|out|hard|here|with .. boredom|laughter|embarrassment|heat|nap|pizza|food|hunger|thirst|laughing|coffee|sleep|sugar|cringe|it|know|see|go|try|play
+    died|dead|dying|die|dies .. laughing|boredom|laughter|embarrassment|cringe|hunger
+    almost|nearly|about|basically died of|laughing|from|on|in|when .. boredom|laughter|heat|hill|sprint|sprints|run|class|embarrassment|workout|conditioning|lunges|laughing|meeting
+    died|dead for .. hours|hour|minutes|NUM
+    nap|couch|bed|sleep .. died|dead|passed|crashed
+    slept|sleep|sleeping like .. dead|log|rock|baby|corpse|king|angel|queen
+    kill me .. midterms|finals|homework|exam|exams|monday|school|math|please|lol|already|traffic|essay|chem
 """

@@ -8,19 +8,6 @@ from __future__ import annotations
 from typing import Final
 
 TALK: Final = """
-    gave|give|gives|giving .. me|him|her|mom|coach|us|everyone .. heart attack|stroke
-    had|having .. heart attack .. laughing|when|watching|over|about
-    blacked out and|then hit|scored|threw|struck|went|ate|bought|ordered|dropped|made|won|drained
-    hit|hits|hitting .. wall .. rep|reps|set|sets|mile|round|inning|energy|gassed|tired|mentally|studying|exhausted|today|third|minute|late|hard|halfway
-    rather die than run|do|eat|play|wear|watch|lose|go|wake|listen|ride|miss|take|have|see|throw|practice|squat|sit|get
-    would|could|might|gonna|going|about|ready die|kill for|of|laughing|from
-    die|died|dying|dies of|for|from|laughing|to|inside|down|out|hard|here|with .. boredom|laughter|embarrassment|heat|nap|pizza|food|hunger|thirst|laughing|coffee|sleep|sugar|cringe|it|know|see|go|try|play
-    died|dead|dying|die|dies .. laughing|boredom|laughter|embarrassment|cringe|hunger
-    almost|nearly|about|basically died of|laughing|from|on|in|when .. boredom|laughter|heat|hill|sprint|sprints|run|class|embarrassment|workout|conditioning|lunges|laughing|meeting
-    died|dead for .. hours|hour|minutes|NUM
-    nap|couch|bed|sleep .. died|dead|passed|crashed
-    slept|sleep|sleeping like .. dead|log|rock|baby|corpse|king|angel|queen
-    kill me .. midterms|finals|homework|exam|exams|monday|school|math|please|lol|already|traffic|essay|chem
     popped a|the|my|some squat|zit|balloon|wheelie|bubble|collar|cork|champagne|blister|popcorn|beer|soda|question|trunk
     popped in|by|over
     home|shower|ate|dinner|movie|nap|bus|school|class|lunch|practice|showered .. and|then .. crashed|died
@@ -269,4 +256,47 @@ TALK: Final = """
     shoulder|arm|elbow is|was|feels super|really|so|kinda|little tight .. but .. normal|usual|fine|ok|good
     shoulder|arm was|is|felt tired .. but|not .. painful|pain|hurt|sore|fine|good
     moved|moves|moving .. without pain|catching|clicking|trouble|problem
+    hit on by|me|him|her
+    fell into|for|in .. conversation|habit|trap|routine|fake|line|pattern|step|sleep
+    fell ass backwards
+    cant|couldnt throw shade|money
+    cant|couldnt push .. luck
+    cant|couldnt hold a .. note|tune|candle|conversation|grudge
+    cant|couldnt lift the mood|spirits|curse
+    heart is|was|beats|beating .. normal|fine|regular|good|steady|strong|calm
+    breathe|breath .. laughing|laughter|giggling
+    cant|couldnt|cannot .. lift|open|move|close|budge .. door|jar|lid|window|drawer|bottle .... stuck|broken|jammed|spring|locked|rusty|frozen|glued
+    was|were|got hit with .. bill|fine|homework|work|news
+    was|were|is|got hit by .. delay|flu|covid|rain|weather|traffic|nostalgia|strike
+    i hit puberty|mute|send|play|snooze|ctrl
+    threw up .. sign|peace|hand|hands|zeros|three|two
+    flipped|flip .. out|off|lineup|script|channel|page|switch|coin|burger
+    burning up .. hoodie|sun|heat|here|gym|car|bus|oven
+    car|engine|truck|bike|laptop|phone wouldnt|wont|didnt|doesnt start|turn|charge
+    stitch .. in .. side
+    wind .. out .. sails
+    struck by .. how|idea|beauty
+    wrist watch
+    flying colours|colors
+    pills|tablets|meds .. for .. gout|heart|blood|allergy|acne|thyroid|asthma|diabetes
+    hit the deck|mall|beach|road|town|snooze|lights
+    smashed my pr|goals|goal|record|exam
+    crashed .. party|wedding|frat|house|place|couch
+    got lit .. tailgate|party|bar|birthday|wedding
+    pass|passed|passing out .. snacks|flyers|papers|candy|invites|water|balls
+    wrecked .. gpa|schedule|diet|sleep|plans|mood
+    wrecked from .. leg|lift|practice|workout|squats
+    weak contact
+    fingers crossed
+    arm|shoulder is|was|feels .. autopilot|itself|cruise
+    arm|hand .. in|on .. pocket|pockets|bucket|cooler
+    burned|burnt .. hand|arm|finger .. grill|oven|stove|iron|rope|pan .. little|bit|slightly
+    ball|line|shot fell on|in|over .. line|court|fence
+    cant|couldnt|cannot .. lift NUM kilos|kg|lbs|pounds|pound
+    weak for chocolate|pizza|sweets|you|him|her
+    finger .. has|had ring
+    skin .. of .. hand|hands .. hard|rough|dry|tough
+    black nails|hands|fingers .. work|garage|paint|polish|grease|oil
+    ran into .. traffic|locker|friend|coach|ex|teacher|wall|him|her|problem|problems .. paper|homework|essay|code|by
+    tripped over .. but|nothing|words
 """

@@ -16,6 +16,7 @@ from coach.hearing.signs_everyday import EVERYDAY_SIGNS
 from coach.hearing.signs_joint import JOINT_SIGNS
 from coach.hearing.signs_told_arm import TOLD_ARM
 from coach.hearing.signs_told_body import TOLD_BODY
+from coach.hearing.signs_told_joint import TOLD_JOINT
 from coach.hearing.vocabulary import FAMILIES
 from coach.hearing.words import lowered, words_of
 from coach.model.flags import Group
@@ -53,14 +54,22 @@ class Lexicon(NamedTuple):
     refused: tuple[Refusal, ...] = ()
 
 
-_ALL_SIGNS: Final = (*ARM_SIGNS, *JOINT_SIGNS, *BODY_SIGNS, *EVERYDAY_SIGNS, *TOLD_ARM, *TOLD_BODY)
+_ALL_SIGNS: Final = (
+    *ARM_SIGNS,
+    *JOINT_SIGNS,
+    *BODY_SIGNS,
+    *EVERYDAY_SIGNS,
+    *TOLD_ARM,
+    *TOLD_JOINT,
+    *TOLD_BODY,
+)
 
 
 def _built_in() -> Lexicon:
     entries: list[Entry] = []
     lines: list[tuple[str, int]] = []
     for group, flag, strength, patterns in _ALL_SIGNS:
-        lines += [(line.strip(), len(entries)) for line in patterns.splitlines() if line.strip()]
+        lines.append((patterns, len(entries)))
         entries.append(Entry(group, flag, strength == "stop"))
     return Lexicon(
         FAMILIES, tuple(entries), Table(lines), phrases(HARMLESS), table(CAUSES), table(HABITS)

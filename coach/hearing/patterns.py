@@ -23,7 +23,7 @@ GAPS: Final = {"..": 3, "...": 7, "....": 14}
 OVER_STOPS: Final = 14
 SENTENCE: Final = 2  # the pause of a full stop
 FILLERS_BETWEEN: Final = 2
-BLOCK: Final = 24  # words in a block; a phrase reaches no further than the next block
+BLOCK: Final = 18  # words in a block; a phrase reaches no further than the next block
 TRIES: Final = 3  # places tried for one step, so that the cost of a pattern is bounded
 
 # words and families too frequent to start looking from
@@ -117,6 +117,14 @@ def written_out(line: str) -> Iterator[str]:
             yield f"{head.strip()} {tail.strip()}"
 
 
+def parted(blocks: Iterable[tuple[str, int]]) -> Iterator[tuple[str, int]]:
+    """The single lines of blocks of text, each with its block's owner."""
+    for block, owner in blocks:
+        for line in block.splitlines():
+            if line.strip():
+                yield line.strip(), owner
+
+
 class Table:
     """Patterns by the words to look for first; read from their lines on first need."""
 
@@ -130,7 +138,7 @@ class Table:
         """The patterns by each key of their rarest step."""
         if self._index is None:
             by_key: dict[str, list[Pattern]] = {}
-            for line, owner in self.lines:
+            for line, owner in parted(self.lines):
                 for text in written_out(line):
                     for pattern in parsed(text, owner):
                         for key in pattern.steps[pattern.anchor].keys:
@@ -146,12 +154,17 @@ class Table:
 class Phrases:
     """Many phrases, of which only those whose first word is there are read; for large tables."""
 
-    __slots__ = ("_by_head", "_read", "lines")
+    __slots__ = ("_by_head", "_read", "blocks", "lines")
 
-    def __init__(self, lines: Iterable[tuple[str, int]]) -> None:
-        self.lines = tuple(lines)
+    def __init__(self, blocks: Iterable[tuple[str, int]]) -> None:
+        self.blocks = tuple(blocks)
+        self.lines: tuple[tuple[str, int], ...] = ()
         self._read: dict[int, tuple[Pattern, ...]] = {}
         self._by_head: dict[str, list[int]] = {}
+
+    def _read_heads(self) -> None:
+        """The lines by their first word, on first need."""
+        self.lines = tuple(parted(self.blocks))
         for place, (line, _) in enumerate(self.lines):
             for head in line.partition("::")[0].split(","):
                 for key in head.split(maxsplit=1)[0].split("|"):
@@ -159,6 +172,8 @@ class Phrases:
 
     def index(self, present: AbstractSet[str]) -> Mapping[str, Sequence[Pattern]]:
         """The phrases that may fit, by each key of their rarest step."""
+        if not self.lines:
+            self._read_heads()
         places = {place for key in present for place in self._by_head.get(key, ())}
         out: dict[str, list[Pattern]] = {}
         for place in sorted(places):
@@ -179,12 +194,12 @@ class Phrases:
 
 def phrases(text: str) -> Phrases:
     """The phrases written one a line."""
-    return Phrases((line.strip(), 0) for line in text.splitlines() if line.strip())
+    return Phrases(((text, 0),))
 
 
 def table(text: str, owner: int = 0) -> Table:
     """A table of the patterns written one a line."""
-    return Table((line.strip(), owner) for line in text.splitlines() if line.strip())
+    return Table(((text, owner),))
 
 
 def _next(words: Sequence[Word], place: int, step: Step, *, close: bool) -> list[int]:

@@ -9,97 +9,96 @@ from __future__ import annotations
 
 from typing import Final
 
-START: Final = -29
+START: Final = -28
 TABLE: Final = """\
 -55 if
 -54 his
--44 fine
--40 good we
+-45 fine
+-43 good
+-40 we
 -39 coach
 -38 sore
--33 front
+-33 normal
 -32 should what
--31 normal
--29 bus
--28 barely was
--27 ago did lol no:SWELL them
--26 neck none too
--25 didnt more
--24 pinch stiff traps
--23 ELSEWHERE FRACTURE do great hurt new nope
--22 band last no:NUMB working
--21 a-saying
--20 always free long mom six well were
--19 brother does friend he hit roommate
--18 broke easy exercise her no:say ok our sister
--17 no:POP not you
--16 blister hands must nah no:WEAK no:weak pinched pinches pops sharp team years
--15 call lifting no:or no:swelling school snapped stretched throws
--14 biceps done hardly mostly no:have no:numbness ready same surgery will
--13 care em from gone knee no:no struck used worried year
--12 NUM buddy dad gym hair heavy isnt kid labrum no:of no:swollen pinching rested stop toss tossed work writing
--11 # can crossed forgot four heavier muscles no:FALL no:LEAK no:SLIP no:pain pen pulled started wall wife
--10 balls clicks couple course cracked finish girlfriend go grandpa has homework later light live most no:# no:is old painful played skipped three volleyball weight
--9 afraid asked club could cracks dangerous difference early finished foot goal happy mean much no:BULGE no:anything no:i only pitcher rained say scared shopping slow smooth solid soreness swimming thats tonight
--8 ankle blade bullpen clean cleats drills eight five goalie know make money no:FAINT no:FEVER no:MANY no:NUM no:complain no:felt no:fever no:hurt no:me no:nothing no:numb no:report or pills pitches rain slept son spring stretch struggled swells tape test told towel week who worry would
--7 OPPONENT best bp broken comfortable competition cousin dislocate ft glove goes had heat high ill lecture march match minutes mound net no:COLD no:FLUTTER no:LOOSE no:OUT no:any no:at no:better no:cold no:loose no:once no:pop no:problem no:throwing no:today no:was no:weird operation passes physiotherapist pitched please pr problem rate rust session spot stayed steady streak tank teammate throat triceps weather weights
--6 BREAKS_LIKE bag busy change concert cramp crap crowd day delt drink dropped father finally gonna guess haha head healthy hes hmm infield kids lats manageable meh nail nap negative no no:CANT no:CHEST no:COME no:DROPPING no:PAIN no:WEAKNESS no:bad no:chest no:fall no:popped no:slipped no:so no:time no:trouble no:weakness now paining part probably quick said saw says set shelled so squats stick summer today toe trap ugh watch wore workout yet
--5 MANY any arms away bar bee blades both break bunch chillin click college cooked cuff dads daughter dentist died disc failed fastball goo gripping him hospital innings ish kept late leg low means meat meet midnight moved nails neither nicely nighter no:BLOW no:BREAKS_LIKE no:LEG no:band no:bit no:came no:complaints no:control no:dizzy no:issues no:legs no:lol no:none no:one no:there no:tingling nose noticed off ouch painless partner party phone physio pump reps right season shirt shots snow sprints strong these tough training tuesday typing usual whom win
--4 DULLED baby bands beat bends blind bro bumpy burning burrito butt catches catching child chilled chilly closed count cut desk deuce doc doctor dry dunno ears effort eh elbows end enough exam far fight fixed form friday frozen gimme give goose hall hits indeed inning jk knees knuckles law lazy livable loaded makes mate max mud needed no:COLOUR no:INFECT no:above no:dead no:drop no:feels no:good no:infection no:more no:normal no:noticed no:signs no:think no:throws no:towel no:whatsoever oven perfectly picking plunked pm pt row sack seat sec serving shaky shoveling shows signs sleepy sling start staying stretching stroke swell thank toast twinge tyre u uh us wait warmup weird worn zero zilch
--3 achy alright amount attack bodys bones carried chair changed cheat class cleared close conditioning controlled crisp curls curve depends dipped dips dog drank drop dumbbell ever falling final fire floor garbage guy guys hammer hearing hip hitting homers hope huh javelin june keeper level lifted lot mad medium mhm mistake mobility nada naw nil no:BRUISE no:HAVE no:RED no:THING no:UNSTABLE no:WAKE no:all no:blue no:difficulty no:either no:got no:great no:hit no:hurts no:like no:little no:much no:new no:pins no:popping no:pops no:problems no:redness no:slept no:slip no:start no:sure no:tingle no:unstable no:why noise nuh opening opponent peaked perfect pitch pizza planks plate poor position programme quarter question raining regret rough s scary serious settled shaking sir skip sliders smidge sneezed softball some somewhere stand starts sure swings tad ten th third toes tolerable tomorrow topped tosses tournament track trained trapezius traveling unfortunately until velos watched wear weekend weekly worked y yessir zip
--2 absolute actually aint amazing ask back backpack bad banged bent bf bled bleeding born briefly brutal burns burpees caught challenging city collapsed counts crispy crushed delay denies drill eaten entirely exercises field finals firm follow game garage gas gassed gentle grind gun h habits handle heartbreaker helmet helped hill hills hips hitter hoodie hours jav knows lead little locked longer m mechanics neighbour nice no:DULLED no:HOT no:SHAPE no:breathing no:bruising no:bumps no:catching no:chills no:cuff no:dizziness no:do no:dropped no:everything no:fallen no:falls no:first no:had no:looks no:needles no:nor no:pinch no:resting no:rly no:short no:shortness no:sir no:slipping no:stuff no:tingles no:tingly no:too no:training no:wait no:went no:yesterday numbness otherwise overs pause pee plane pole ponytail practiced promise quite r rack repetition run scrimmage send serves sessions sets she shin sick sleepover slip smoked sneeze snowball sometimes soon sorry spicy stiffness study sunburned swinging tea their tingled torn train travel trumpet turf twenty ups very winter
--1 DAILY about afterwards alarm bear bout bowled boy boys bucks burger catchers changeup climbing collar cricket curveball deal doubleheader drum extras finger first fish foul fun garden gate goalkeeper goals grade gross half hate heater holding hop hovering idk jello jump keeping laundry league left lineup man manage maxed maximum miss modest muscle need no:SHOULDER no:am no:as no:bruises no:clicking no:clicks no:clunks no:cough no:discoloration no:drama no:enough no:feel no:feelings no:god no:grip no:hits no:hitter no:hold no:how no:jk no:last no:painful no:pinching no:really no:same no:shoulder no:sleep no:thank no:thing no:those no:tomorrow no:yes numb ol ones order overhead pillow plyo points popping power press program puked pull rd reach reaching rehab ride rly roof sat scratch screen seams served setter shake shoes sidearm skating slipping slips slump smash smashed stomach stopped street struggle stubbed stung swim threw thursday toilet tree umpire upper wind won wrist x yards
-1 WORN account after against anything appeared backhand balled bases basically bat beaned better bicep blew blotchy blue boat bottle bowl bowling bruised buckle bulging carrying catch chalk clue coat cold completely crash crawling crushing curb dented draining drawer dreadful drenched elses eye eyes fall fielding fizzes flat fluid fly folded football fuzzy gallon gatorade goosebumps ground gut hopped icing jar joke kneed lidocaine literally lurched missed mitt mornings ngl no:ELBOW no:ELSEWHERE no:HOLD no:KEEP no:LOST no:RIBS no:ball no:comfy no:coming no:elbow no:explain no:fingertips no:hand no:keep no:key no:pick no:quite no:snap no:steering no:straighten no:strong no:three no:touch no:wash no:wheel poke poked poured powerless pressing pulse putting racket reached real reddish rings rise seconds shifted shiny shocks shoulders shut single sleeps spleen square squared straighten streaks sweating tell throw vibrate visibly wanted waxy wet wheel window worse zaps zing
-2 WOBBLY ability absolutely an animal area bandage bang barking base before behind being between bleachers blocked bluish bolt brief brushing buckled burned button clicked coffee crying current cycling drilled driving drunk dude due dull dusky ear either evening feeble few find flag fridge fumble ghost girl giving goalpost golf goosey growing height higher jolt jumps keys kind knocked lightning limb lines liquid may meets middle mightve missing moment mug next nine no:HEART no:NIGHTS no:NOT no:between no:bottle no:cap no:chill no:comb no:day no:doorknob no:going no:hair no:head no:matter no:mine no:night no:notice no:over no:past no:pull no:push no:ring no:serve no:shampoo no:shelf no:shirt no:shut no:socket no:speak no:stay no:throw no:top no:two no:wake no:water no:week no:what outstretched pan paper parked pin pitching plank playing prickling pushup pushups reading rebound record relief roll scrum secs separated serve shift simply sinks skateboard slider smacked sock sound spaghetti spike stings stood strep strikes sunken super sweaty table they those thread tired tops tore try twang ulnar vomiting wave wearing with wood
-3 GIVES apart bath belly below blow body branch bruise bulge butterfly buzzy chin clunk clunks coin comebacker constantly corpse crooked crunch deformed different during elephant er except felt fielder floppy fluttering footing gray hard hasnt held helps here hole holes index injection jolts kicked kinda kitchen lat leave locks made many milk months mph naproxen near no:LIFT no:LOOK no:MOVE no:NEW no:PUT no:catch no:deep no:door no:ever no:fit no:lifting no:look no:net no:pills no:press no:rotate no:scratch no:sitting no:zip opens outfield partially patch popeye prickle prickles prickly puffiness racing release rubber runs sand shade shove shower slam slipped sort spoon stops straight strike stumbled taking tightness tiny touched trainer trampoline trash tried unsteady way went wobbly yanked zap
-4 ASLEEP BRUISE DROPPING REACH above aching although asleep balloon ballooned basketball because bed bench block blown breastbone bubble bumped burnt buttons buzz cock color comes coming corner dark dirt diving elbowed feel flew full going grapefruit grey grips hour kill knot lightly lunch no:ACHE no:SHEETS no:TIGHT no:bed no:bladder no:budge no:but no:down no:drive no:fingers no:force no:juice no:properly no:reach no:rest no:side no:take no:turn no:unscrew no:way novocaine outer pencil plus popp pounding pretty push rep rolled seatbelt shelf shock short site slides smh sparks spiked squeezing stays stone stove strange struggling sucking sunday tablets tackle teeth tender thirty thumb tumble turns unbearable use vice wake waking warmups wasnt watching wrap wrecked wrestling wrists yeah
-5 HAVE HOLD LOOSE ONTO UNDONE across am arent atv bicycle bigger boards box cart center colder control cork deck dove droopy electricity empty external fist gave hollow house how id improvement infected key laying lb leash lightheaded limp loose minute motion no:CHANGED no:ODD no:ON no:VEHICLE no:alive no:behind no:breath no:didnt no:does no:finger no:gas no:not no:on no:quits no:regular no:sensation no:squeeze no:without nowhere open pale palm pile pjs possibly puffed range reason recliner ripped room shakes shaped shivers shortstop shot skipping sleeve smell somewhat spreading stabbing stairs steps sticks swelling swole tearing than the this tight tingles tip trouble tumbled turn tylenol velcro vision warm weeping wiped yellow
-6 CLUMSY COLD MY again air another bit breakfast but clumsy clunked crazy cutter dent door droops eases eating edge else fell flops gunk honestly hot inner irregular it ladder lump lungs mid no:HAND no:MISSILE no:come no:full no:gone no:hurting no:left no:sudden outside own pains pavement pointer portal pushed quit quits rather saturday screaming sit snapping soda sorta spots stuck takes thought tingle truck useless whenever words wrapped
-7 HUE LEG NOT TIGHT TIGHTER VEIN armpit around balance bike black bladder boiling buzzing chasing couch degrees dizzy ended feet fence frame freezing hanging having help huge in lbs let lower meds my nasty no:be no:goes no:leaves no:wanna no:worth opened peed planted raise ribs rotation see speed standing stuff surgical sweat things turned ucl vanished veins walk water why
-8 BE CHANGED HEADACHE breathing come cup dislocated drooping everything fat have headache ibuprofen lately nearly no:GROUND no:it no:lets no:off no:right omg on one oozing player poking put scooter sheets size skiing stage sudden swollen tackled theyre thick trucked whats yep
-9 NEW ODD a ache anymore baseman bender collision compared dropping everyone falls fender fork green header home itself joint less line monday month never no:for pacing reduced ripping scar sensation smells sticking sweats tear till time turning two vomited whatever white wouldnt
-10 LIFT STOP TIRED also ants are became breathless bump coughing days drive each electric flight handlebars havent is killing might no:back no:sore no:that perhaps point rear red round shooting somebody sounded tripping tv under worst wreck
-11 RIBS ate become catcher cause clock dead deep dive doesnt dugout exhausted faint feverish hurting impossible joints lay linebacker living no:here no:stops no:words nothing pressure really rip shape slide static stitches thrown to touch wheezing whole
-12 ACHE MOVE ON QUITS accident be constant coughed fast gasping got hangs i jaw lie no:BY no:DIGIT no:comfortable no:get no:go no:in no:with onto over painkillers puffy puking pus shivering shoulder slightly swelled thing through yup
-13 BY MISSILE PUSH all awake cannot couldnt doing ending fingertips funny getting mouth no:and passed rest snap then wound
-14 COME FLU HOT LIMP MOTOR PUT SOCKETED aches crack dislocation forward inside kilos legs lil longboard lying no:BE no:DAILY no:PUSH of popped purple ring slammed sleeping soaked speech subluxed tripped up yes
-15 RED SHEETS WENT car crashed feeling forearm ice losing loud no:PILL no:arm no:breathe no:feeling no:up play skin slurring small though unstable
-16 ARM CALF KEEP calf collided flu get hold its leaking no:ARM no:HANDS no:SINCE no:SOCKETED place slurred throwing winded without
-17 HEIGHT arm beats blacked breathe face incision lift no:FEELING no:REACH no:air no:anymore nonstop sitting still sublux throbbing throbs when
-18 big by die halfway maybe nights no:away no:power partial pinky slight strength take there touches
-19 DROOP POSITION THING almost elbow matter no:HEIGHT no:MY pounds someone took weak where wish yesterday
-20 AGAIN SINCE SPENT down keeps me no:live no:to pop
-21 ELBOW LAND PART blood for horse ive no:a no:trying ran second slid socket twice weaker
-22 HAND UNSTABLE landed no:the out weakness
-23 GROUND OUT SEAT SHOULDER grip keep morning no:MOTOR no:even no:want
-24 BULGE PAIN advil hurts tingly
-25 FLUTTER POP SHOCK ball just no:my pain suddenly think
-26 came chills dont every fingers heard night once other running temp thinking while woke
-27 LOST SWELL fainted heart needles no:ONTO no:PART no:WENT something weeks
-28 HANDS HEART SLIP been breath lost no:STOP sleep walking
-29 FACE LOOK hand like no:position wont
-30 BLOW BONE BREAK DIGIT FEELING INFECT looks no:SEAT no:strength pins
-31 feels theres times
-32 POWER SLUR SWEATS no:BREATH
-33 and bone
-34 VOMIT even fever life
-35 NEVER_ENDING WEAK want
-36 VEHICLE
-37 COLOUR
-38 CANT FAINT GASP NIGHTS tingling
-39 BUZZ WAKE chest side
-40 NUMB into myself
-41 CHILL FALL LEAK
-42 CHEST WEAKNESS since
-43 FEVER no:POSITION
-44 temperature
-45 no:POWER
+-31 front
+-30 bus
+-28 barely did lol was
+-27 none
+-26 ago didnt no:SWELL stiff them too
+-25 neck new
+-24 ELSEWHERE nope traps
+-23 FRACTURE do great he hurt more pinch were
+-22 always band friend no:NUMB working
+-21 free hit last our well
+-20 a-saying broke exercise long mom
+-19 her roommate sister six
+-18 brother does easy no:say not ok
+-17 no:or sharp
+-16 blister hands lifting nah no:POP no:WEAK no:weak pinched pops stretched team you
+-15 call knee must pinches school snapped throws years
+-14 biceps hardly mostly no:have no:swelling pulled same surgery will worried year
+-13 care done em from isnt no:no no:numbness ready struck toss used work
+-12 buddy could dad early forgot four go heavier labrum muscles no:FALL no:LEAK no:swollen pen pinching rested stop wife writing
+-11 NUM can cracked gone hair kid later no:# no:SLIP no:of started test tossed wall
+-10 # balls bar clicks couple course finish foot girlfriend grandpa gym heavy high light live most no:anything no:is no:pain old painful played rained slept smooth
+-9 asked best clean club cracks dangerous difference goal happy has homework ill mean no:BULGE no:NUM no:hurt no:i no:me pills pitcher pitches rain say scared shopping skipped solid soreness stretch strong thats three volleyball weight weights would
+-8 OPPONENT afraid ankle blade bullpen cleats drills dropped eight finished goalie know make minutes money no:FEVER no:MANY no:at no:felt no:fever no:numb no:report no:today no:was only or physiotherapist shelled slow spring streak swells swimming tape told tonight towel watch week who worry
+-7 comfortable competition cooked cousin cuff dislocate drink five form ft glove hall head hmm lecture march much net no no:COLD no:FAINT no:FLUTTER no:LEG no:OUT no:any no:bad no:better no:cold no:complain no:legs no:nothing no:once no:pop no:problem no:throwing no:weird operation pitched pr probably problem rate says session son spot stayed steady struggled tank throat triceps weather
+-6 BREAKS_LIKE afterwards away bp busy change click cramp crap day delt doctor father guess had haha healthy heat hes infield ish late manageable match meh midnight mound nail nap no:CANT no:CHEST no:COME no:DROPPING no:LOOSE no:PAIN no:WEAKNESS no:chest no:fall no:issues no:lol no:loose no:slipped no:so no:weakness paining passes please pump quick rust saw sprints squats stick summer teammate today trap tuesday ugh very win wore
+-5 any arms bag blades break broken bunch burning chess college concert crowd dads daughter desk deuce died disc fastball finally friday goes gonna goo gripping guy him kids knuckles lats leg lineup low means mother moved nails negative neither nicely nighter no:BLOW no:BREAKS_LIKE no:above no:band no:bit no:came no:complaints no:control no:dizzy no:none no:one no:popped no:signs no:there no:throws no:time no:tingling no:towel no:trouble noticed off opponent painless part partner party phone physio pm pt right rising said season shirt shots snow these toe tough typing uh usual weird whom workout yet zilch
+-4 DULLED MANY bad beat bee blind both bro burrito catches catching chilled chillin chilly controlled count curls dentist depends dry dumbbell dunno ears effort eh elbows enough exam failed far final fixed floor frozen gimme goose hammer hip hits hospital indeed innings javelin jk june kept knees lake law lazy loaded mate meat meet mud nada naw needed no:COLOUR no:INFECT no:dead no:fallen no:feels no:good no:hit no:infection no:more no:normal no:noticed no:slip no:think no:whatsoever nose now nuh ouch oven perfect perfectly pitch plunked position reps row seat sec serving set shaky shoveling signs sling so softball staying stomach stretching stroke swell thank tooth tournament training tyre u us wait warmup worn zero
+-3 achy alright amount attack baby bands bends bodys bumpy burned burns butt chair changed cheat child class cleared close closed conditioning crisp curve cut delay dipped dips doc dog drank dumb ever falling fight fire garage garbage gassed give goalkeeper guys handle hearing hitting homers hope hours huh inning knows level lifted little livable lot mad makes max medium mhm mobility nil no:HAVE no:UNSTABLE no:WAKE no:all no:blue no:difficulty no:dizziness no:drop no:dropped no:either no:great no:hurts no:like no:little no:much no:new no:pins no:pops no:problems no:sir no:slept no:start no:tingle no:unstable no:wait no:why opening picking pizza planks plate power programme quarter question raining regret rough run sack sat scary scored settled she shows sir skip sleepy sliders sneezed somewhere sorry stand start starts swings tad ten th toast tolerable tomorrow topped tosses track trained trapezius twinge unfortunately until velos wear weekend weekly worked y yessir zip
+-2 DAILY absolute actually amazing ask backpack banged bf bled bleeding bones born briefly burger burpees carried caught city counts cricket crispy crushed deck denies drill drop eaten entirely exercises field finals firm follow foul game gas gentle grind gun h heartbreaker helmet helped hills hips hitter hoodie jav keeper lead locked manage maximum mechanics mistake neighbour nice nine no:BRUISE no:DULLED no:HOT no:RED no:SHAPE no:THING no:breathing no:bumps no:catching no:chills no:cuff no:do no:everything no:falls no:first no:got no:had no:looks no:needles no:pinch no:popping no:redness no:resting no:rly no:short no:shortness no:slipping no:sure no:thank no:tingly no:tomorrow no:too no:went no:yesterday noise otherwise overs pause peaked plane ponytail poor practiced promise pull r rack repetition s screen scrimmage send serious sessions sets shaking shes shin sidearm sign sleepover slip smidge smoked sneeze snowball some sometimes spicy stiffness stopped sunburned sure swinging tea tingled toes torn traveling trumpet twenty ump ups watched winter
+-1 GIVES WORN about aint alarm back behind bent bout bowled brutal bucks catchers challenging climbing cold cried curveball deal dinner doubleheader drum end extras finger fun garden goals grade gross habits half hate heater hill holding hop hovering idk inch jello keeping laid laundry league longer m machine maxed miss mobile modest muscle no:SHOULDER no:am no:anywhere no:as no:bruises no:bruising no:clicks no:clunks no:cough no:crack no:did no:discoloration no:drama no:enough no:feelings no:god no:grip no:hits no:hitter no:hold no:how no:jk no:last no:nor no:out no:painful no:pinching no:really no:shoulder no:sleeve no:stuff no:thing no:those no:tingles no:training no:yes no:zero numbness ones order overhead pee pillow plyo points pole popping press program puked quite rd rehab ride roof scratch seams served serves setter seven shoes skating slips slump smash smashed soon street struggle stubbed study stung swim taken tapped thursday toilet train travel turf umpire upper wash wind with wrist x yards
+1 CATCH account against appeared as at backhand balled bases basically beaned before believe better blew blocked blotchy blue boat bottle bowling bruised buckle bulging carrying chalk clue coat completely crawling definitely drawer dreadful drunk elses eye eyes feeble few fielding fizzes fluid fly folded football fumble fuzzy gatorade gets goosebumps goosey gut harder instant jar jelly jumped kills lidocaine literally lurched meets mitt mornings move ngl no:AGAIN no:ELBOW no:ELSEWHERE no:HOLD no:KEEP no:LOST no:RIBS no:WORN no:ball no:clear no:comfy no:coming no:day no:elbow no:explain no:fingertips no:hand no:head no:higher no:keep no:key no:quite no:same no:shut no:snap no:steering no:straighten no:strong no:three no:touch no:wash no:water no:week no:wheel odd poke poked poured powerless pulse reached reaching real reddish resting rings rise rly seconds separated shifted shiny shocks shoulders single sleeps sliding sound spleen square squared story straighten streaks sweating tell top vibrate visibly wanted warm waxy weighs went wheel worse wrong zaps
+2 WOBBLY after along animal area bang barking bat beating being bench bicep bluish bolt bowl brief brushing buckled button buzzy catch chin clicked crash crunch crying curb current dented different draining drenched drilled driving dude due dull dusky either evening find flag fridge gallon ghost giving golf ground growing height hopped jolt jumps keys kind kneed leaves lightning limb lines liquid middle mightve missed missing mug next no:HEART no:LOOK no:NIGHTS no:NOT no:bat no:between no:bottle no:cap no:chill no:comb no:doorknob no:going no:hair no:look no:matter no:mine no:night no:notice no:over no:past no:pull no:push no:ring no:serve no:shampoo no:shelf no:shirt no:socket no:throw no:thumb no:top no:two no:wake no:what outfield paper parked pitching plank playing practice prickles pushup pushups putting racket reading rebound record relief roll scrum secs serve shift shut sick simply sinks slider smacked sock stands stings stood strep strikes sunken super sweaty table taking those thread throw tired tops tore trash twang ulnar wave wearing wet window wiped wood zing
+3 ability air an apart balance bandage bath belly below between bleachers blow body branch bruise bulge butterfly clunk clunks coffee coin comebacker constantly corner corpse crooked crushing cycling deformed drops ear elephant except fall fence fielder floppy fluttering footing goalpost gray held helps here higher hole index injection jolts kicked kinda kitchen knocked lat leave locks made many may milk months mph naproxen near no:MOVE no:NEW no:PUT no:but no:catch no:deep no:drive no:ever no:fingers no:fit no:net no:obey no:pills no:press no:rotate no:scratch no:sitting no:speak no:stay no:unscrew no:zip opens outstretched pan patch pin popeye prickle prickling prickly puffiness racing release runs sand shade shock shove shower skateboard slam sort spaghetti spike spoon stops straight strike stumbled they thumb tight tightness touched trampoline try turns unsteady vice wobbly yanked zap
+4 ASLEEP BRUISE COLD HOLD above aching although arent asleep balloon ballooned base basketball bed bigger block blown breastbone bubble bumped burnt buttons buzz clobbered cock color comes dark dirt during elbowed er fist grapefruit grey holes how id itself kill knot lightly lunch moment no:LIFT no:SHEETS no:TIGHT no:bed no:bladder no:breath no:budge no:door no:down no:force no:juice no:lifting no:properly no:quits no:rest no:side no:take no:turn no:without novocaine outer partially pencil plus popp pounding pretty push rep rolled rubber shaped shivers site slides smh sparks spiked squeezing stays stone stove strange struggling sucking sunday tablets tackle teeth tender thirty trainer tried tumble turn unbearable use vision vomiting wake waking warmups wasnt watching way wrap wrecked wrestling wrists yeah
+5 DROPPING HAVE LOOSE ONTO TIGHTER UNDONE absolutely across atv bicycle boards box but cart center colder coming control dove electricity empty external fell felt flew flops full girl going grips hasnt hour house improvement infected key laying lb let lightheaded limp loose lump minute motion no:ACHE no:CHANGED no:ODD no:ON no:alive no:didnt no:does no:finger no:not no:on no:reach no:regular no:sensation no:squeeze no:way pale pile pjs possibly puffed range reason recliner ripped seatbelt shakes short shortstop sit skipping slipped smell somewhat sorta spreading sticks swole the this tingles tiny trouble tylenol velcro weeping words yellow
+6 LEG MY REACH again am another because bees bit breakfast cork crazy cutter dent droops droopy eases eating edge else feel gunk hollow honestly inner it ladder lbs leash lungs mid no:HAND no:MISSILE no:VEHICLE no:be no:behind no:come no:full no:gas no:gone no:hurting no:sudden nowhere open outside pains palm pointer portal pushed quits rather room rotation saturday screaming see shot sleeve snapping soda spots stabbing standing steps stuck takes tearing than things thought tingle tip truck tumbled useless water whenever wrapped
+7 CLUMSY NEW TIGHT VEIN armpit around black bladder boiling buzzing clumsy clunked couch door ended frame hanging hard have having help hot huge in irregular month my nasty no:GROUND no:goes no:leaves no:left no:lets no:wanna no:worth opened pavement peed planted quit raise ribs skiing stairs stuff sudden surgical swelling tackled turned vanished veins walk why
+8 HEADACHE HUE NOT bender breathing chasing cup dislocated dizzy drooping fat feet fender freezing headache ibuprofen lately lower meds nearly no:off no:right omg on oozing own player poking put size speed sweat tear theyre thick trucked two ucl whats
+9 BE CHANGED RIBS STOP a ache anymore baseman bike collision compared days doing dropping everyone everything flight fork green havent home joint less line monday never no:for no:it pacing reduced ripping scar scooter sheets shooting smells sweats till time turning whatever white worst wouldnt yep
+10 ODD also ants are breathless bump cannot come diving drive each electric falls header hurting is lay no:back no:sore no:that one perhaps rear red round sensation somebody sounded sticking swollen tripping tv vomited wheezing wreck
+11 LIFT ON became coughing dive doesnt dugout faint feverish getting handlebars impossible joints killing linebacker might no:here no:words point puffy really shape slide stage static stitches to touch under
+12 HOT TIRED ate become cause clock constant dead degrees exhausted fast feeling gasping got hangs hold i lie living no:BY no:DIGIT no:comfortable no:get no:go no:in no:stops no:with nothing onto over painkillers passed pressure puking pus rest rip shivering shoulder slightly swelled thrown whole yup
+13 BY MISSILE MOVE PUSH SPENT accident all awake car coughed couldnt fingertips funny jaw legs mouth no:PUSH of snap thing through wound
+14 ACHE COME MOTOR PUT QUITS RED aches be catcher deep dislocation ending forward lil longboard lying no:BE purple ring sleeping soaked speech subluxed then
+15 CALF FLU KEEP LIMP SHEETS SOCKETED WENT calf crack kilos losing no:DAILY no:PILL no:SOCKETED no:and no:arm no:breathe no:feeling no:up popped sitting skin slammed slurring small though tripped unstable yes
+16 ARM HEIGHT crashed forearm get ice inside its leaking loud no:ARM no:HANDS no:SINCE play slurred up winded
+17 arm beats blacked breathe collided flu incision no:FEELING no:REACH no:anymore nonstop pinky place sublux throbs throwing when without
+18 almost die face lift maybe nights no:MY no:air no:away no:power partial second still strength take throbbing touches yesterday
+19 POSITION big elbow halfway no:live slid slight someone took where wish
+20 AGAIN DROOP SINCE THING ball by down keeps matter no:HEIGHT no:to pounds there twice weak
+21 GROUND me no:a no:trying pop weaker
+22 ELBOW HAND LAND PART UNSTABLE blood came for horse ive no:the no:want out ran
+23 FLUTTER OUT hurts keep landed no:MOTOR no:even socket weakness
+24 SEAT SHOULDER morning night
+25 BULGE PAIN advil no:my other pain running tingly
+26 POP SHOCK chills every grip heard just lost no:ONTO no:WENT something suddenly think thinking while
+27 LOST needles no:PART once woke
+28 SLIP SWELL dont heart no:STOP walking weeks
+29 FEELING HANDS HEART INFECT breath fainted hand like no:SEAT no:position no:strength temp wont
+30 FACE LOOK been feels fingers looks pins sleep
+31 BONE BREAK
+32 BLOW DIGIT POWER no:BREATH theres times
+33 SLUR SWEATS and
+34 VEHICLE bone even
+35 NEVER_ENDING VOMIT WEAK fever
+37 COLOUR NIGHTS life myself tingling want
+38 CANT GASP into
+39 side
+40 FAINT LEAK NUMB WAKE
+41 CHILL FALL chest
+42 BUZZ
+43 CHEST FEVER WEAKNESS no:POSITION since
+44 no:POWER temperature
 46 DISLOCATE
 47 SHAPE
-48 cant collarbone
-51 WOUND
-52 BREATH
-57 FEVERISH
+49 cant
+50 BREATH collarbone
+52 WOUND
+59 FEVERISH
 60 FEVER_F
-62 CRASH
-66 PILL"""
+65 CRASH
+67 PILL"""

@@ -369,7 +369,8 @@ def _did_it(words: Sequence[Word], place: int, end: int) -> bool:
 
 def _own_clause(words: Sequence[Word], place: int, first: int) -> bool:
     """Whether "i" opens a clause of its own after the sign: "mom fell so im at the hospital"."""
-    return place > first and _text(words, place - 1) in w.JOINS_CLAUSE
+    joined = _text(words, place - 1) in w.JOINS_CLAUSE or words[place].pause > 0
+    return place > first and joined
 
 
 def _owner_before(words: Sequence[Word], place: int) -> bool:

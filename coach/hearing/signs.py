@@ -169,7 +169,7 @@ _DESCRIBING: Final = frozenset(("numb", "swollen", "puffy"))
 
 def _thing_fell(words: Sequence[Word], match: Match) -> bool:
     """Whether what fell is a thing, and on nobody: "the dumbbell fell", "my hair fell in my face"."""
-    place = next((p for p in match.at if "FALL" in words[p].keys), 0)
+    place = next((p for p in match.at if "FALL" in words[p].keys or words[p].text in _MOVES), 0)
     own = set().union(*(words[p].keys for p in match.at))
     if place < 2 or not own.isdisjoint({"PART", "me"}):  # noqa: PLR2004
         return False
@@ -178,6 +178,7 @@ def _thing_fell(words: Sequence[Word], match: Match) -> bool:
     return before in _DETERMINERS and what.pause == 0 and not living
 
 
+_MOVES: Final = frozenset("went flew rolled slid crashed came flipped landed".split())
 _LIVING: Final = frozenset("OPPONENT VEHICLE PART BODY PRON FALL FILLER".split())
 _DETERMINERS: Final = frozenset("the a an my our his her their".split())
 

@@ -175,7 +175,6 @@ ARM_SIGNS: Final = (
         WEAKNESS
         PART .. BE WEAK
         PART .. WEAK
-        weak PART
         BE weaker
         suddenly|sudden .. weak
         weak all of sudden
@@ -269,7 +268,6 @@ ARM_SIGNS: Final = (
         KEEP giving|gives out
         strength|power|grip BE way down|off|less
         arm|shoulder|hand .. died
-        too weak
         half .. strength|power|grip
         LOST .. ability
         arm|hand|shoulder .. made of jello|jelly|rubber|noodles
@@ -444,7 +442,6 @@ ARM_SIGNS: Final = (
         """
         HANDS .. BE .. COLD
         HANDS .. COLD
-        COLD HANDS
         COLD .. PART .. than .. other
         PART .. ice cold
         HANDS .. BE ice|icicles|icicle|popsicles

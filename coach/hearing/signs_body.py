@@ -70,7 +70,6 @@ BODY_SIGNS: Final = (
         blood .. cough|spit
         blood clot
         cant|couldnt .. deep breath
-        no air
         breathing .. hard|heavy|weird|funny|labored|laboured|fast .. nothing|rest|sitting|lying
         BREATH .. heart .. racing
         heart .. racing|pounding .. BREATH|chest
@@ -109,8 +108,6 @@ BODY_SIGNS: Final = (
         "stop",
         """
         fainted|fainting|blackout|syncope
-        passed|passing|pass out
-        blacked|blacking|black out
         went|everything|vision|world black
         lost consciousness
         HEART .. FLUTTER
@@ -190,7 +187,6 @@ BODY_SIGNS: Final = (
         CANT .. button .. tripping|walk|legs|balance
         tripping .. over|walk|all
         balance .. off|gone|bad|shot|terrible|weird
-        LOST .. balance
         CANT .. walk .. straight|right|properly|without
         trouble|hard|difficulty .. walking|balancing
         wet|pissed|peed|soiled|shit|pooped myself
@@ -258,8 +254,6 @@ BODY_SIGNS: Final = (
         VOMIT
         threw up .. night|today|morning|twice|all|after|times
         throwing up .. all|since|today|night|everything|sick
-        throwing up
-        threw up
         been|keep throwing up
         stomach bug|flu
         FLU

@@ -96,7 +96,6 @@ EVERYDAY_SIGNS: Final = (
         PART .. zero|no|barely|hardly .. strength|power|juice|oomph
         PART .. shaking|trembling|shaky .. CANT|hold|lift
         PART .. too weak
-        weak|weaker|weakened PART
         PART .. half|fraction .. strength|strong|power
         wrist .. drops|dropped|drooping|hangs
         PART .. flopping|flops|flopped|dangling|dangles|dangled
@@ -291,7 +290,6 @@ EVERYDAY_SIGNS: Final = (
         stepped .. in|into|off .. hole|curb|ditch .. down|fell|arm|shoulder|landed
         fell|slipped|tripped|tumbled carrying|getting|coming|going|running|walking|chasing|jumping|climbing
         me|i|bike and|vs|versus .. car|truck|bus|van|tree|wall
-        wiped|wiping out
         thrown|flung|launched|ejected .. from|off|out|over|into
         PART .. bent|pulled|twisted|wrenched|yanked .. back|backwards|behind .. by|tackle|when|in
         concussed|concussion
@@ -497,7 +495,6 @@ EVERYDAY_SIGNS: Final = (
         """
         PILL .. NUM|two|three|four .. a|times .. day
         PILL .. NUM|two|twice|three|once .. day .... so|to|throw|pitch|play|keep
-        PILL .. every .. day|hour|hours|morning|night
         cortisone|toradol shot|shots|injection .. so|to|before .... play|pitch|throw|game|compete
         """,
     ),

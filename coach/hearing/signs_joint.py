@@ -190,7 +190,6 @@ JOINT_SIGNS: Final = (
         FRACTURE .. PART|BONE
         PART .. FRACTURE
         BONE FRACTURE
-        FRACTURE it
         shoulders .. uneven|different|level
         popeye
         step .. collarbone
@@ -377,8 +376,6 @@ JOINT_SIGNS: Final = (
         "stop",
         """
         since|after the|my|that|a|this fall
-        i fell
-        ^ fell
         fell and|then|again
         and|then|so i fell
         FALL .. on|onto|against|over|into .. PART
@@ -388,11 +385,8 @@ JOINT_SIGNS: Final = (
         FALL .. skiing|skating|running|biking|cycling|climbing|hiking|snowboarding|surfing|wrestling
         FALL .. hard|over|badly|awkwardly
         took|had|taken|bad|nasty|hard|big|another .. fall|tumble|spill|wipeout
-        hit .. ground|wall|floor|deck|fence|post|boards|dirt
-        tripped|trip|stumbled .. and|over|on|fell|up|down
         slipped|slip|slid|slipping .. on|in .. GROUND|VEHICLE|shower|stairs|deck|pool|ice
         slipped .. fell|landed
-        wiped out
         wipeout
         faceplant|faceplanted
         CRASH .. VEHICLE
@@ -401,8 +395,6 @@ JOINT_SIGNS: Final = (
         wrecked|crashed|totaled|flipped|rolled .. VEHICLE|it
         car|bike|road|traffic .. accident|crash|wreck|collision
         collided|collision
-        got|gets|getting|been|was|were|be .. BLOW|hit|bucked|tripped|nailed|dropped|lit|jumped|rocked|mauled
-        hit .. pothole|deer|tree|pole|curb|bump|rock
         went flying
         pushed|shoved|kicked|dragged|knocked down|off|over .. stairs|steps|VEHICLE|ground|floor
         bit it
@@ -421,13 +413,11 @@ JOINT_SIGNS: Final = (
         BLOW|crashed|ran|fell|bumped|slammed|collided .. into|on|onto me
         head over heels
         car|truck|bus hit .. me
-        hit my head
         PART|hand .. got|was caught|pinned|stepped|trapped|stuck .. in|under|on
         stepped on .. PART
         jammed .. sliding|diving|tag|into
         took|had .. tumble|spill
         belly flop|flopped
-        tripped|tripping .. down|over
         in|had .. accident|wreck|crash|collision|pileup
         hop .. off|hit|into|caught .. PART|me
         flying off|over|into
@@ -472,7 +462,6 @@ JOINT_SIGNS: Final = (
         ran|run .. me|over .. over|me
         ran|run|rolled over .. PART|me|arm
         OPPONENT .. ran .. me .. over
-        vs|versus|and|by .. car|truck|bus|van
         hit .. by .. car|truck|bus|van|bike
         fell|slipped|tripped|tumbled|went .. down|off|over|from|out|into .. GROUND|VEHICLE
         tumbled|tumble|toppled|somersaulted

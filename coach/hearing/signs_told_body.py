@@ -78,7 +78,7 @@ TOLD_BODY: Final = (
         HEART .. NUM .. sitting|resting|bench|bed|couch|still|nothing|rest|lying
         HEART .. beats|beat|beating|is|goes|going .. irregular|irregularly|uneven|unevenly|wrong
         dizzy .. and|then .. dark|black|fell|down|floor
-        passed|pass out .. in|at|on|during
+        passed|pass out .. during|dugout|practice|mound|set|field|gym|shower|school|hall|warmup|class|standing|running
         black|dark .. before|in|front .. eyes
         everything|room|world|head|all turns|turned|turning|spins|spinning .. around|round|and|i|me
         HEART .. jumps|jumping|stumbles|stumbling|gallops|galloping|drum|drums|drumming|thudding|thuds|somersaults|hiccup|hiccups|trips|pauses
@@ -96,6 +96,8 @@ TOLD_BODY: Final = (
         "E08",
         "ask",
         """
+        passed|passing|pass out
+        blacked|blacking|black out
         HEART .. too|so|very|really fast|hard|quick
         HEART .. jumps|jumped|weird|odd|funny|strange|flutter|fluttery|irregular|skips|beats|drums|thumps
         flutter|fluttery|fluttering .. HEART|chest
@@ -161,6 +163,7 @@ TOLD_BODY: Final = (
         "E06",
         "ask",
         """
+        LOST .. balance
         off balance|unsteady|imbalance
         balance .. bad|off|worse|weird|gone|trouble|problem|problems
         walk|walking & unsteady|drunk|wobble|wobbly|sway|swaying|weird|strange|clumsy|stumble
@@ -185,12 +188,12 @@ TOLD_BODY: Final = (
         chills|shakes and .. chills|shakes|fever|sweats
         have|had|has|got|having|running .. temperature|temp
         temperature .. NUM
-        have|had|got|having .. runs|squits|trots
+        have|had|got|having the runs|squits|trots
         had|have|having .. stomach|tummy .. flu|bug|virus
         runs .. all night|day
         sick .. to .. stomach
         sick|ill .. with .. flu|fever|covid|virus|infection
-        threw|throwing|throw up .. this|last|all|today|everything|twice|two|again|in|after
+        threw|throwing|throw up .. last|all|today|everything|twice|NUM|morning|night
         vomited|vomit|puke
         sweating|sweats|shivering|shivers|shakes ... flu|fever|chills|temperature
         shivering|shivered|shivers|shakes .. all|night|since|under|cold
@@ -202,6 +205,8 @@ TOLD_BODY: Final = (
         "B11",
         "ask",
         """
+        throwing up
+        threw up
         feel|feels|feeling|felt .. hot|feverish|ill|flu|flulike|sick .. maybe|fever|cold|might|today|think
         diarrhea|loose stool|stools
         slight|little|bit|maybe|low temperature|temp|fever
@@ -360,6 +365,7 @@ TOLD_BODY: Final = (
         "B09",
         "ask",
         """
+        PILL .. every .. day|hour|hours|morning|night
         PILL .. today|yesterday|earlier|morning|night|hour|hours|ago
         had|took|take|taken|popped|used|on .. PILL
         painkiller|tablet .. PAIN|shoulder|arm
@@ -439,6 +445,14 @@ TOLD_BODY: Final = (
         """
         PART|joint .. hot|warm|red and .. hot|warm|red|big|thick|swollen
         PART|joint .. HOT .. RED
+        """,
+    ),
+    (
+        Group.CHEST_BREATH,
+        None,
+        "ask",
+        """
+        no air
         """,
     ),
 )

@@ -31,6 +31,12 @@ _TOLD: Final = frozenset(
 _NEVER_CHANGED: Final = frozenset((Group.SELF_HARM,))
 
 
+# a sign of these may be an emergency: one pattern is enough
+_URGENT: Final = frozenset(
+    (Group.CHEST_BREATH, Group.FAINT_HEART, Group.STROKE_SIGNS, Group.CORD_SIGNS)
+)
+
+
 def weighed(kind: Kind, heard: Listening, sign: Sign | None) -> Sign | None:
     """`sign` made a stop, a question, or left as it is; a question for what no pattern knows."""
     words = heard.words
@@ -65,7 +71,8 @@ def _doubted(words: Sequence[Word], sign: Sign, weight: float) -> bool:
         return False
     if said & (DENIERS | CONTRAST):
         return sign.patterns == 1 and weight < points.DOUBT_UNDER
-    return weight < (points.DOUBT_ONE_UNDER if sign.patterns == 1 else points.DOUBT_UNDER)
+    alone = sign.patterns == 1 and sign.group not in _URGENT
+    return weight < (points.DOUBT_ONE_UNDER if alone else points.DOUBT_UNDER)
 
 
 def _asked(heard: Listening) -> Sign:
