@@ -235,7 +235,7 @@ DAYS: Final = """
     crashed :: early / at / on the couch / out / hard after / on my / for the night / in bed / at my / before
     computer|laptop|app|phone|site|server .. crashed|crash|crashes
     stock|market crash|crashed
-    legs .. wobbly|weak|dead|shaky
+    legs .. dead
     come|came|comes|coming|go|went|goes|going :: out of the pen / out of the bullpen / out of the stretch / out of the game / out of class / out of school / out of bed / out of nowhere / out firing / out hot / out strong / out fine / out great / out sharp / out clean / out good / out easy / out smooth / out flat / out slow / out ahead / out throwing / out on top / out of town / out to dinner / out to eat / out with friends / out to the
     ball|curve|curveball|slider|it|fastball|pitch|pitches|changeup .. coming|came|comes|jumping|jumped|flying out of .. hand
     pulled out|it back|up|over|through|down

@@ -75,6 +75,7 @@ class Sign(NamedTuple):
     spans: tuple[Span, ...]
     weak: bool = False  # heard only in words that need a question, however plainly said
     patterns: int = 0  # how many clear patterns heard a clear sign, up to two
+    sure: bool = False  # a word carries it that everyday talk hardly lends: "dislocated"
     unnamed: bool = False  # no word names it; the group is only the likeliest
     firm: bool = False  # one's own, here and now, spelt right, without a known cause
 
@@ -199,6 +200,7 @@ def words_free_of(words: Sequence[Word], named: frozenset[str]) -> bool:
     return all(word.text not in named for word in words)
 
 
+_SURE: Final = frozenset(("DISLOCATE", "FEVERISH", "FEVER", "collarbone", "labrum"))
 # a weak mention beside a word of these is no sign: "breathing fine", "strength good"
 _WELL: Final = frozenset(
     "fine good ok okay normal great strong solid perfect clear better clean dry healed healing closed".split()
@@ -236,7 +238,9 @@ def _sign(
     why = entry.group.value
     spans = tuple(Span(words[place].start, words[place].end, why) for place in match.at)
     weak = not entry.clear
-    return Sign(entry.group, entry.flag, firm and not weak, reading, spans, weak, firm=firm)
+    sure = any(not words[place].keys.isdisjoint(_SURE) for place in match.at)
+    clear = firm and not weak
+    return Sign(entry.group, entry.flag, clear, reading, spans, weak, sure=sure, firm=firm)
 
 
 def _urgency(entry: Entry, match: Match) -> tuple[bool, int, int, int]:

@@ -147,6 +147,7 @@ TOLD_ARM: Final = (
         None,
         "ask",
         """
+        PART .. no thanks
         too weak
         weak PART
         weak|weaker|weakened PART

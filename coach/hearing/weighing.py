@@ -71,7 +71,7 @@ def _doubted(words: Sequence[Word], sign: Sign, weight: float) -> bool:
         return False
     if said & (DENIERS | CONTRAST):
         return sign.patterns == 1 and weight < points.DOUBT_UNDER
-    alone = sign.patterns == 1 and sign.group not in _URGENT
+    alone = sign.patterns == 1 and not sign.sure and sign.group not in _URGENT
     return weight < (points.DOUBT_ONE_UNDER if alone else points.DOUBT_UNDER)
 
 

@@ -59,7 +59,9 @@ _THUMBS: Final = (
 
 # two words that say yes or no between them
 _SET_ANSWERS: Final = {
-    ("why", "not"): "yes", ("you", "bet"): "yes", ("all", "means"): "yes", ("afraid", "so"): "yes",
+    ("why", "not"): "yes", ("all", "set"): "yes", ("uh", "huh"): "yes", ("get", "it"): "yes",
+    ("think", "not"): "no", ("noticed", "none"): "no", ("all", "clear"): "no", ("noticed", "nothing"): "no",
+    ("you", "bet"): "yes", ("all", "means"): "yes", ("afraid", "so"): "yes",
     ("know", "it"): "yes", ("hell", "yeah"): "yes", ("sounds", "good"): "yes",
     ("afraid", "not"): "no", ("did", "not"): "no", ("not", "yet"): "no", ("no", "way"): "no", ("rather", "not"): "no",
     ("prefer", "not"): "no", ("not", "today"): "no", ("no", "chance"): "no",
@@ -140,11 +142,12 @@ def _by_topic(words: Sequence[Word], ask: str) -> Read | None:
     if any((w.text, text_at(words, k + 1)) == ("pain", "free") for k, w in enumerate(words)):
         return Read("no", (0,))
     about = set(ask.lower().replace("?", " ").replace(",", " ").split())
-    denied = bool(texts & (_DO_NOT | {"no", "without", "zero", "never", "nothing", "none"}))
+    denied = bool(texts & (_DO_NOT | {"no", "without", "zero", "never", "nothing", "none", "free"}))
     if about & {"ready", "go"}:
         return _ready_answer(texts)
     if about & _OVER:
-        return _over_answer(texts, denied=denied)
+        clock = "at" in texts and any(w.text[0].isdigit() for w in words)
+        return Read("no", (0,)) if clock else _over_answer(texts, denied=denied)
     if about & _GEAR and about & {"have", "got", "with", "hand"} and not about & _HURT:
         return _gear_answer(texts, denied=denied)
     return _by_health(words, texts, about, denied=denied)
@@ -223,9 +226,24 @@ def _hurt_answer(words: Sequence[Word], texts: set[str], *, denied: bool) -> Rea
     return None
 
 
+_WHOLE_YES: Final = frozenset(
+    (
+        ("it", "is"),
+        ("they", "are"),
+        ("it", "was"),
+        ("i", "am"),
+        ("i", "do"),
+        ("i", "have"),
+        ("i", "did"),
+    )
+)
+
+
 def _phrase(words: Sequence[Word], ask: str, *, ready: bool) -> Read:
     """Answers without a yes or no in them: "not really", "a little", "didnt get to it"."""
     texts = {word.text for word in words}
+    if tuple(word.text for word in words) in _WHOLE_YES:
+        return Read("yes", (0,))
     if [word.text for word in words[:3]] == ["i", "think", "so"]:
         return Read("yes", (0,), hedged=True)
     over = not _OVER.isdisjoint(ask.lower().replace("?", "").split())

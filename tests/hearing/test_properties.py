@@ -2,10 +2,16 @@
 
 from __future__ import annotations
 
+import importlib
+import pkgutil
+import re
+from time import process_time
+
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+import coach.hearing as room
 from coach.hearing import explain, hear, hear_row, marked
 from coach.hearing.lexicon import BUILT_IN
 from coach.hearing.patterns import matches
@@ -13,6 +19,12 @@ from coach.hearing.words import words_of
 from coach.model.heard import Action, Kind, Question
 from tests.hearing.asked import CHECK_IN, SET_LINE, note
 
+REGULAR = [
+    thing
+    for module in pkgutil.iter_modules(room.__path__)
+    for thing in vars(importlib.import_module(f"coach.hearing.{module.name}")).values()
+    if isinstance(thing, re.Pattern)
+]
 SHORT = settings(max_examples=150, deadline=None)
 WORDS = st.sampled_from(
     "no not my hand arm numb is pain 3 10 7 ½ popped out back cant lift but , . ? and or yes maybe "
@@ -122,3 +134,26 @@ def test_the_work_grows_no_faster_than_the_text() -> None:
     for piece in ("numb hand ", "arm cant felt pop back out ", "it was no ", "x "):
         short, long = _steps(piece * 100), _steps(piece * 200)
         assert long <= 2.2 * short + 20
+
+
+@pytest.mark.parametrize(
+    "piece", ["a", "'", "a'", "1.", "1,", " -", "\u00bd", "w/", "--", ".", "a1"]
+)
+def test_no_regular_expression_backtracks_badly(piece: str) -> None:
+    """Four times the text costs far less than the sixteen times of a square law."""
+
+    def cost(text: str) -> float:
+        best = 9.0
+        for _ in range(3):
+            start = process_time()
+            for compiled in REGULAR:
+                compiled.sub("", text)
+            best = min(best, process_time() - start)
+        return best
+
+    short, long = cost(piece * 20_000), cost(piece * 80_000)
+    assert long <= 10 * short + 0.01
+
+
+def test_every_regular_expression_of_the_room_is_tried() -> None:
+    assert len(REGULAR) >= 2

@@ -17,6 +17,9 @@ import pytest
 from tests.hearing.scoring import Tally, rows_of, tally
 
 SETS = ("public", "tuned", "kept_back", "third_hand", "four_voices")
+# written on 2026-11-27 in the same four voices after all others, never learned from, its lines not
+# read after its runs: the outer limits of the measures hold for it
+UNSEEN = "kept_back_voices"
 
 
 @cache
@@ -32,6 +35,7 @@ def scores(name: str) -> Tally:
         ("third_hand", 0.97, 0.93, 0.95),
         ("four_voices", 0.97, 0.93, 0.95),
         ("kept_back", 0.92, 0.85, 0.90),
+        (UNSEEN, 0.92, 0.85, 0.90),
     ],
 )
 def test_warning_signs_are_seen_and_clear_ones_stop_at_once(
@@ -48,6 +52,12 @@ def test_harmless_answers_are_not_sent_away(name: str) -> None:
     result = scores(name)
     assert result.share("false", "plain") <= 0.02, result.false
     assert result.share("needless", "plain") <= 0.05
+
+
+def test_of_unseen_harmless_answers_few_are_sent_away() -> None:
+    result = scores(UNSEEN)
+    assert result.share("false", "plain") <= 0.05, len(result.false)
+    assert result.share("needless", "plain") <= 0.10
 
 
 @pytest.mark.parametrize("name", SETS)
@@ -67,7 +77,14 @@ def test_slots_are_read_right(name: str, question: str, good: float, must: float
     assert scores(name).slot_share(question, "right") >= limit
 
 
-@pytest.mark.parametrize("name", SETS)
+def test_unseen_answers_to_all_questions_are_read_right() -> None:
+    """All slots in one, since each question has a dozen or two of answers there."""
+    slots = scores(UNSEEN).slots.values()
+    assert sum(s["all"] for s in slots) >= 100
+    assert sum(s["right"] for s in slots) >= 0.92 * sum(s["all"] for s in slots)
+
+
+@pytest.mark.parametrize("name", [*SETS, UNSEEN])
 @pytest.mark.hazard("H-09")
 def test_pain_is_never_read_too_low_and_yes_is_never_read_as_no(name: str) -> None:
     slots = scores(name).slots

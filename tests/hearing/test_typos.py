@@ -51,6 +51,65 @@ def test_every_one_slip_variant_that_is_no_real_word_is_heard(word: str) -> None
     assert silent == []
 
 
+# words that are a sign only beside others, in a sentence that makes them one
+IN_A_SENTENCE = {
+    "popped": "my shoulder {}",
+    "slipped": "my shoulder {}",
+    "snapped": "my elbow {}",
+    "cracked": "my elbow {}",
+    "subluxed": "my shoulder {}",
+    "dislocation": "it was a {}",
+    "unstable": "my shoulder is {}",
+    "deformed": "my shoulder is {}",
+    "crooked": "my shoulder looks {}",
+    "fractured": "i {} my arm",
+    "purple": "my hand is {}",
+    "bluish": "my fingers are {}",
+    "puffy": "my hand is {}",
+    "swelled": "my elbow {}",
+    "bruised": "my arm is {}",
+    "bulging": "veins are {} on my arm",
+    "needles": "pins and {} in my arm",
+    "tingles": "my hand {}",
+    "prickling": "my hand is {}",
+    "numbing": "my arm is {}",
+    "paralyzed": "my arm is {}",
+    "weaker": "my arm is {}",
+    "dizzy": "im {} now",
+    "fainting": "i keep {}",
+    "lightheaded": "i am {}",
+    "droopy": "my face is {}",
+    "slurred": "my speech is {}",
+    "clumsy": "my hands are {} and my legs too",
+    "wobbly": "my legs are {}",
+    "wheezing": "i am {}",
+    "infected": "the cut is {}",
+    "shivering": "i was {} all night",
+    "feverish": "i feel {}",
+    "diarrhea": "i have {}",
+    "puking": "i was {}",
+    "unbearable": "the pain is {}",
+    "drenched": "i wake up {} in sweat",
+    "exhausted": "i am {} for weeks",
+    "collided": "i {} with the catcher",
+    "tripped": "i {} over and landed",
+    "crashed": "i {} my bike",
+    "suicidal": "i feel {}",
+}
+# one slip from another word as well, and read as that: dropped, topped, droop, surged, slugged, smashed
+NEARER_ELSEWHERE = {"dopped", "dpopped", "droopp", "slurged", "slugred", "srashed"}
+
+
+@pytest.mark.parametrize("word", IN_A_SENTENCE)
+def test_every_one_slip_variant_of_a_sign_in_its_sentence_is_heard(word: str) -> None:
+    known = REAL_WORDS | set(FAMILIES) | GUESSABLE | set(SPELLINGS) | NEARER_ELSEWHERE
+    sentence = IN_A_SENTENCE[word]
+    variants = [v for v in one_slip(word) if len(v) > 3 and v not in known]
+    assert note(sentence.format(word)).group is not None
+    assert len(variants) > 200
+    assert [v for v in variants if note(sentence.format(v)).group is None] == []
+
+
 def test_a_sign_reached_only_through_a_guess_is_asked_about() -> None:
     assert note("my arm is swollne").action == Action.CONFIRM
     assert note("my arm is swollen").action == Action.ESCALATE
