@@ -48,6 +48,7 @@ SCHEMAS: Final = ".schemas"  # beside the files, so that an editor finds them wi
 NOT_YET: Final = {
     *("fault.no_room", "language.count", "language.missing", "range.one_step", "version.fits"),
 }
+TYPED_KEY: Final = "scenario.prompt"  # the clinician's own word, though it stands before a colon
 DRAFT: Final = "draft-07"  # the one that more editors know
 HEAD: Final = {
     "exercise": "An exercise. Text without a dose: the dose is the plan's.",
@@ -142,7 +143,7 @@ def _on_lines_of(draft: Draft, number: int, findings: list[Finding]) -> list[Fin
         if one.level == "error"
         and one.id not in NOT_YET
         and one.place.line in own
-        and one.place.column > _key_column(one.line_text)
+        and (one.id == TYPED_KEY or one.place.column > _key_column(one.line_text))
     ]
 
 

@@ -230,6 +230,8 @@ def _check_folder(folder: Path) -> list[Finding]:
     found: list[Finding] = []
     inside = sorted(p for p in folder.iterdir() if not p.name.startswith("."))
     for path in inside:
+        if path.is_symlink() and path.is_dir():
+            continue  # it may lead back here, round and round
         if path.suffix == ".yaml" or (path.is_dir() and _holds_texts(path)):
             found.extend(_check_one(path))
     if not found and not any(p.is_dir() or p.suffix == ".yaml" for p in inside):

@@ -23,7 +23,7 @@ sys.path.insert(0, str(Path(__file__).resolve().parent.parent.parent))
 from coach.texts.doors import check_paths
 from tests.bench import plain_check
 from tests.bench.hostile import hostile_files
-from tests.bench.timing import Program, calm_environment, whole_run
+from tests.bench.timing import Program, calm_environment
 
 SAMPLE: Final = Path(__file__).resolve().parent.parent.parent / "dialogs" / "steady-shoulder"
 COACH: Final = str(Path(sys.executable).parent / "coach")
@@ -34,11 +34,12 @@ MOST_S: Final = 0.2
 MOST_MB: Final = 50.0
 COPIED: Final = "band diagonal lift"
 # A process is charged with the room of the one that starts it, so a small one starts it here.
-PEAK: Final = """\
+ALONE: Final = """\
 import os, sys
 child = os.posix_spawn(sys.argv[1], sys.argv[1:], os.environ,
                        file_actions=[(os.POSIX_SPAWN_OPEN, 1, os.devnull, os.O_WRONLY, 0)])
-print(os.wait4(child, 0)[2].ru_maxrss)
+used = os.wait4(child, 0)[2]
+print(used.ru_utime + used.ru_stime, used.ru_maxrss)
 """
 QUESTION: Final = """\
   - ask also: after {name}
@@ -66,7 +67,7 @@ def grown(folder: Path, lines: int) -> int:
         names.append(f"lift {letters(len(names))}")
         file = folder / "exercises" / f"{names[-1].replace(' ', '-')}.yaml"
         file.write_text(exercise.replace(f"exercise: {COPIED}", f"exercise: {names[-1]}"))
-    insert(plan, "# yaml-language", "".join(f"  {name}:\n{dose}" for name in names))
+    insert(plan, f"  {COPIED}:\n", "".join(f"  {name}:\n{dose}" for name in names))
     insert(script, "  - tell: Tomorrow", "".join(QUESTION.format(name=name) for name in names))
     insert(program, "\n  - phase: prepare", "".join(f", {name}" for name in names))
     return lines_in(folder)
@@ -91,7 +92,7 @@ def lines_in(folder: Path) -> int:
 
 def compared(folder: Path, rounds: int) -> tuple[float, float]:
     """Median processor seconds of our check and of the floor, in turn."""
-    assert check_paths([folder]) == []
+    assert check_paths([folder]) == [], "the grown program must be well"
     plain_check.check(folder)
     pairs = [
         (seconds(lambda: check_paths([folder])), seconds(lambda: plain_check.check(folder)))
@@ -144,13 +145,15 @@ def refusals(scratch: Path) -> None:
 
 
 def cost(program: Program) -> tuple[float, float]:
-    """Median seconds and peak MB of five runs."""
-    seconds_each = [whole_run(program).seconds for _ in range(5)]
-    peak = [sys.executable, "-c", PEAK, *program.command]
-    shown = subprocess.run(
-        peak, env=program.environment, capture_output=True, text=True, check=True
-    ).stdout
-    return statistics.median(seconds_each), int(shown.splitlines()[-1]) / 1024
+    """Median processor seconds and peak MB of five runs; other programs do not count."""
+    command = [sys.executable, "-c", ALONE, *program.command]
+    runs = [
+        subprocess.run(
+            command, env=program.environment, capture_output=True, text=True, check=True
+        ).stdout.split()
+        for _ in range(5)
+    ]
+    return statistics.median(float(one[0]) for one in runs), int(runs[0][1]) / 1024
 
 
 def told(what: str, shown: str, aim: str, reached: bool) -> None:

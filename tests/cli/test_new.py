@@ -91,11 +91,12 @@ def test_a_program_a_plan_and_a_scenario_come_out_quiet(tmp_path: Path, program:
     assert "    load: light band only\n" in plan
     day = [
         *("sore at the start", "quiet/plans/a-b.yaml", "smooth", "2026-11-09 at 18:30"),
-        *("pain now: 4", "", "never offers: band row", ""),
+        *("pain nwo: 4", "pain now: 4", "", "never offers: band row", ""),
         *("2026-11-11 at 18:30", "", "offers: band row", "", ""),
     ]
     done = run(tmp_path, "new", "scenario", ".", typed=typed(day))
     assert done.returncode == 0, done.stdout + done.stderr
+    assert 'The nearest known name is "pain now".' in done.stdout
     assert check_paths([tmp_path / "sore-at-the-start.yaml"]) == []
     played = run(tmp_path, "replay", "sore-at-the-start.yaml")
     assert played.returncode == 0, played.stdout

@@ -76,6 +76,13 @@ def test_a_link_out_of_the_program_is_not_followed(tmp_path: Path) -> None:
     assert ids_of(program) == ["file.outside"]
 
 
+def test_folders_that_lead_back_into_themselves_end(tmp_path: Path) -> None:
+    (tmp_path / "plan.yaml").write_text("plan: x\n", encoding="utf-8")
+    for name in ("round", "again"):
+        (tmp_path / name).symlink_to(tmp_path)
+    assert ids_of(tmp_path) == ids_of(tmp_path / "plan.yaml")
+
+
 def test_a_link_inside_the_program_is_read(tmp_path: Path) -> None:
     (tmp_path / "real.yaml").write_text("plan: x\n", encoding="utf-8")
     (tmp_path / "link.yaml").symlink_to(tmp_path / "real.yaml")
