@@ -398,7 +398,9 @@ def test_the_plans_own_table_is_shown_in_its_unit_and_in_metres_and_feet() -> No
     assert "5 serves at 9 m (30 ft)." in day.words
     day = day.say("no")
     assert "How many serves did you do?" in day.words
-    kept = day.say("20 serves").record().threw
+    day = day.say("20 serves")
+    assert "20 serves" in str(day.book.answer("work done"))
+    kept = day.record().threw
     assert kept is not None
     assert (kept.throws, kept.unit) == (20, "serves")
 
