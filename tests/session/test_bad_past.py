@@ -14,6 +14,7 @@ from coach.model.ladders import Ladder
 from coach.model.program import ThrowingLine
 from coach.model.quantities import Load
 from coach.session import throwing
+from coach.session.brief import brief_for
 from coach.session.ladders import gap_of
 from tests.session.invented import (
     HERE,
@@ -130,3 +131,18 @@ def test_a_throwing_line_of_steps_that_the_table_lacks_opens_nothing() -> None:
     assert said is not None
     assert (said.rule, said.outcome) == ("throw.cleared", "not cleared")
     assert said.why == "No throwing today. The date or the steps in your plan do not fit."
+
+
+@pytest.mark.parametrize("later", [1, 90, 3650])
+def test_no_date_alone_opens_what_is_locked(later: int) -> None:
+    overhead = ROW._replace(family="overhead")
+    made = bound(review_by="2099-01-01")
+    program = made.program._replace(
+        exercises=tuple(overhead if one.name == ROW.name else one for one in made.program.exercises)
+    )
+    at = MONDAY + timedelta(days=later)
+    day = brief_for(made._replace(program=program), asked_lately(at), at)
+    listed = talk(day, *TO_THE_FIRST_SET[:-1])
+    names = {offer.exercise for offer in listed.now.offers}
+    assert OUT.name in names
+    assert ROW.name not in names
