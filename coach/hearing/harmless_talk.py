@@ -299,4 +299,23 @@ TALK: Final = """
     black nails|hands|fingers .. work|garage|paint|polish|grease|oil
     ran into .. traffic|locker|friend|coach|ex|teacher|wall|him|her|problem|problems .. paper|homework|essay|code|by
     tripped over .. but|nothing|words
+    breathe|breath .. mask|smoke|pool|underwater|humidity|altitude|dust|corset|costume
+    feel|feeling for the|my|a .. technique|shot|release|timing|ball|water|game|rhythm|slider|spin
+    cant|couldnt throw .. ocean|strike|strikes|water|barn
+    shook|shaking|shaky .. planks|plank|pushups|holds|squats
+    planks|plank|pushups|pullups|squats ... shook|shaking|shaky|shake
+    hand|hands cramp|cramped|cramps .. writing|typing|gaming
+    sore|tired|stiff .. digging|gardening|mowing|painting|moving|carrying|shoveling
+    hardly|barely lift .. feet|legs|eyes
+    sleeve|shirt|jersey .. on .. nail|hook|fence|branch
+    pain is|has gone .. sleep|slept .. well|good
+    chest of drawers
+    slow to warm
+    drilled by a|the midterm|exam|test
+    numb|tingly .. from .. cleats|shoes|boots|skates|sitting|standing
+    burned|burnt out on
+    cant|couldnt|didnt sleep .. caffeine|coffee|excited|nervous|hot|noise
+    lost the ball in .. sun|lights
+    in hospital|er .. visit|see|uncle|aunt|grandma|friend|work|shift
+    crunchy|clicky|creaky|poppy .. usual|always|normal
 """

@@ -114,7 +114,9 @@ def explain(text: str, kind: Kind = Kind.OWN_WORDS, ask: str = "") -> list[str]:
     """What would be heard in `text`, in a few plain lines, the deciding words marked."""
     heard = hear(Question(kind.value, kind, ask), text)
     lines = [marked(text, heard), _ACTION_WORDS[heard.action]]
-    if heard.group is not None:
+    if heard.unnamed:
+        lines.append("No sign is named by these words: they would be asked about openly.")
+    elif heard.group is not None:
         flag = f", flag {heard.flag}" if heard.flag else ""
         lines.append(f"Group: {heard.group.value}{flag}.")
     if heard.command is not None:

@@ -411,6 +411,8 @@ def _is_question(words: Sequence[Word], start: int, at: int) -> bool:
     told = after.text in w.NO_QUESTION or not after.keys.isdisjoint(("MOTOR", "HOLD", "LIFT"))
     if told and not after.text.endswith("ing"):
         return False  # "can only lift it halfway", "could stick a pin in it": told, not asked
+    if _text(words, at + 1) in w.JUDGED:
+        return True  # "is numb bad"
     between = {words[k].text for k in range(start, at)}
     if between & w.MINE or any(words[k].pause for k in range(start + 1, at + 1)):
         return False

@@ -129,6 +129,7 @@ WORKINGS: Final = _set(
     "fits grip grips throw go goes turn turns bend bends straighten straightens work works open opens "
     "rotate rotates rise rises worth able stay stays respond responds squeeze carry use"
 )
+JUDGED: Final = _set("bad normal ok okay dangerous serious safe good")
 THEIR: Final = _set("her his their hers")
 PERIODS: Final = _set("year years month months")
 # what was so "before the surgery" is past

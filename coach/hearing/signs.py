@@ -127,7 +127,7 @@ def _softened(words: Sequence[Word], entry: Entry, match: Match, around: _Around
     own = set().union(*(words[place].keys for place in match.at))
     if entry.group == Group.TRAUMA_FALL and around.scoring and own.isdisjoint(_STRUCK):
         return True
-    if entry.group == Group.CORD_SIGNS and around.exertion:
+    if around.exertion and (entry.group == Group.CORD_SIGNS or own & _WORKING):
         return True
     if "VOMIT" in own or ("up" in own and own & _THROWN):
         return around.exertion or not words_free_of(words, _MEALS)
@@ -153,9 +153,10 @@ _SCORING: Final = frozenset(
     "strikeouts walks mound tournament playoffs standings".split()
 )
 _STRUCK: Final = frozenset("PART OPPONENT VEHICLE MISSILE GROUND RIBS me i head".split())
-# legs that fail after these are asked about
+# a heart or a breath at work, and legs that fail, are asked about beside these
+_WORKING: Final = frozenset(("HEART", "GASP", "BREATH", "air", "breath"))
 _EXERTION: Final = frozenset(
-    "squats squat sprints sprint conditioning running run lunges lunge deadlifts deadlift workout suicides "
+    "ran jogged sprinted squats squat sprints sprint conditioning running run lunges lunge deadlifts deadlift workout suicides "
     "burpees legday 400 800 laps lap hills miles marathon stairs".split()
 )
 _THROWN: Final = frozenset(("threw", "throwing", "thrown"))

@@ -403,12 +403,12 @@ ARM_SIGNS: Final = (
         PART .. BE .. balloon|sausage|sausages|softball|grapefruit|tennis|baseball|melon|marshmallow
         PART .. twice|double|size|bigger|larger|fatter|fat|huge|thicker
         bigger than .. other|left|right
-        WORN .. TIGHTER
+        WORN .. suddenly|now|today|getting|feels|side .. TIGHTER
         WORN .. CANT|wont|doesnt|dont|barely .. fit|off|come|close|get|on
         WORN .. leaves|left|leaving .. marks|mark|dent
         CANT .. get|take|pull|close|fasten|buckle .. ring|rings|watch|sleeve|glove|strap|bracelet
         WORN .. digging|cutting|stuck|squeezing|pinching|smaller|outgrew
-        WORN .. BE suddenly|too|so|super|really tight|small
+        WORN .. BE suddenly|now tight|small
         PART .. full|stretched .. burst|explode|pop|tight|skin
         PART .. BE thick|bloated|fat|huge
         PART .. like .. balloon|sausage|sausages|softball|grapefruit|melon|michelin|popeye|club|water

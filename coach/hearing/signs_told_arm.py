@@ -166,6 +166,7 @@ TOLD_ARM: Final = (
         "S01",
         "stop",
         """
+        ring|rings|watch|bracelet|watchband|wristband .. TIGHTER
         PART .. like .. popeye|popeyes|michelin|hulk|hulks
         purple|blue discolouration|discoloration
         WORN .. no|not longer|any .. closes|close|fits|fit|buckles|reaches|goes
@@ -244,6 +245,14 @@ TOLD_ARM: Final = (
         LOST .. degrees
         PART .. stiffer|tighter .. week|yesterday|before
         CANT .. go .. past|above|higher
+        """,
+    ),
+    (
+        Group.SWELLING_COLOUR_COLD,
+        "S01",
+        "ask",
+        """
+        WORN .. TIGHTER
         """,
     ),
 )

@@ -182,7 +182,7 @@ TOLD_JOINT: Final = (
         trucked|steamrolled|bulldozed|laid out|freight
         came|come|coming|went|going down on .. PART|outstretched|side|it
         took|got .. shoulder|knee|elbow|head|helmet|boot .. to|in|into|on .. PART|shoulder|arm
-        from the horse|bike|ladder|stairs|roof|tree|scooter|skateboard
+        ^ yes|yeah|yep|yea .. from|off the|my horse|bike|ladder|stairs|roof|tree|scooter|skateboard
         """,
     ),
     (

@@ -33,3 +33,9 @@ def test_the_deciding_words_are_marked() -> None:
 
 def test_a_value_is_told_in_words() -> None:
     assert "pain_now: 3.0" in explain("about a 3", Kind.PAIN_NOW)
+
+
+def test_words_that_name_no_sign_are_told_as_asked_about_openly() -> None:
+    lines = explain("my thumb is all wobblewise today")
+    assert "No sign is named by these words: they would be asked about openly." in lines
+    assert not any(line.startswith("Group:") for line in lines)

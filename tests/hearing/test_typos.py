@@ -96,8 +96,10 @@ IN_A_SENTENCE = {
     "crashed": "i {} my bike",
     "suicidal": "i feel {}",
 }
-# one slip from another word as well, and read as that: dropped, topped, droop, surged, slugged, smashed
-NEARER_ELSEWHERE = {"dopped", "dpopped", "droopp", "slurged", "slugred", "srashed"}
+# one slip from another word as well, and read as that: dropped, topped, droop, surged, slugged, smashed, cracked
+NEARER_ELSEWHERE = {
+    "dopped", "dpopped", "droopp", "slurged", "slugred", "srashed", "crached", "crasked",
+}  # fmt: skip
 
 
 @pytest.mark.parametrize("word", IN_A_SENTENCE)
