@@ -231,3 +231,15 @@ def test_no_machine_name_and_no_time_of_day_is_in_the_results() -> None:
 )
 def test_times_are_written_as_the_schema_wants(seconds: float, shown: str) -> None:
     assert time_of(seconds) == shown
+
+
+def test_a_parser_that_build_servers_use_reads_the_results() -> None:
+    from junitparser import Error, Failure, JUnitXml
+
+    (suite,) = JUnitXml.fromstring(as_junit(RESULTS).encode())
+    good, bad, broken = suite
+    assert (suite.tests, suite.failures, suite.errors) == (3, 1, 1)
+    assert good.name == "all fits"
+    assert good.is_passed
+    assert isinstance(bad.result[0], Failure)
+    assert isinstance(broken.result[0], Error)
