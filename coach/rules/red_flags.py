@@ -143,13 +143,11 @@ class DueFacts(NamedTuple):
 def _triggered(facts: DueFacts) -> frozenset[Section]:
     if facts.first_day:
         return frozenset(Section)
-    asked: set[Section] = set()
+    asked = set(
+        called_for(threw=facts.threw, short_night=facts.short_night, pain_two_up=facts.pain_two_up)
+    )
     if facts.fell or facts.lifted or facts.new_plan or facts.away_7:
         asked.update(_ONE_TO_FIVE)
-    if facts.threw or facts.pain_two_up:
-        asked.update((Section.ARM, Section.JOINT))
-    if facts.short_night or facts.pain_two_up:
-        asked.add(Section.NIGHT)
     if facts.surgery:
         asked.add(Section.ILL)
     return frozenset(asked)
@@ -175,6 +173,30 @@ def alone_today(facts: DueFacts) -> tuple[Section, ...]:
     if rest and not due:
         due = {max(rest, key=lambda section: _waited_days(section, facts))}
     return tuple(section for section in Section if section in asked or section in due)
+
+
+def called_for(*, threw: bool, short_night: bool, pain_two_up: bool) -> tuple[Section, ...]:
+    """The sections that a fact learned in mid-day asks alone (id stop.screen; ours).
+
+    The same facts as at the opening; what was asked alone before is asked again.
+    """
+    called: set[Section] = set()
+    if threw or pain_two_up:
+        called.update((Section.ARM, Section.JOINT))
+    if short_night or pain_two_up:
+        called.add(Section.NIGHT)
+    return tuple(section for section in Section if section in called)
+
+
+def alone_after_a_break(*, surgery: bool) -> tuple[Section, ...]:
+    """The sections asked alone when a break reopens the screen (id checkin.gap; ours).
+
+    All that any fact of a day may call for, whatever was said before the break: nobody saw what
+    the arm did meanwhile.
+    """
+    called = called_for(threw=True, short_night=True, pain_two_up=True)
+    ill = {Section.ILL} if surgery else set()
+    return tuple(section for section in Section if section in {*called, *ill})
 
 
 def list_today(alone: tuple[Section, ...]) -> tuple[Section, ...]:

@@ -14,7 +14,7 @@ from coach.model.flags import Group, Section
 from coach.model.heard import Kind, Question, Value
 from coach.model.turns import Ask, Line
 from coach.rules import pain as pain_rules
-from coach.rules.red_flags import FLAGS, list_today
+from coach.rules.red_flags import FLAGS
 from coach.session import (
     checking_in,
     closing,
@@ -29,7 +29,7 @@ from coach.session.questions import QUESTIONS, coach_question, single
 from coach.session.state import Happening, State, Work, under_way
 from coach.session.stopping import call_it_a_day, stop
 from coach.session.table import Stage
-from coach.session.today import compose, dose_today, loads_here
+from coach.session.today import dose_today, loads_here, still_allowed
 
 CLOSE_SCREEN_AFTER_S: Final = 60 * 60  # checkin.gap: a pause over 60 min reopens the screen
 ASK_SINCE_AFTER_S: Final = 5 * 60  # set here, to be signed by a clinician
@@ -38,7 +38,14 @@ REPORTED: Final = (
     "report",
     "recheck",
 )  # phases in which the set's report is in
-DECIDED: Final = (Stage.TODAY, Stage.WARM_UP, Stage.EXERCISE, Stage.THROWING, Stage.CLOSE)
+DECIDED: Final = (
+    Stage.AT_HAND,
+    Stage.TODAY,
+    Stage.WARM_UP,
+    Stage.EXERCISE,
+    Stage.THROWING,
+    Stage.CLOSE,
+)
 FIXABLE: Final = (
     "pain now",
     "worst pain",
@@ -49,6 +56,18 @@ FIXABLE: Final = (
     "pitches before",
     "pitches yesterday",
     "pitches today",
+)
+# The pains of which 8 or more is read back.
+PAINS_READ_BACK: Final = frozenset(
+    {
+        "pain now",
+        "worst pain",
+        "waking pain",
+        "pain in warm-up",
+        "pain in set",
+        "pain before change",
+        "pain after",
+    }
 )
 # What a free correction forgets before the new value is heard; and the rule whose reason goes.
 FORGETS: Final[dict[str, tuple[dict[str, object], str]]] = {
@@ -150,7 +169,7 @@ def answered(state: State, value: str | float | tuple[str, ...]) -> State:
 
 
 def confirmed(state: State, value: str) -> State:
-    """A clear no goes back to where it was; anything else stops."""
+    """A clear no goes back to where it was, less a correction under way; anything else stops."""
     group, flag = state.sign
     if value != "no":
         return stop(state, flag, group)
@@ -158,6 +177,8 @@ def confirmed(state: State, value: str) -> State:
         aside="since" if state.since else "",
         sign=("", ""),
         quoted=False,
+        fixing="",
+        reread=state.reread and not state.fixing,
         unclear=state.under,
         under=0,
     )
@@ -209,28 +230,35 @@ def with_fixed(state: State, fact: str, value: Value) -> State:
     if not isinstance(value, tuple):
         taken = scripts.know(taken, fact, value) if free else taken
     new = tuple(d for d in taken.reasons if d not in state.reasons and not free)
-    return reopened(taken, new, free=free)
+    if free:
+        return changed_freely(taken)
+    extra = screening.called_for(state, taken)
+    return made_more_careful(checking_in.what_stays(taken), new, extra)
 
 
-def reopened(state: State, new: tuple[Decision, ...], *, free: bool) -> State:
-    """Screen sections that the new value asks for are asked; after a decision the list shrinks.
+def changed_freely(state: State) -> State:
+    """Before any decision was shown: the screen asks alone what the new value calls for."""
+    state = state._replace(told=(Line("say", "Changed."),))
+    if state.stage is not Stage.SCREEN:
+        return state
+    alone = screening.in_order({*state.alone, *screening.newly_due(state)})
+    state = state._replace(alone=alone)
+    return screening.next_section(state) if state.section in {"list", "over"} else state
+
+
+def made_more_careful(state: State, new: tuple[Decision, ...], extra: tuple[Section, ...]) -> State:
+    """After a decision was shown: the list only shrinks, and `extra` sections are asked alone.
 
     `new` are the decisions that the new value brought; they are told with the change.
     """
-    extra = screening.newly_due(state) if state.stage is not Stage.CHECK_IN else ()
     told = (Line("say", "Changed. The more careful of the two counts from here."),)
-    if free:
-        told = (Line("say", "Changed."),)
     state = state._replace(told=(*told, *(Line("say", d.why) for d in new)))
-    if state.stage is Stage.SCREEN:
-        state = state._replace(alone=screening.in_order({*state.alone, *extra}))
-        return screening.next_section(state) if state.section in {"list", "over"} else state
-    if free or state.stage is Stage.CLOSE:
+    if state.stage is Stage.CLOSE:
         return state
     if state.stage is Stage.THROWING:
         return throwing_after_fix(state)
     state = fewer(state)
-    if extra and state.stage in {Stage.TODAY, Stage.WARM_UP, Stage.EXERCISE}:
+    if extra and state.stage in {Stage.AT_HAND, Stage.TODAY, Stage.WARM_UP, Stage.EXERCISE}:
         return screening.again(state, extra, ())
     return state
 
@@ -246,35 +274,55 @@ def throwing_after_fix(state: State) -> State:
 
 
 def fewer(state: State) -> State:
-    """The list after a change in mid-day: what today no longer allows goes, nothing comes."""
+    """A new fact in mid-day: what today no longer allows goes from the list, nothing comes."""
     if state.stage not in {Stage.TODAY, Stage.WARM_UP, Stage.EXERCISE}:
         return state
-    if state.stage is Stage.WARM_UP and not state.exercises_today:  # a day of throwing alone
+    if state.stage is Stage.WARM_UP and state.throws_only:
         return throwing_after_fix(state)
-    allowed = compose(state)
-    todo = tuple(place for place in state.todo if place in allowed.todo)
-    gone = [p for p in state.todo if p not in todo]
+    return state._replace(onward=("less",))
+
+
+def made_less(state: State) -> State:
+    """The list and the exercise under way, less what is no longer allowed."""
+    after = list_made_less(state)
+    on_the_way = after.stage in {Stage.WARM_UP, Stage.EXERCISE}
+    return training.what_still_acts(after) if on_the_way else after
+
+
+def list_made_less(state: State) -> State:
+    """The list less what is no longer allowed; then the exercise under way."""
+    kept, reasons = still_allowed(state, state.todo)
+    gone = [place for place in state.todo if place not in kept]
     if gone:
         names = ", ".join(state.brief.stations[place].exercise.name for place in gone)
-        new = [d for d in allowed.reasons if d not in state.reasons][-2:]
+        new = [d for d in reasons if d not in state.reasons][-2:]
         why = tuple(Line("say", d.why) for d in new)
         told = (*state.told, Line("say", f"Left out today: {names}."), *why)
         state = state._replace(told=told)
-    state = state._replace(todo=todo, reasons=allowed.reasons, level=allowed.level)
-    work = state.work
-    if work is None:
-        return state if todo or state.stage is Stage.TODAY else training.next_exercise(state)
-    if work.place not in allowed.todo:
+    known = tuple(dict.fromkeys((*state.reasons, *reasons)))
+    state = state._replace(todo=kept, reasons=known)
+    if state.work is not None:
+        return work_made_less(state, state.work)
+    if kept or state.stage is Stage.TODAY or state.onward:
+        return state
+    return training.next_exercise(state)
+
+
+def work_made_less(state: State, work: Work) -> State:
+    """The exercise under way, left or with fewer sets if today asks for it."""
+    kept, reasons = still_allowed(state, (work.place,))
+    state = state._replace(reasons=tuple(dict.fromkeys((*state.reasons, *reasons))))
+    if not kept:
         name = training.station_of(work, state).exercise.name
         told = (*state.told, Line("say", f"We leave {name} for today."))
-        state = training.exercise_done(state, exercise.Result("left"))._replace(told=told)
-        return training.next_exercise(state._replace(missing=()))
+        return training.next_exercise(
+            training.exercise_done(state, exercise.Result("left"))._replace(told=told)
+        )
     sets = max(min(work.dose.sets, dose_today(state, work.place).sets), work.set_number)
     work = exercise.with_loads(work._replace(dose=work.dose._replace(sets=sets)), loads_here(state))
     if work.phase in {"rest", "recheck"} and work.set_number >= sets:  # its last set is behind
         done = exercise.Result(exercise.how_it_went(work))
-        state = training.exercise_done(state._replace(work=work), done)
-        return training.next_exercise(state._replace(missing=()))
+        return training.next_exercise(training.exercise_done(state._replace(work=work), done))
     return state._replace(work=work)
 
 
@@ -324,11 +372,9 @@ def resumed(state: State, gap_s: int) -> State:
 def next_since(state: State) -> State:
     """The next question after a break; `screen` is the screen itself."""
     if not state.since:
-        return training.back_at_the_set(state._replace(aside=""))
+        return state._replace(aside="", onward=("back",))
     if state.since[0] == "screen":
-        state = state._replace(since=(), aside="")
-        alone = screening.alone_by_rule(state)
-        return screening.again(state, alone, list_today(alone))
+        return screening.after_a_break(state._replace(since=(), aside=""))
     return state
 
 
@@ -357,7 +403,7 @@ def sets_done_meanwhile(state: State, count: float) -> State:
     if reported + extra < work.dose.sets:
         return next_since(state._replace(work=sets_ahead(work, extra)))
     done = training.exercise_done(state, exercise.Result("short"))
-    return next_since(training.next_exercise(done._replace(missing=(), line=False)))
+    return next_since(training.begin_next(done._replace(missing=(), line=False)))
 
 
 def sets_ahead(work: Work, extra: int) -> Work:
@@ -372,20 +418,21 @@ def pain_after_break(state: State, value: float) -> State:
     """Pain now after a break, judged as before a changed set and as at the start."""
     if pain_rules.is_flag(value):
         return checking_in.read_back(state._replace(since=("pain now",)), "pain now")
-    state = checking_in.take_pain_now(state._replace(aside=""), value)
+    state = checking_in.what_stays(checking_in.take_pain_now(state._replace(aside=""), value))
     if state.stage is Stage.THROWING:
         return throwing_after_break(state, value)
-    state = fewer(state)
     work = state.work
-    if work is not None:
-        decision = pain_rules.before_changed_set(value, state.brief.plan.pain, work.others_left)
-        if decision.outcome != "go on":
-            told = (*state.told, Line("say", decision.why))
-            state = state._replace(told=told, missing=(), line=False)
-            day = decision.outcome if decision.outcome == "end session" else ""
-            result = None if day else exercise.Result("over")
-            return training.stepped(state, exercise.Stepped(work, result, day, (), decision))
-    return training.back_at_the_set(state)
+    if work is None:
+        return state._replace(onward=("less", "back"))
+    decision = pain_rules.before_changed_set(value, state.brief.plan.pain, work.others_left)
+    if decision.outcome == "go on":
+        return state._replace(onward=("less", "back"))
+    told = (*state.told, Line("say", decision.why))
+    state = state._replace(told=told, missing=(), line=False)
+    day = decision.outcome if decision.outcome == "end session" else ""
+    result = None if day else exercise.Result("over")
+    after = training.stepped(state, exercise.Stepped(work, result, day, (), decision))
+    return after._replace(onward=("less", *after.onward)) if after.onward else after
 
 
 def throwing_after_break(state: State, value: float) -> State:

@@ -31,6 +31,7 @@ class Brief:
 
     __slots__ = (
         "_standings",
+        "about_a_set",
         "age",
         "apart_days",
         "bound",
@@ -98,6 +99,7 @@ class Brief:
         )
         self.apart_days = min((s.prescription.apart_days for s in self.stations), default=1)
         self.items, self.tests, self.effect_bits = _laid_out(bound.program.scripts)
+        self.about_a_set = _about_a_set(self.items, self.tests)
         past = past_facts(self, worked)
         self.first_truth = _truth_of(self, past)
         sleep = past.get("sleep this week")
@@ -168,6 +170,24 @@ def _laid_out(
                 effect_bits.add(places[-1])
         items[moment] = lay_out(moment, script, tuple(places))
     return items, tuple(tests), frozenset(effect_bits)
+
+
+def _about_a_set(items: dict[str, tuple[Step, ...]], tests: tuple[Test, ...]) -> int:
+    """The bits of answers about one set that nothing reads once its exercise is behind.
+
+    What is asked after a set, and tested only there, is asked anew in the next exercise.
+    """
+    asked = {step.fact for step in items["after a set"] if step.fact}
+    elsewhere = {
+        bit
+        for moment, steps in items.items()
+        if moment != "after a set"
+        for step in steps
+        for bit in step.when
+    }
+    return sum(
+        1 << bit for bit, test in enumerate(tests) if test.fact in asked and bit not in elsewhere
+    )
 
 
 def _truth_of(brief: Brief, past: dict[str, str | float]) -> int:

@@ -168,11 +168,13 @@ def take_ache(state: State, where: str) -> State:
     if not state.ache:  # a correction has settled it meanwhile
         return state
     decision = readiness.muscle_ache(where)
-    above = next(d for d in state.reasons if d.rule == "pain.next_morning")
+    above = tuple(d for d in state.reasons if d.rule == "pain.next_morning")
     state = state._replace(ache=False)
     if decision.outcome == "flare":
-        return with_reason(noted_above_usual(state, above), decision, True)
-    kept = tuple(d for d in state.reasons if d is not above)
+        for flare in above:
+            state = noted_above_usual(state, flare)
+        return with_reason(state, decision, True)
+    kept = tuple(d for d in state.reasons if d not in above)
     note = Happening("note", "Muscle ache on waking, above usual.", decision)
     state = state._replace(morning_up=False, no_step=True, reasons=kept)
     return with_reason(state._replace(happened=(*state.happened, note)), decision, True)
@@ -234,6 +236,23 @@ def take_already(state: State, answer: str) -> State:
 def take_tomorrow(state: State, kind: str) -> State:
     """ready.throwing_day: the day before a match brings no new step."""
     return state._replace(no_step=state.no_step or kind in HARD)
+
+
+def what_stays(state: State) -> State:
+    """What the day costs, without what only the screen asks; dropped once the screen is over.
+
+    Pain up by 2 leaves `no_step`, since nothing goes up on such a day. Throws of the sport leave
+    `threw`, where the plan clears throws of its own, for they take their place.
+    """
+    other = state.threw or state.playing or state.recovery or state.order != "as usual"
+    cleared = may_be_thrown(state.brief)
+    return state._replace(
+        asked=(),
+        threw=cleared and other,
+        playing=False,
+        pain_up=False,
+        no_step=state.no_step or state.pain_up,
+    )
 
 
 def with_reason(state: State, decision: Decision, told: bool) -> State:

@@ -40,7 +40,7 @@ _NOTHING_ASKED: Final = Question("timer", Kind.WORD)
 
 def start(brief: Brief) -> State:
     """The first state of a day (the hold and the plan's life are looked at first)."""
-    return opening.opened(brief)
+    return to_a_prompt(opening.opened(brief))
 
 
 def turn(state: State) -> Turn:
@@ -54,7 +54,7 @@ def ask_of(state: State) -> Ask | None:
         return None
     if state.aside:
         return asides.ask(state)
-    if state.stage is Stage.WHO or (state.moves_only and state.missing == ("moves or later",)):
+    if state.stage in {Stage.WHO, Stage.TODAY}:
         return opening.ask(state)
     if state.stage is Stage.CHECK_IN:
         return checking_in.ask(state)
@@ -145,6 +145,15 @@ def advance(state: State, event: Event) -> State | Refusal:
 
 def take(state: State, event: Event, heard: Heard) -> State | Refusal:
     """The next state by an event that was already listened to."""
+    after = take_one(state, event, heard)
+    if isinstance(after, Refusal):
+        return after
+    after = to_a_prompt(after)
+    return in_time(state, after, event.at_s) if isinstance(event, Typed) else after
+
+
+def take_one(state: State, event: Event, heard: Heard) -> State | Refusal:
+    """The state right after an event; what follows at once without an answer is still to come."""
     if state.end:
         return Refusal("session.over", "This session has ended.")
     asked = ask_of(state)
@@ -153,8 +162,27 @@ def take(state: State, event: Event, heard: Heard) -> State | Refusal:
         return asides.resumed(fresh, event.gap_s)
     if isinstance(event, TimerEnded):
         return timer_ended(fresh)
-    after = answer(fresh, event, heard, asked)
-    return in_time(state, after, event.at_s)
+    return answer(fresh, event, heard, asked)
+
+
+def to_a_prompt(state: State) -> State:
+    """On to where something is asked, timed or over."""
+    while goes_on(state):
+        state = one_on(state)
+    return state
+
+
+def goes_on(state: State) -> bool:
+    """Whether something follows at once; it waits under an aside and under the screen."""
+    if state.aside or state.end or not state.onward:
+        return False
+    return state.stage is not Stage.SCREEN or state.onward[0] == "return"
+
+
+def one_on(state: State) -> State:
+    """The first thing that follows at once, done."""
+    first, *rest = state.onward
+    return ONWARD[first](state._replace(onward=tuple(rest)))
 
 
 def timer_ended(state: State) -> State:
@@ -309,6 +337,10 @@ def value_taken(state: State, fact: str, value: Value) -> State:
     value = THROWN_AS.get(str(value), value) if fact in THROWING_FACTS else value
     taker = TAKERS.get(fact)
     taken: State = taker(state, value) if taker else state  # type: ignore[operator]
+    if (
+        fact in asides.PAINS_READ_BACK and taken.aside != "read back"
+    ):  # asked once more, and now taken
+        taken = taken._replace(reread=False)
     if taken.end or where(taken) != where(state):
         return taken
     if not isinstance(value, tuple):
@@ -432,4 +464,12 @@ TAKERS: Final = {
     **checking_in.TAKERS,
     **training.TAKERS,
     **closing.TAKERS,
+}
+
+ONWARD: Final = {
+    "list": opening.lay_out_today,
+    "less": asides.made_less,
+    "return": opening.back_where_it_was,
+    "back": opening.back_in_place,
+    "next": training.begin_next,
 }

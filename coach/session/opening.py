@@ -18,7 +18,7 @@ from coach.session.brief import Brief
 from coach.session.ladders import gap_of
 from coach.session.machine import follow
 from coach.session.questions import QUESTIONS, coach_question, single
-from coach.session.state import Happening, State, under_way
+from coach.session.state import Happening, State
 from coach.session.stopping import away_too_long, end_day
 from coach.session.table import Stage
 from coach.session.today import compose
@@ -148,7 +148,8 @@ def screened_so_far(state: State) -> State:
     if not over or state.end:
         return state
     if state.back:
-        return back_where_it_was(state)
+        return state._replace(missing=(), onward=("return", *state.onward))
+    state = checking_in.what_stays(state)
     state = state._replace(stage=follow(state.stage, "screened"), missing=(), at=0)
     return at_hand_so_far(state)
 
@@ -156,16 +157,26 @@ def screened_so_far(state: State) -> State:
 def back_where_it_was(state: State) -> State:
     """After a screen asked again in the middle of a day."""
     stage = follow(state.stage, f"back to {state.back}")
-    state = state._replace(stage=stage, back="", at=0, section="over", blank=())
-    if stage is Stage.TODAY:
-        return lay_out_today(state)
+    onward = ("list",) if stage is Stage.TODAY else (*state.onward, "back")
+    return state._replace(stage=stage, back="", at=0, blank=(), onward=onward)
+
+
+def back_in_place(state: State) -> State:
+    """On with the day where a screen or a break came in between; an open question stands again."""
+    stage = state.stage
+    if state.missing:
+        return state
+    if stage is Stage.AT_HAND:
+        return at_hand_so_far(state)
     if stage is Stage.WARM_UP:
         return training.walk(state, "warm-up")
     if stage is Stage.THROWING:
-        return throwing.next_prompt(state._replace(at=state.at))
+        return throwing.next_prompt(state)
     if stage is Stage.CLOSE:
         return training.closing_again(state)
-    work = under_way(state)
+    if state.work is None:
+        return training.next_exercise(state)
+    work = state.work
     moment = training.moment_of(state)
     if work.phase in {"before", "report"}:
         return training.walk(state, moment)
@@ -199,7 +210,7 @@ def at_hand_so_far(state: State) -> State:
     if not over or state.end:
         return state
     state = state._replace(stage=follow(state.stage, "gear known"), missing=(), at=0)
-    return lay_out_today(state)
+    return state._replace(onward=("list",))
 
 
 def lay_out_today(state: State) -> State:
@@ -210,10 +221,10 @@ def lay_out_today(state: State) -> State:
     if state.order == "after throwing":
         if not state.todo:
             return end_day(state, "nothing today", "done", None)._replace(reasons=state.reasons)
-        return state._replace(moves_only=True, missing=("moves or later",))
+        return state._replace(missing=("moves or later",))
     if throwing.alone_today(state):
         words = Line("say", "No exercises today. Your warm-up and your throwing are on.")
-        return begin_work(state._replace(told=(*state.told, words)))
+        return begin_work(state._replace(throws_only=True, told=(*state.told, words)))
     if not state.todo:
         return end_day(state, "nothing today", "done", None)._replace(reasons=state.reasons)
     return begin_work(state)
@@ -227,7 +238,8 @@ def take_moves(state: State, answer: str) -> State:
 
 
 def begin_work(state: State) -> State:
-    """The list is shown with the warm-up."""
+    """The list is shown with the warm-up; from here on it only gets shorter."""
+    state = training.what_still_acts(state)
     state = state._replace(stage=follow(state.stage, "begin"), missing=(), at=0)
     return training.walk(state, "warm-up")
 

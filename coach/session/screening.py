@@ -48,6 +48,21 @@ def newly_due(state: State) -> tuple[Section, ...]:
     return tuple(section for section in alone_by_rule(state) if section not in done)
 
 
+def called_for(before: State, after: State) -> tuple[Section, ...]:
+    """Sections that a value put right in mid-day asks alone, where it told something new."""
+    return red_flags.called_for(
+        threw=after.threw and not before.threw,
+        short_night=after.short and not before.short,
+        pain_two_up=after.pain_up and not before.pain_up,
+    )
+
+
+def after_a_break(state: State) -> State:
+    """checkin.gap: the whole screen, its sections asked alone the same whatever the day knows."""
+    alone = red_flags.alone_after_a_break(surgery=state.brief.person.surgery)
+    return again(state, alone, red_flags.list_today(alone))
+
+
 def alone_by_rule(state: State) -> tuple[Section, ...]:
     """stop.screen: the due rule over what is known now."""
     brief, last = state.brief, state.brief.last
@@ -208,7 +223,7 @@ def asked_alone(state: State, section: Section) -> State:
     """The section counts as asked alone today."""
     return state._replace(
         alone=tuple(s for s in state.alone if s is not section),
-        asked=in_order({*state.asked, section}),
+        asked=state.asked if state.back else in_order({*state.asked, section}),
         happened=(*state.happened, Happening("alone", section.value)),
     )
 

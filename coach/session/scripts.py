@@ -137,10 +137,10 @@ def said_or_done(state: State, item: Step) -> State:
 def know(state: State, fact: str, value: str | float) -> State:
     """Keep what the scripts' conditions say of a value, not the value."""
     every, holds = state.brief.bits_true_for(fact, value)
-    return state._replace(truth=state.truth & ~every | holds)
+    return state._replace(truth=state.truth & ~every | holds) if every else state
 
 
 def know_at_worst(state: State, fact: str) -> State:
     """An answer that stayed unclear opens every branch about it that holds an effect."""
     every, holds = state.brief.bits_at_worst(fact)
-    return state._replace(truth=state.truth & ~every | holds)
+    return state._replace(truth=state.truth & ~every | holds) if every else state

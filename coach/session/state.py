@@ -74,10 +74,16 @@ class State(NamedTuple):
     where the steps stand after it.
     Why: `reasons` are the day's decisions, `because` what the last set decided.
     Day: `level` 0 all work, 1 gentle only, 2 none; `short` a short night; `morning_up` waking pain not
-    back to usual, `ache` that it may be plain muscle ache, which is asked; `threw` and `pain_up` open screen sections; `no_step` that nothing goes
-    up (a match tomorrow, a muscle ache); `order` when loaded work may come;
-    `recovery` only the recovery list; for a plan that counts game pitches `game_yesterday` and
-    `game_today` that a game was said, `pitched` that its count keeps the throws shut; `shown` that a decision built on the answers was shown.
+    back to usual, `ache` that it may be plain muscle ache, which is asked; `threw` and `pain_up` open
+    screen sections; `no_step` that nothing goes up (a match tomorrow, a muscle ache, pain up by 2);
+    `order` when loaded work may come; `recovery` only the recovery list; `throws_only` a day of
+    throwing alone; for a plan that counts game pitches `game_yesterday` and `game_today` that a
+    game was said, `pitched` that its count keeps the throws shut; `shown` that a decision built on
+    the answers was shown.
+    `onward` is what follows at once, without an answer, in this order: `list` lays out today's
+    list, `less` takes from it what a new fact forbids, `return` leaves a screen asked again, `back`
+    is where that screen or a break came in between, `next` begins the next exercise. It waits under
+    an aside and under the screen.
     Screen: `alone` sections left to ask alone, `asked` those asked alone, `listed` the list's, `flags`
     still to open one by one in `section`.
     """
@@ -122,15 +128,16 @@ class State(NamedTuple):
     yes_left: tuple[Section, ...] = ()
     back: str = ""
     gone: tuple[str, ...] = ()
-    moves_only: bool = False
     lowered: tuple[tuple[str, str], ...] = ()
     todo: tuple[int, ...] = ()
     exercises_today: int = 0
+    throws_only: bool = False
     left_early: int = 0
     work: Work | None = None
     sore: int = 0
     thrown: tuple[int, str, int, ThrowState] | None = None
     stop: tuple[str, str, str] = ("", "", "")
+    onward: tuple[str, ...] = ()
     end: str = ""
     told: tuple[Line, ...] = ()
     reasons: tuple[Decision, ...] = ()

@@ -77,6 +77,7 @@ def _day() -> tuple[Row, ...]:
         Row(s.EXERCISE, "screen again", s.SCREEN),
         Row(s.THROWING, "screen again", s.SCREEN),
         Row(s.CLOSE, "screen again", s.SCREEN),
+        Row(s.SCREEN, "back to at hand", s.AT_HAND),
         Row(s.SCREEN, "back to today", s.TODAY),
         Row(s.SCREEN, "back to warm-up", s.WARM_UP),
         Row(s.SCREEN, "back to exercise", s.EXERCISE),

@@ -6,6 +6,7 @@ each way to a turn (`dose_today` is that way), and every change carries its deci
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from typing import Final
 
 from coach.model.decisions import Decision, Refusal
@@ -72,8 +73,15 @@ def by_effects_on_the_day(state: State) -> State:
 
 def allowed_by_lists(state: State, reasons: list[Decision]) -> list[int]:
     """The phase's places, or, while a list is in force, what every list in force holds."""
-    brief = state.brief
-    program = brief.program
+    lists = lists_in_force(state, reasons)
+    if not lists:
+        return list(range(state.brief.phase_count))
+    return on_the_lists(state, lists, range(len(state.brief.stations)))
+
+
+def lists_in_force(state: State, reasons: list[Decision]) -> list[tuple[str, ...]]:
+    """The lists that hold today: recovery, gentle, twice a day; none on a day of all work."""
+    brief, program = state.brief, state.brief.program
     lists: list[tuple[str, ...]] = []
     if state.recovery:
         lists.append(program.recovery)
@@ -83,13 +91,32 @@ def allowed_by_lists(state: State, reasons: list[Decision]) -> list[int]:
     if second.outcome != "first":
         reasons.append(second)
         lists.append(program.twice_a_day)
-    waits = state.order == "after throwing"
-    if waits:
+    if state.order == "after throwing":
         lists.append(program.gentle)
-    if not lists:
-        return list(range(brief.phase_count))
-    places = [p for p in range(len(brief.stations)) if all(p in named(brief, n) for n in lists)]
-    return [p for p in places if not (waits and loaded(brief.stations[p]))]
+    return lists
+
+
+def on_the_lists(state: State, lists: list[tuple[str, ...]], places: Iterable[int]) -> list[int]:
+    """The places that every list in force holds; before throwing none with a load."""
+    brief, waits = state.brief, state.order == "after throwing"
+    held = [p for p in places if all(p in named(brief, names) for names in lists)]
+    return [p for p in held if not (waits and loaded(brief.stations[p]))]
+
+
+def still_allowed(
+    state: State, places: tuple[int, ...]
+) -> tuple[tuple[int, ...], tuple[Decision, ...]]:
+    """Of a list already made, the places that today still allows, and what decided it.
+
+    Nothing is added: a list that comes into force now only takes away.
+    """
+    reasons: list[Decision] = []
+    state = by_effects_on_the_day(state)
+    if state.level == NO_WORK:
+        return (), ()
+    kept = on_the_lists(state, lists_in_force(state, reasons), places)
+    kept = [place for place in kept if may_be_done(state, place, reasons)]
+    return tuple(kept), tuple(reasons)
 
 
 def named(brief: Brief, names: tuple[str, ...]) -> list[int]:
@@ -193,7 +220,7 @@ def lowered_by(state: State, name: str, effect: str) -> bool:
 
 def held_today(state: State) -> tuple[str, ...]:
     """What may not go up today: nothing may on a sore or gentle day, or the day before a match."""
-    if state.no_step or state.level or state.pain_up or ("no step up", ALL) in state.lowered:
+    if state.no_step or state.level or ("no step up", ALL) in state.lowered:
         return (ALL,)
     return tuple(sorted(name for effect, name in state.lowered if effect == "no step up"))
 

@@ -27,7 +27,7 @@ from coach.session.questions import (
 from coach.session.state import Happening, State, Work, under_way
 from coach.session.stopping import after_the_work
 from coach.session.table import Stage
-from coach.session.today import at_hand, compose, dose_today, driving_today, loads_here
+from coach.session.today import at_hand, dose_today, driving_today, loads_here, still_allowed
 
 LEFT_TO_END: Final = 2
 
@@ -41,17 +41,30 @@ def station_of(work: Work, state: State) -> Station:
 
 
 def next_exercise(state: State) -> State:
-    """The next exercise of the list, or the close of the day."""
-    if not state.todo:
-        if state.stage is Stage.EXERCISE or not state.exercises_today:
-            return throwing.begin(state, to_close)
+    """The exercise under way is behind; the next one, or the close, follows at once."""
+    if state.stage is not Stage.EXERCISE and not state.todo and not state.throws_only:
         return to_close(state, "nothing left")
+    return state._replace(
+        onward=("next",),
+        work=None,
+        at=0,
+        missing=(),
+        line=False,
+        unclear=0,
+        reread=False,
+    )
+
+
+def begin_next(state: State) -> State:
+    """The next exercise of the list, or, after the last one, throws or the close."""
+    if not state.todo:
+        return throwing.begin(state, to_close)
     place, *rest = state.todo
     trigger = "next" if state.stage is Stage.EXERCISE else "warm"
+    state = for_the_next(state._replace(stage=follow(state.stage, trigger)))
     name = state.brief.stations[place].exercise.name
     work = at_the_door(state, place)
     state = state._replace(
-        stage=follow(state.stage, trigger),
         work=work,
         todo=tuple(rest),
         at=0,
@@ -67,6 +80,52 @@ def at_the_door(state: State, place: int) -> Work:
     if not dapre.driving_set(station.exercise, station.prescription):
         return work
     return exercise.by_the_table(work, driving_today(state, station, work.dose), loads_here(state))
+
+
+def what_still_acts(state: State) -> State:
+    """What the rest of the day reads: facts whose last reader is behind are dropped.
+
+    The lists in force have made the list. The level goes on to the warm-up, and where throws of
+    the plan wait for it; a day of little work, or an effect, leaves `no_step` where a step is due.
+    """
+    brief = state.brief
+    cleared = throwing.cleared_today(brief) is not None
+    to_warm_up = state.stage in {Stage.TODAY, Stage.WARM_UP}
+    held = state.no_step or state.level > 0 or ("no step up", "all") in state.lowered
+    return state._replace(
+        order="as usual",
+        recovery=False,
+        level=state.level if cleared or to_warm_up else 0,
+        no_step=held and (brief.wants_up or cleared),
+        gone=gone_that_counts(state),
+    )
+
+
+def gone_that_counts(state: State) -> tuple[str, ...]:
+    """Of what is not here today, the things that a stand-in may still be asked for, and loads
+    where an exercise to come goes by the table.
+    """
+    places = (*state.todo, *((state.work.place,) if state.work else ()))
+    stations = [state.brief.stations[place] for place in places]
+    gear = {n for s in stations for n, by in s.prescription.without if by == "stand-in"}
+    by_the_table = any(dapre.driving_set(s.exercise, s.prescription) for s in stations)
+    loads = {load.words() for load in state.brief.plan.loads_at_home} if by_the_table else set()
+    return tuple(
+        thing for thing in state.gone if thing in loads or any(name in thing for name in gear)
+    )
+
+
+def for_the_next(state: State) -> State:
+    """As `what_still_acts`, without what was about the exercise that is behind."""
+    names = {"all", *(state.brief.stations[place].exercise.name for place in state.todo)}
+    return what_still_acts(state)._replace(
+        lowered=tuple(
+            pair
+            for pair in state.lowered
+            if pair[0] == "today" or (pair[1] in names and pair != ("no step up", "all"))
+        ),
+        truth=state.truth & ~state.brief.about_a_set,
+    )
 
 
 def to_close(state: State, trigger: str) -> State:
@@ -328,10 +387,9 @@ def take_warm_up_pain(state: State, value: float) -> State:
     state = state._replace(told=(*state.told, Line("say", decision.why)))
     if decision.outcome in {"end session", "nothing"}:
         return to_close(state, "end the work")
-    gentle = compose(state._replace(level=max(state.level, 1)))
-    return state._replace(
-        level=gentle.level, todo=gentle.todo, exercises_today=gentle.exercises_today
-    )
+    gentle = state._replace(level=max(state.level, 1), no_step=True)
+    kept, _reasons = still_allowed(gentle, state.todo)
+    return gentle._replace(todo=kept, exercises_today=len(kept))
 
 
 def take_reps(state: State, count: float) -> State:
