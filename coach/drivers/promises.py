@@ -223,6 +223,7 @@ class Oracle:
         """P1, P4, P6, P13 and P14 on one step; the path's memory after it."""
         broken = list(self._signs(asked, tried, after))
         path, late = self._screen(before, asked, tried, after, path)
+        path = path._replace(alone=path.alone & self.due_alone)
         broken += late
         if Stage.EXERCISE in {before.stage, after.stage}:
             path, again = self._same_again(before, tried, after, path)
@@ -305,10 +306,10 @@ class Oracle:
         """P4: what was left, or was never on the list, is not shown again."""
         if before.stage is not Stage.EXERCISE or after.stage is not Stage.EXERCISE:
             return
-        if not set(after.todo) <= set(before.todo):
+        if not the_same(before, after, "todo") and not set(after.todo) <= set(before.todo):
             yield Broken("P4", "an exercise comes back to the list")
         work, next_work = before.work, after.work
-        moved = work is not None and next_work is not None and next_work.place != work.place
+        moved = next_work is not None and (work is None or next_work.place != work.place)
         if moved and next_work is not None and next_work.place not in before.todo:
             yield Broken("P4", "an exercise that was left is shown again")
 
@@ -336,17 +337,17 @@ class Oracle:
     def _fixes(self, before: State, after: State) -> Iterator[Broken]:
         """P13: after a decision was shown, a correction never makes the day less careful."""
         fixing = before.aside == "fix" and bool(before.fixing)
-        if not fixing or before.stage not in WORK or after.stage not in WORK:
+        less = "less" in before.onward and not before.aside
+        if not (fixing or less) or before.stage not in WORK or after.stage not in WORK:
             return
-        worse = (
+        worse = fixing and (
             after.level < before.level
             or (before.short and not after.short)
             or (before.recovery and not after.recovery)
             or (before.order == "after throwing" and after.order != "after throwing")
             or not set(before.lowered) <= set(after.lowered)
-            or not set(after.todo) <= set(before.todo)
         )
-        if worse:
+        if worse or not set(after.todo) <= set(before.todo):
             yield Broken("P13", "a correction made the day less careful")
         work, next_work = before.work, after.work
         if work and next_work and work.place == next_work.place:
@@ -387,7 +388,10 @@ class Oracle:
         for one in tries:
             if one.kind == "value":
                 other = step(state, one)
-                if not after.end and not set(other.lowered) <= set(after.lowered):
+                on = (
+                    after.end or after.todo != state.todo
+                )  # the exercise was left, not only lowered
+                if not on and not set(other.lowered) <= set(after.lowered):
                     yield Broken("P10", f"unclear at {asked.question.fact} leaves out an effect")
 
     def worst(self, asked: Ask) -> Try | None:
@@ -415,6 +419,12 @@ class Oracle:
             for steps in self.brief.items.values()
             for step in steps
         )
+
+
+def the_same(before: State, after: State, fact: str) -> bool:
+    """Whether a step left a fact as it was, without a look at its value."""
+    at = State._fields.index(fact)
+    return tuple.__getitem__(before, at) is tuple.__getitem__(after, at)
 
 
 def step(state: State, tried: Try) -> State:

@@ -33,7 +33,8 @@ FLAT_AT_MOST = 60_000  # situations looked through for the shortest conversation
 # What the search does not show but builds on; said in each report.
 GIVEN = (
     "corrections, gear and breaks act alike at all prompts of one kind; inside an exercise they are "
-    "tried on one day for each list that a day allows; a diary in which no step up was earned"
+    "tried on one day for each list that a day allows; sets told of a break lead where the sets "
+    "themselves lead; one warning sign stands for all; a diary in which no step up was earned"
 )
 EVERY_S = 5.0  # seconds between two lines of progress
 

@@ -11,16 +11,19 @@ from collections.abc import Callable, Iterable, Iterator
 from typing import Any
 
 from coach.drivers.promises import Broken, Oracle, Path
-from coach.drivers.prove_answers import Answers, Compared, Number, Try
+from coach.drivers.prove_answers import ONWARD, Answers, Compared, Number, Try
 from coach.drivers.prove_boxes import (
-    AFTER_CHECK_IN,
+    AFTER_THE_WORK,
     ALLOWS,
-    ANY_DOUBTS,
     ASIDE_AT,
     DAY_AT,
     DEEPEST,
+    FIRST_TALK,
+    FORWARD,
+    NO_PROMPT,
     NOTHING_KEPT,
     SIDE_TALKS,
+    WORK_TO_COME,
     Box,
     Kept,
     Known,
@@ -29,38 +32,44 @@ from coach.drivers.prove_boxes import (
     Prompt,
     Seen,
     above,
+    asked_once_more,
+    goes_on_at,
     grown,
     joined,
     kind_of_place,
     live_bits,
     rank,
+    same_sides,
+    set_further_on,
     side_talk,
+    used_up,
 )
+from coach.drivers.prove_facts import Days
 from coach.drivers.prove_search import tries_at
 from coach.drivers.prove_watch import (
     DAY,
+    NO_WORK_FACTS,
     TALK,
-    WatchedBrief,
+    WORK_FACTS,
     WatchedState,
     place_of,
-    put_together,
     raw_facts,
     read,
+    written_by,
 )
 from coach.model.turns import Ask
 from coach.session.brief import Brief
-from coach.session.engine import ask_of, start, take, turn
+from coach.session.engine import ask_of, goes_on, one_on, start, take_one, turn
 from coach.session.state import State
 from coach.session.table import Stage
 
 
-class Whole:
+class Whole(Days):
     """The search over all openings."""
 
     def __init__(self, openings: list[tuple[str, Brief]], *, most: int = 250_000) -> None:
         """`openings` pairs a name with the brief of a day; they share one program and plan."""
-        self.names = [name for name, _ in openings]
-        self.briefs = [WatchedBrief(brief, n) for n, (_, brief) in enumerate(openings)]
+        super().__init__(openings)
         self.oracles = [Oracle(brief) for brief in self.briefs]
         shared: set[object] = set()
         for oracle in self.oracles:
@@ -69,11 +78,6 @@ class Whole:
         self.most = most
         self.places: list[Place] = []
         self.number: dict[tuple[Any, ...], int] = {}
-        self.days: list[tuple[Any, ...]] = []
-        self.day_number: dict[tuple[Any, ...], int] = {}
-        self.alike: dict[str, list[int]] = {}
-        self.masks: dict[str, dict[Any, int]] = {}
-        self.moved: dict[tuple[Any, ...], dict[int, int]] = {}
         self.todo: list[tuple[tuple[int, ...], int]] = []
         self.broken: dict[tuple[str, str], tuple[int, Try | None, int]] = {}
         self.said: set[Any] = set()
@@ -85,95 +89,7 @@ class Whole:
         self.compared: set[Compared] = set()
         self.live = live_bits(self.briefs[0])
 
-    # ------------------------------------------------------------ days and their facts
-
-    def day(self, brief: int, values: tuple[Any, ...]) -> int:
-        """The number of a day."""
-        key = (brief, *values)
-        number = self.day_number.get(key)
-        if number is None:
-            number = self.day_number[key] = len(self.days)
-            self.days.append(key)
-            for fact, masks in self.masks.items():
-                value = self.value(fact, number)
-                masks[value] = masks.get(value, 0) | 1 << number
-        return number
-
-    def value(self, fact: str, day: int) -> Any:  # noqa: ANN401  any fact
-        """The value of a fact on a day."""
-        at = DAY_AT.get(fact)
-        if at is None:
-            return self.classes(fact)[self.days[day][0]]
-        return self.days[day][at]
-
-    def classes(self, fact: str) -> list[int]:
-        """For each opening the number of the first one with an equal part of the brief."""
-        known = self.alike.get(fact)
-        if known is None:
-            parts = [getattr(brief, fact.removeprefix("brief.")) for brief in self.briefs]
-            known = self.alike[fact] = [parts.index(part) for part in parts]
-        return known
-
-    def mask(self, fact: str, value: Any) -> int:  # noqa: ANN401  any fact
-        """The days on which a fact has this value."""
-        masks = self.masks.get(fact)
-        if masks is None:
-            masks = self.masks[fact] = {}
-            for number in range(len(self.days)):
-                one = self.value(fact, number)
-                masks[one] = masks.get(one, 0) | 1 << number
-        return masks.get(value, 0)
-
-    # ------------------------------------------------------------ boxes
-
-    def representative(self, place: Place, box: Box) -> WatchedState:
-        """A state of the box."""
-        number = (box.days & -box.days).bit_length() - 1
-        brief, *facts = self.days[number]
-        every = dict(zip(DAY, facts, strict=True))
-        every.update({name: min(vs) for name, vs in zip(TALK, box.talk, strict=True)})
-        work = place.key[-1]
-        if place.key[0] is not Stage.EXERCISE:
-            work = self.first_kept(box)[0]
-        every["work"] = work
-        return put_together(self.briefs[brief], place.key, every)
-
-    def first_kept(self, box: Box) -> Kept:
-        """One of the works kept in a box, always the same."""
-        return min(box.kept, key=repr) if len(box.kept) > 1 else next(iter(box.kept))
-
-    def path_of(self, place: Place, box: Box) -> Path:
-        """The path's memory at a place, with what waits under a screen."""
-        if place.key[0] is Stage.EXERCISE:
-            return place.path
-        _work, over, holds = self.first_kept(box)
-        return place.path._replace(over=over, holds=holds)
-
-    def facts_read(self, state: State, stage: Stage) -> list[tuple[str, Any]]:
-        """What was read since the last call, with the state's values; what never differs is left."""
-        found: list[tuple[str, Any]] = []
-        for fact in sorted(read):
-            if fact.startswith("brief."):
-                classes = self.classes(fact)
-                if any(classes):
-                    found.append((fact, classes[state.brief.number]))  # type: ignore[attr-defined]
-            elif fact != "work" or stage is not Stage.EXERCISE:
-                found.append((fact, raw_facts(state, (fact,))[0]))
-        return found
-
-    def part(self, box: Box, fact: str, value: Any) -> tuple[Box, Box]:  # noqa: ANN401
-        """The part of a box with this value of a fact, and the rest."""
-        if fact in TALK:
-            at = TALK.index(fact)
-            one = frozenset((value,)) & box.talk[at]
-            inside = (*box.talk[:at], one, *box.talk[at + 1 :])
-            outside = (*box.talk[:at], box.talk[at] - one, *box.talk[at + 1 :])
-            return box._replace(talk=inside), box._replace(talk=outside)
-        if fact == "work":
-            same = frozenset(k for k in box.kept if k[0] == value)
-            return box._replace(kept=same), box._replace(kept=box.kept - same)
-        mask = self.mask(fact, value)
-        return box._replace(days=box.days & mask), box._replace(days=box.days & ~mask)
+    # ------------------------------------------------------------ one step, for many days
 
     def cases(
         self,
@@ -182,18 +98,20 @@ class Whole:
         numbers: dict[str, float],
         box: Box,
         run: Callable[[WatchedState, Box], Any],
-    ) -> Iterator[tuple[Box, Any]]:
-        """The box cut into parts for which one step ran alike, each with its result."""
+    ) -> Iterator[tuple[Box, Seen]]:
+        """The box cut into parts for which one step ran alike, each with that step."""
         boxes = [] if box.empty() else [box]
         known = place.seen.setdefault(mark, {})
         while boxes:
-            box = boxes.pop()
+            box = self.feasible(boxes.pop())
+            if box.empty():
+                continue
             seen = self.match(known, numbers, box) or self.ran(place, known, numbers, box, run)
             for fact, value in zip(seen.facts, seen.values, strict=True):
                 box, rest = self.part(box, fact, value)
                 if not rest.empty():
                     boxes.append(rest)
-            yield box, seen.result
+            yield box, seen
 
     def ran(
         self,
@@ -209,7 +127,7 @@ class Whole:
         log.clear()
         read.clear()
         result = run(state, box)
-        found = self.facts_read(state, place.key[0])
+        found = self.facts_read(state, place.key[0], box)
         self.compared |= log
         if "pain in set" in numbers:
             log.add(Compared("pain in set", "over", self.briefs[0].plan.pain.in_exercise))
@@ -224,20 +142,9 @@ class Whole:
         """A step that already ran for such a day and for numbers on the same sides of every cut."""
         for facts, by_values in known.items():
             for seen in by_values.get(tuple(self.value_in(box, fact) for fact in facts), ()):
-                if all(
-                    (numbers[fact] > cut if side == "over" else numbers[fact] >= cut) is truth
-                    for fact, side, cut, truth in seen.cuts
-                ):
+                if same_sides(seen, numbers):
                     return seen
         return None
-
-    def value_in(self, box: Box, fact: str) -> Any:  # noqa: ANN401  any fact
-        """A fact's value in the representative of a box."""
-        if fact in TALK:
-            return min(box.talk[TALK.index(fact)])
-        if fact == "work":
-            return self.first_kept(box)[0]
-        return self.value(fact, (box.days & -box.days).bit_length() - 1)
 
     # ------------------------------------------------------------ the search
 
@@ -247,7 +154,7 @@ class Whole:
             state = start(brief)
             self.keep_broken(self.oracles[number].at_start(state), -1, None, 1 << number)
             facts = self.day(number, raw_facts(state, DAY))
-            box = Box(1 << facts, (ANY_DOUBTS, frozenset((False,))), frozenset((NOTHING_KEPT,)))
+            box = Box(1 << facts, FIRST_TALK, frozenset((NOTHING_KEPT,)))
             self.arrive(place_of(state), Path(), box)
         while self.todo:
             _rank, number = heapq.heappop(self.todo)
@@ -282,31 +189,73 @@ class Whole:
 
     def visit(self, place: Place, box: Box) -> None:
         """Show a place to new days, check it, and take every answer."""
+        if goes_on_at(place.key):
+            self.go_on(place, box)
+            return
         alike: dict[Any, tuple[Prompt, list[Box]]] = {}
-        for part, prompt in self.cases(
+        for part, seen in self.cases(
             place, "prompt", {}, box, lambda s, b: self.prompt(place, s, b)
         ):
+            prompt: Prompt = seen.result
             mark = (prompt.asked, tuple(tried.words for tried in prompt.tries))
             alike.setdefault(mark, (prompt, []))[1].append(part)
         for prompt, boxes in alike.values():
             whole = joined(boxes)
+            ran: dict[Any, list[list[Seen]]] = {}
             for tried in prompt.tries:
-                self.answer(place, whole, prompt, tried)
+                self.answer(place, whole, prompt, tried, ran)
 
-    def answer(self, place: Place, box: Box, prompt: Prompt, tried: Try) -> None:
-        """One answer on all days of a box."""
+    def go_on(self, place: Place, box: Box) -> None:
+        """The one step that follows without an answer."""
+        for part, seen in self.cases(
+            place, "onward", {}, box, lambda s, b: self.one_on(place, s, b)
+        ):
+            self.lead(place, part, NO_PROMPT, ONWARD, seen.result)
+
+    def one_on(self, place: Place, state: WatchedState, box: Box) -> Led:
+        """A step without an answer on one day, checked."""
+        oracle = self.oracles[state.brief.number]  # type: ignore[attr-defined]
+        self.calls += 1
+        after = one_on(state._replace(told=(), happened=()))
+        path, broken = oracle.on_step(state, None, ONWARD, after, self.path_of(place, box))
+        self.keep_broken(broken, place.number, ONWARD, box.days)
+        self.what_was_said(place, oracle, after, ONWARD, box)
+        return self.led(state, after, path)
+
+    def answer(
+        self,
+        place: Place,
+        box: Box,
+        prompt: Prompt,
+        tried: Try,
+        ran: dict[Any, list[list[Seen]]],
+    ) -> None:
+        """One answer on all days of a box.
+
+        `ran` holds the steps of the answers before it: numbers that lie on the same sides of all
+        that those compared lead where they led.
+        """
         if tried.kind in SIDE_TALKS:
             box = self.days_for_side_talk(place, tried, box)
         values: tuple[tuple[str, Any], ...] = tried.heard.values
+        for one in tried.then:
+            values = (*values, *one.heard.values)
         numbers = {v.fact: v.x for _, v in values if isinstance(v, Number)}
         names = tuple((f, None if isinstance(v, Number) else v) for f, v in values)
-        event = "" if tried.kind == "value" else tried.words
+        event = "" if values else tried.words
         mark = (prompt.asked, tried.kind, event, names)
-        for part, leads in self.cases(
+        before = ran.setdefault(mark, [])
+        if any(all(same_sides(seen, numbers) for seen in steps) for steps in before):
+            return
+        steps: list[Seen] = []
+        for part, seen in self.cases(
             place, mark, numbers, box, lambda s, b: self.step(place, s, b, prompt, tried)
         ):
-            for led in leads:
+            steps.append(seen)
+            for led in seen.result:
                 self.lead(place, part, prompt, tried, led)
+        if numbers and steps:
+            before.append(steps)
 
     def days_for_side_talk(self, place: Place, tried: Try, box: Box) -> Box:
         """A correction, gear or a break is tried on every day at one prompt of each kind, and in
@@ -350,7 +299,7 @@ class Whole:
         if state.end:
             return Prompt(shown, None, ())
         asked = ask_of(state)
-        plain = tuple(tries_at(state, asked, shown, self.answers))
+        plain = tries_at(state, asked, shown, self.answers)
         tries = tuple(one for tried in plain for one in self.by_fact(state, tried))
         self.at_prompt(place, oracle, state, asked, tries, box)
         return Prompt(shown, asked, tries)
@@ -374,15 +323,23 @@ class Whole:
         read.update(kept)
 
     def by_fact(self, state: WatchedState, tried: Try) -> Iterator[Try]:
-        """A correction, once for each answer that can be changed here."""
-        yield tried
+        """A correction, once for each new value of each answer that can be changed here."""
         if tried.kind != "fix":
+            yield tried
             return
-        which = take(state, tried.event, tried.heard)
+        which = take_one(state, tried.event, tried.heard)
         asked = ask_of(which) if isinstance(which, State) and which.aside == "fix" else None
-        if asked is not None:
-            for one in self.answers.to(asked.question, state):
-                yield tried._replace(words=f"fix, {one.words}", then=one)
+        if asked is None or not isinstance(which, State):
+            yield tried
+            return
+        for one in self.answers.to(asked.question, which):
+            named = take_one(which, one.event, one.heard)
+            value = ask_of(named) if isinstance(named, State) else None
+            if value is None or not isinstance(named, State):
+                continue
+            for new in self.answers.to(value.question, named):
+                words = f"fix, {one.words}, {new.words}"
+                yield tried._replace(words=words, then=(one, new))
 
     def step(
         self, place: Place, state: WatchedState, box: Box, prompt: Prompt, tried: Try
@@ -392,17 +349,49 @@ class Whole:
         path = self.path_of(place, box)
         after, path = self.taken(place, oracle, state, prompt.asked, tried, path, box)
         if not after.aside or state.aside:
-            return (self.led(state, after, path),)
+            return (self.at_a_prompt(place, oracle, state, after, path, tried, box, 1),)
         kind = side_talk(after)
         first = kind not in self.side_talks_seen
         self.side_talks_seen.add(kind)
         found = {self.led(state, after, path): None} if first else {}
-        if tried.then is not None:
-            after, path = self.taken(place, oracle, after, ask_of(after), tried.then, path, box)
-        if tried.kind != "fix" or tried.then is not None:
-            for end, way in self.ends(place, oracle, after, path, box, 0):
-                found[self.led(state, end, way)] = None
+        for one in tried.then:
+            after, path = self.taken(place, oracle, after, ask_of(after), one, path, box)
+        if not after.aside:
+            found[self.at_a_prompt(place, oracle, state, after, path, tried, box, 1)] = None
+        for end, way, answers in self.ends(place, oracle, after, path, box, 0):
+            found[self.at_a_prompt(place, oracle, state, end, way, tried, box, answers)] = None
         return tuple(found)
+
+    def at_a_prompt(
+        self,
+        place: Place,
+        oracle: Oracle,
+        before: State,
+        after: State,
+        path: Path,
+        tried: Try,
+        box: Box,
+        answers: int,
+    ) -> Led:
+        """Where a step led; a correction, gear or a break, tried on few days, goes on at once.
+
+        P7: what leads back to its own place must at least have used up a doubt or a read-back.
+        """
+        while (tried.kind in SIDE_TALKS or before.aside) and goes_on(after):
+            self.calls += 1
+            on = one_on(after)
+            path, broken = oracle.on_step(after, None, ONWARD, on, path)
+            self.keep_broken(broken, place.number, tried, box.days)
+            self.what_was_said(place, oracle, on, tried, box)
+            after = on
+        led = self.led(before, after, path)._replace(
+            answers=answers, once_more=asked_once_more(before, after)
+        )
+        back = led.key == place.key and place.path == led.path and ask_of(before) is not None
+        if back and tried.kind in FORWARD and not used_up(before, after):
+            words = f"a session can go round at {place.key[0].value}"
+            self.keep_broken((Broken("P7", words),), place.number, tried, box.days)
+        return led
 
     def taken(
         self,
@@ -416,7 +405,7 @@ class Whole:
     ) -> tuple[State, Path]:
         """The state after one answer, checked."""
         self.calls += 1
-        after = take(state, tried.event, tried.heard)
+        after = take_one(state, tried.event, tried.heard)
         if not isinstance(after, State):
             raise TypeError(after.why)
         path, broken = oracle.on_step(state, asked, tried, after, path)
@@ -426,20 +415,34 @@ class Whole:
 
     def ends(
         self, place: Place, oracle: Oracle, state: State, path: Path, box: Box, deep: int
-    ) -> Iterator[tuple[State, Path]]:
-        """Every way out of a short talk by its answers.
+    ) -> Iterator[tuple[State, Path, int]]:
+        """Every way out of a short talk by its answers, with their number.
 
         Unclear ones lead nowhere else (P10, checked where the talk is first met).
         """
-        asked = ask_of(state)
+        asked = ask_of(state) if state.aside else None
         if asked is None or deep > DEEPEST:
             return
         for tried in self.one_of_each(asked, state):
             after, way = self.taken(place, oracle, state, asked, tried, path, box)
-            if after.aside and not after.end:
+            if set_further_on(state, after):  # its own place is searched; here one answer each
+                yield (*self.calmly_on(place, oracle, after, way, box), deep + 2)
+            elif after.aside and not after.end:
                 yield from self.ends(place, oracle, after, way, box, deep + 1)
             else:
-                yield after, way
+                yield after, way, deep + 2
+
+    def calmly_on(
+        self, place: Place, oracle: Oracle, state: State, path: Path, box: Box
+    ) -> tuple[State, Path]:
+        """The end of a short talk by the first answer to each of its questions."""
+        while state.aside and not state.end:
+            asked = ask_of(state)
+            if asked is None:
+                break
+            tried = next(iter(self.answers.to(asked.question, state)))
+            state, path = self.taken(place, oracle, state, asked, tried, path, box)
+        return state, path
 
     def one_of_each(self, asked: Ask, state: State) -> Iterator[Try]:
         """One answer for each way the session compared numbers."""
@@ -470,7 +473,7 @@ class Whole:
         self.events.update((one.kind, one.what) for one in happened)
         self.events.update(("tell", line.text) for line in told)
         mark = (told, reasons, repeat, stage, aside)
-        if mark not in self.said:
+        if mark not in self.said and not goes_on(after):
             self.said.add(mark)
             self.turns += 1
             kept = set(read)
@@ -482,24 +485,31 @@ class Whole:
 
     def led(self, before: State, after: State, path: Path) -> Led:
         """Where a step led, as facts that hold for all days that agree on what it read."""
-        written = after.written if isinstance(after, WatchedState) else frozenset(State._fields)
+        written = written_by(after)
         key = place_of(after)
-        day = tuple((n, v) for n, v in zip(DAY, raw_facts(after, DAY), strict=True) if n in written)
-        if key[0] not in {Stage.WHO, Stage.CHECK_IN}:
-            day = (
-                *(pair for pair in day if pair[0] not in AFTER_CHECK_IN),
-                *AFTER_CHECK_IN.items(),
-            )
-        talk = tuple(
-            (n, v) for n, v in zip(TALK, raw_facts(after, TALK), strict=True) if n in written
+        set_now = tuple(name for name in DAY if name in written)
+        day: tuple[tuple[str, Any], ...] = tuple(
+            zip(set_now, raw_facts(after, set_now), strict=True)
         )
+        if key[0] not in WORK_TO_COME:
+            day = tuple(pair for pair in day if pair[0] not in AFTER_THE_WORK)
+            day += tuple(AFTER_THE_WORK.items())
+        said_now = tuple(name for name in TALK if name in written)
+        talk = tuple(zip(said_now, raw_facts(after, said_now), strict=True))
+        if key[0] is not Stage.EXERCISE:
+            talk = (*(p for p in talk if p[0] not in WORK_FACTS), *NO_WORK_FACTS.items())
         kept: Kept | None = None
         if key[0] is Stage.EXERCISE:
             kept = NOTHING_KEPT
+            if before.stage is not Stage.EXERCISE and "work" not in written:
+                read.add("work")  # what waited is where the talk goes on
         else:
             if before.stage is Stage.EXERCISE or "work" in written:
                 work = raw_facts(after, ("work",))[0]
-                kept = (work, path.over, path.holds) if work is not None else NOTHING_KEPT
+                kept = NOTHING_KEPT
+                if work is not None:  # all of it waits, and goes with this rest of the list
+                    read.update(WORK_FACTS, ("todo",))
+                    kept = Kept(work, path.over, path.holds, raw_facts(after, ("todo",))[0])
             path = path._replace(over=(), holds=0)
         return Led(key, path, day, talk, kept)
 
@@ -518,25 +528,9 @@ class Whole:
         name = prompt.asked.name if prompt.asked else "rest"
         to = self.arrive(led.key, led.path, Box(days, talk, kept), (place.number, name, tried))
         typed_over_a_timer = prompt.asked is None and tried.kind in {"unclear", "maybe"}
-        place.after.add((to, "over a timer" if typed_over_a_timer else tried.kind))
-
-    def moved_days(self, days: int, sets: tuple[tuple[str, Any], ...], live: int) -> int:
-        """The days after some facts were set; tests that nothing looks at any more are dropped."""
-        moves = self.moved.setdefault((sets, live), {})
-        places = [(1 + DAY.index(name), value) for name, value in sets]
-        moved = 0
-        while days:
-            low = days & -days
-            days ^= low
-            bit = moves.get(low)
-            if bit is None:
-                facts = list(self.days[low.bit_length() - 1])
-                for at, value in places:
-                    facts[at] = value
-                facts[DAY_AT["truth"]] &= live
-                bit = moves[low] = 1 << self.day(facts[0], tuple(facts[1:]))
-            moved |= bit
-        return moved
+        kind = "over a timer" if typed_over_a_timer else tried.kind
+        kind = "once more" if led.once_more else kind
+        place.after.add((to, kind, led.answers))
 
     def situations(self) -> int:
         """Places times the days and facts of talk they were met with (at most too many)."""

@@ -84,7 +84,7 @@ class Try(NamedTuple):
     """One thing that may happen at a prompt.
 
     `words` is what a person would type (or what befalls); `kind` is value, unclear, sign, maybe,
-    stop, timer, break, fix, gear or late; `values` the plain numbers and names by fact; `then` what follows at once.
+    stop, timer, break, fix, gear or onward; `values` the plain numbers and names by fact; `then` the answers that follow at once.
     """
 
     words: str
@@ -92,7 +92,7 @@ class Try(NamedTuple):
     event: Event
     heard: Heard
     values: tuple[tuple[str, Value], ...] = ()
-    then: Try | None = None
+    then: tuple[Try, ...] = ()
 
 
 GRIDS: Final[dict[Kind, float]] = {
@@ -249,6 +249,7 @@ MAYBE: Final = Try(
     "maybe a bit numb", "maybe", Typed("-"), Heard(Action.CONFIRM, group=Group.NUMB_TINGLE)
 )
 TIMER: Final = Try("(the timer ends)", "timer", TimerEnded(), Heard(Action.ACCEPT))
+ONWARD: Final = Try("(goes on)", "onward", TimerEnded(), Heard(Action.ACCEPT))
 BREAKS: Final = tuple(
     Try(f"(a break of {gap} s)", "break", Resumed(gap), Heard(Action.ACCEPT)) for gap in BREAKS_S
 )

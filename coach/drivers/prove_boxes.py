@@ -9,26 +9,59 @@ from typing import Any, NamedTuple
 
 from coach.drivers.promises import Path
 from coach.drivers.prove_answers import Compared, Try
-from coach.drivers.prove_watch import DAY, PLACE, TALK
+from coach.drivers.prove_watch import DAY, NO_WORK_FACTS, PLACE, TALK, raw_facts
 from coach.model.turns import Ask, Turn
 from coach.session.brief import Brief
 from coach.session.state import State
 from coach.session.table import Stage
 
-Kept = tuple[Any, tuple[tuple[float, float, float], ...], int]  # work that waits under a screen
-NOTHING_KEPT: Kept = (None, (), 0)
 _ORDER = {stage: number for number, stage in enumerate(Stage)}
 DAY_AT = {name: number for number, name in enumerate(DAY, 1)}
 # Unclear safety answers so far: taken as any number from the start on, so that none is left out.
 ANY_DOUBTS = frozenset((0, 1, 2))
+FIRST_TALK = tuple(
+    ANY_DOUBTS
+    if name == "doubts"
+    else frozenset(({**State._field_defaults, **NO_WORK_FACTS}[name],))
+    for name in TALK
+)
 # What a day allows, as far as its list and doses go.
 ALLOWS = ("level", "short", "order", "recovery", "lowered", "todo")
 SIDE_TALKS = frozenset({"fix", "gear", "break"})
-# After the check-in these feed nothing but themselves and the diary.
-AFTER_CHECK_IN = {"morning_up": False, "playing": False}
+# After the work a worse morning feeds nothing but the diary.
+AFTER_THE_WORK = {"morning_up": False}
+WORK_TO_COME = frozenset(
+    {
+        Stage.OPENING,
+        Stage.WHO,
+        Stage.CHECK_IN,
+        Stage.SCREEN,
+        Stage.AT_HAND,
+        Stage.TODAY,
+        Stage.WARM_UP,
+        Stage.EXERCISE,
+        Stage.THROWING,
+    }
+)
+# What leads on; corrections, gear and breaks lead back to where they were begun.
+FORWARD = frozenset({"onward", "value", "unclear", "maybe", "timer", "stop", "sign"})
 DEEPEST = 9  # answers in one short talk; more would be a fault
 ASIDE_AT = PLACE.index("aside")
 _PHASES = ("before", "set", "ready", "hold", "report", "rest", "recheck")
+
+
+class Kept(NamedTuple):
+    """An exercise that waits under a screen, with what its promises remember and the rest of the
+    day's list, which says with which days it goes (None: with all).
+    """
+
+    work: Any = None
+    over: tuple[tuple[float, float, float], ...] = ()
+    holds: int = 0
+    todo: tuple[int, ...] | None = None
+
+
+NOTHING_KEPT = Kept()
 
 
 class Box(NamedTuple):
@@ -88,7 +121,7 @@ class Place:
         self.parent = -1
         self.prompt = ""
         self.tried: Try | None = None
-        self.after: set[tuple[int, str]] = set()
+        self.after: set[tuple[int, str, int]] = set()  # where to, by what, in how many answers
         self.asked: list[Ask | None] = []
 
 
@@ -100,6 +133,9 @@ class Prompt(NamedTuple):
     tries: tuple[Try, ...]
 
 
+NO_PROMPT = Prompt(Turn(()), None, ())
+
+
 class Led(NamedTuple):
     """Where a step led: place, path, and the facts it set (for all days alike)."""
 
@@ -108,6 +144,8 @@ class Led(NamedTuple):
     day: tuple[tuple[str, Any], ...]
     talk: tuple[tuple[str, Any], ...]
     kept: Kept | None
+    answers: int = 1
+    once_more: bool = False
 
 
 def kind_of_place(key: tuple[Any, ...]) -> tuple[Any, ...]:
@@ -121,14 +159,53 @@ def kind_of_place(key: tuple[Any, ...]) -> tuple[Any, ...]:
     return (key[0], at["at"])
 
 
+def goes_on_at(key: tuple[Any, ...]) -> bool:
+    """Whether something follows here without an answer, as `engine.goes_on` says of a state."""
+    at = dict(zip(PLACE, key, strict=False))
+    if at["aside"] or at["end"] or not at["onward"]:
+        return False
+    return key[0] is not Stage.SCREEN or at["onward"][0] == "return"
+
+
 def side_talk(state: State) -> tuple[Any, ...]:
     """Short talks that are alike, whatever lies under them."""
-    return (state.stage, state.aside, state.sign, state.fixing, state.since, state.unclear)
+    return (state.stage, state.aside, state.sign, state.fixing, state.since)
+
+
+def asked_once_more(before: State, after: State) -> bool:
+    """Whether a strong pain was denied, so that its number is asked once more, and only once."""
+    (was,), (now,) = raw_facts(before, ("reread",)), raw_facts(after, ("reread",))
+    return bool(now) and not was
+
+
+def used_up(before: State, after: State) -> bool:
+    """Whether a doubt or a read-back was used up, of which each prompt has only one."""
+    facts = ("unclear", "reread", "doubts")
+    was, now = raw_facts(before, facts), raw_facts(after, facts)
+    return any(new > old for old, new in zip(was, now, strict=True))
+
+
+def set_further_on(before: State, after: State) -> bool:
+    """Whether an answer about a break counted sets: the exercise then stands where its own sets
+    would have brought it.
+    """
+    if before.aside != "since" or before.since[:1] != ("sets since",):
+        return False
+    was, now = before.work, after.work
+    return was is None or now is None or now[:4] != was[:4]
 
 
 def above(number: float, cut: Compared) -> bool:
     """On which side of a cut a number lies."""
     return number > cut.number if cut.side == "over" else number >= cut.number
+
+
+def same_sides(seen: Seen, numbers: dict[str, float]) -> bool:
+    """Whether numbers lie on the same sides of all that a step compared."""
+    return all(
+        (numbers[fact] > cut if side == "over" else numbers[fact] >= cut) is truth
+        for fact, side, cut, truth in seen.cuts
+    )
 
 
 def joined(boxes: list[Box]) -> Box:
@@ -142,14 +219,18 @@ def joined(boxes: list[Box]) -> Box:
 
 
 def rank(key: tuple[Any, ...]) -> tuple[int, ...]:
-    """A number that mostly rises along a session, so that days arrive before they are carried on."""
+    """A number that mostly rises along a session, so that days arrive before they are carried on.
+
+    A screen asked again comes last: days gather there from the whole day.
+    """
     stage, at, missing = key[0], key[1], key[2]
+    again = bool(key[PLACE.index("back")])
     work = key[-1]
     inside = (0, 0, 0, 0)
     if work is not None:
         phase = _PHASES.index(work.phase)
         inside = (work.place, work.set_number, work.hold_number, phase)
-    return (_ORDER[stage], *inside, at, -len(missing))
+    return (again, _ORDER[stage], *inside, at, -len(missing))
 
 
 # Which moments of the scripts are looked at in which stages, in the order of a day.

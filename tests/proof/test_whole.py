@@ -5,12 +5,12 @@ from __future__ import annotations
 import pytest
 
 from coach.drivers.prove_all import Whole
+from coach.drivers.prove_boxes import WORK_TO_COME
 from coach.drivers.prove_ends import most_before_first_set, rounds
 from coach.drivers.prove_search import Search
 from coach.drivers.prove_watch import DAY, place_of, raw_facts
 from coach.session.brief import Brief
 from coach.session.state import State
-from coach.session.table import Stage
 from tests.proof.small import Narrow, bound, day, with_dose
 from tests.session.invented import axis
 
@@ -56,10 +56,10 @@ def test_each_day_of_a_plain_search_is_met_at_its_place(whole: Whole, plain: Sea
 
 
 def facts(state: State) -> tuple[object, ...]:
-    """The day's facts; after the check-in two of them are for the diary only."""
+    """The day's facts; after the work one of them is for the diary only."""
     values = dict(zip(DAY, raw_facts(state, DAY), strict=True))
-    if state.stage not in {Stage.WHO, Stage.CHECK_IN}:
-        values.update(morning_up=False, playing=False)
+    if state.stage not in WORK_TO_COME:
+        values.update(morning_up=False)
     return tuple(values.values())
 
 
