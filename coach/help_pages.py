@@ -402,7 +402,7 @@ def _prove(command: argparse.ArgumentParser) -> None:
         "--shard", type=_shard, default=(1, 1), metavar="1/4", help="one part of the search"
     )
     command.add_argument(
-        "--seconds", type=_seconds, default=600, metavar="N", help="end after so long (600)"
+        "--seconds", type=_seconds, default=1800, metavar="N", help="end after so long (1800)"
     )
     command.add_argument(
         "--walk", type=_count, default=0, metavar="N", help="walk N turns at random instead"

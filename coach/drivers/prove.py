@@ -8,10 +8,9 @@ from __future__ import annotations
 
 import contextlib
 import json
-import resource
 import sys
 import time
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import Any, NamedTuple
 
@@ -20,8 +19,9 @@ from coach.drivers.promises import PROMISES
 from coach.drivers.prove_all import Whole
 from coach.drivers.prove_answers import FLAG_AT, Compared
 from coach.drivers.prove_days import openings
-from coach.drivers.prove_ends import longest, most_before_first_set, rounds
-from coach.drivers.prove_search import Break, Search
+from coach.drivers.prove_parts import Part, part_of
+from coach.drivers.prove_search import Break
+from coach.drivers.workers import TimeIsOver, cores, done
 from coach.model.program import Bound, Step
 from coach.rules import dapre
 from coach.rules.cut_points import cut_points, pitch_cuts
@@ -29,7 +29,6 @@ from coach.session.brief import Brief
 from coach.texts.doors import bound_from
 from coach.texts.rendered import as_text
 
-FLAT_AT_MOST = 60_000  # situations looked through for the shortest conversation of one break
 # What the search does not show but builds on; said in each report.
 GIVEN = (
     "corrections, gear and breaks act alike at all prompts of one kind; inside an exercise they are "
@@ -37,6 +36,7 @@ GIVEN = (
     "themselves lead; one warning sign stands for all; a diary in which no step up was earned"
 )
 EVERY_S = 5.0  # seconds between two lines of progress
+LAST_WORDS_S = 30.0  # what a search that was cut short may still take to say what it met
 
 
 class Options(NamedTuple):
@@ -79,6 +79,7 @@ class Report(NamedTuple):
     most_questions: int
     longest: int
     openings: tuple[str, ...]
+    not_finished: tuple[str, ...]
     seconds: float
     mb: float
     program: str
@@ -119,7 +120,7 @@ def holds(report: Report, promise: str) -> bool:
 
 
 def progress_to(write: Callable[[str], object]) -> Callable[[Whole], None]:
-    """A line now and then on how far the search is."""
+    """A line now and then on how far the search of one kind of day is."""
     last = [time.monotonic()]
 
     def say(whole: Whole) -> None:
@@ -127,44 +128,47 @@ def progress_to(write: Callable[[str], object]) -> Callable[[Whole], None]:
             return
         last[0] = time.monotonic()
         write(
-            f"{len(whole.places)} places, {len(whole.days)} days, {whole.calls} answers, "
-            f"{len(whole.todo)} places to go\n"
+            f"{whole.names[0]}: {len(whole.places)} places, {len(whole.days)} days, "
+            f"{whole.calls} answers, {len(whole.todo)} places to go\n"
         )
 
     return say
 
 
 def prove(bound: Bound, options: Options, progress: Callable[[Whole], None]) -> Report:
-    """Search everything; an interruption gives what is known so far."""
+    """Search every kind of day, on every core; an interruption gives what is known so far."""
     began = time.monotonic()
     first, every = options.shard
     days = openings(bound)[first - 1 :: every]
-    whole = Whole(days)
-
-    def watch(at: Whole) -> None:
-        progress(at)
-        if options.seconds and time.monotonic() - began > options.seconds:
-            raise KeyboardInterrupt
-
-    whole.on_progress = watch
-    finished = True
-    try:
-        whole.run()
-    except (KeyboardInterrupt, OverflowError):
-        finished = False
-    return report_of(bound, whole, finished=finished, seconds=time.monotonic() - began)
+    until = began + options.seconds if options.seconds else None
+    parts: list[tuple[int, Part]] = []
+    with contextlib.suppress(KeyboardInterrupt, TimeIsOver):
+        late = until + LAST_WORDS_S if until is not None else None
+        for one in done(
+            lambda number: part_of(days[number], until, progress), len(days), cores(), late
+        ):
+            parts.append(one)  # noqa: PERF402  what is there stays when a look is cut short
+    found = [part for _number, part in sorted(parts, key=lambda one: one[0])]
+    return report_of(bound, days, found, seconds=time.monotonic() - began)
 
 
-def report_of(bound: Bound, whole: Whole, *, finished: bool, seconds: float) -> Report:
-    """The figures of a search."""
-    undeclared, unread = numbers_seen(bound, whole)
-    circle = rounds(whole) if finished else ""
-    asked = {fact for place in whole.places for fact in place.asks}
-    unreached = steps_unreached(bound, asked, whole.events)
-    broken = list(shortest_breaks(whole))
+def report_of(
+    bound: Bound, days: list[tuple[str, Brief]], parts: list[Part], *, seconds: float
+) -> Report:
+    """The figures of a search; what was cut short on one kind of day is shown for none."""
+    finished = len(parts) == len(days) and all(part.finished for part in parts)
+    compared = {one for part in parts for one in part.compared}
+    undeclared, unread = numbers_seen(bound, [brief for _name, brief in days], compared)
+    asked = {fact for part in parts for fact in part.asked}
+    unreached = steps_unreached(bound, asked, {one for part in parts for one in part.events})
+    broken = [one for part in parts for one in part.broken]
+    broken = list({(one.promise, one.words): one for one in reversed(broken)}.values())
     broken += [Break("P15", words, ()) for words in undeclared]
-    if circle:
-        broken.append(Break("P7", f"a session can go round at {circle}", ()))
+    broken += [
+        Break("P7", f"a session can go round at {part.circle}", (), part.name)
+        for part in parts
+        if part.circle
+    ]
     if finished:
         broken += [Break("P9", f"{u.what} (line {u.line}) is never reached", ()) for u in unreached]
     bad = {one.promise for one in broken}
@@ -174,56 +178,33 @@ def report_of(bound: Bound, whole: Whole, *, finished: bool, seconds: float) -> 
             for name in PROMISES
         },
         broken=tuple(broken),
-        situations=whole.situations(),
-        places=len(whole.places),
-        turns=whole.turns,
-        answers=whole.calls,
+        situations=sum(part.situations for part in parts),
+        places=sum(part.places for part in parts),
+        turns=sum(part.turns for part in parts),
+        answers=sum(part.answers for part in parts),
         unreached=unreached,
         unread=unread,
-        most_questions=most_before_first_set(whole) if finished and not circle else 0,
-        longest=longest(whole) if finished and not circle else 0,
-        openings=tuple(whole.names),
+        most_questions=max((part.most_questions for part in parts), default=0),
+        longest=max((part.longest for part in parts), default=0),
+        openings=tuple(part.name for part in parts),
+        not_finished=tuple(
+            name for name, _brief in days if name not in {p.name for p in parts if p.finished}
+        ),
         seconds=round(seconds, 1),
-        mb=round(resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024, 1),
+        mb=max((part.mb for part in parts), default=0.0),
         program=bound.digest,
         finished=finished,
     )
 
 
-# ---------------------------------------------------------------- the shortest conversation
-
-
-def shortest_breaks(whole: Whole) -> Iterable[Break]:
-    """For each break the shortest conversation of one day that shows it."""
-    for (promise, words), (place, tried, days) in whole.broken.items():
-        brief = whole.days[(days & -days).bit_length() - 1][0] if days else 0
-        flat = Search(whole.briefs[brief].plain, most=FLAT_AT_MOST)
-        flat.until = (promise, words)
-        with contextlib.suppress(OverflowError):
-            flat.run()
-        found = flat.broken.get((promise, words))
-        yield (found or Break(promise, words, way_to(whole, place, tried)))._replace(
-            day=whole.names[brief]
-        )
-
-
-def way_to(whole: Whole, place: int, tried: Any) -> tuple[tuple[str, str], ...]:  # noqa: ANN401
-    """The way by places, where no shorter conversation was found in time."""
-    way: list[tuple[str, str]] = [("", tried.words)] if tried is not None else []
-    while place > 0:
-        at = whole.places[place]
-        way.append((at.prompt, at.tried.words if at.tried else ""))
-        place = at.parent
-    return tuple(reversed(way))
-
-
 # ---------------------------------------------------------------- numbers and steps
 
 
-def numbers_seen(bound: Bound, whole: Whole) -> tuple[list[str], tuple[str, ...]]:
+def numbers_seen(
+    bound: Bound, briefs: Sequence[Brief], seen: set[Compared]
+) -> tuple[list[str], tuple[str, ...]]:
     """P15: comparisons that nobody declared; and declared ones that no answer met."""
-    declared = declared_cuts(bound, whole.briefs)
-    seen = set(whole.compared)
+    declared = declared_cuts(bound, briefs)
     strange = sorted(seen - declared, key=str)
     idle = sorted(declared - seen, key=str)
     return [cut_words(c) for c in strange], tuple(cut_words(c) for c in idle)
@@ -318,6 +299,7 @@ def as_json(report: Report) -> str:
 
 def as_words(report: Report, name: str) -> str:
     """The report for a reader."""
+    finished = [name for name in report.openings if name not in report.not_finished]
     lines = [f"{name}: {sentence(report)}"]
     lines += [f"  {promise} {told}" for promise, told in report.promises.items()]
     lines += [
@@ -330,6 +312,8 @@ def as_words(report: Report, name: str) -> str:
             f"longest session {report.longest} answers"
         ),
         f"  program {report.program}",
+        f"  kinds of day searched to the end: {len(finished)} of {len(finished) + len(report.not_finished)}",
+        *(f"  not searched to the end: {name}" for name in report.not_finished),
         f"  taken as given: {GIVEN}",
     ]
     for one in report.broken:

@@ -529,7 +529,7 @@ class Whole(Days):
         to = self.arrive(led.key, led.path, Box(days, talk, kept), (place.number, name, tried))
         typed_over_a_timer = prompt.asked is None and tried.kind in {"unclear", "maybe"}
         kind = "over a timer" if typed_over_a_timer else tried.kind
-        kind = "once more" if led.once_more else kind
+        kind = "once more" if led.once_more and kind in FORWARD else kind
         place.after.add((to, kind, led.answers))
 
     def situations(self) -> int:

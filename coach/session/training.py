@@ -47,7 +47,7 @@ def next_exercise(state: State) -> State:
     return state._replace(
         onward=("next",),
         work=None,
-        at=0,
+        at=state.work.place + 1 if state.work else 0,  # what is behind tells one way from another
         missing=(),
         line=False,
         unclear=0,
