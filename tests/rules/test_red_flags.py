@@ -11,7 +11,9 @@ from coach.rules.red_flags import (
     DueFacts,
     Flag,
     Person,
+    alone_after_a_break,
     alone_today,
+    called_for,
     flag_heard,
     flags_asked,
     list_today,
@@ -255,6 +257,32 @@ def test_the_weekly_section_never_stands_in_the_list() -> None:
 
 
 # ---------------------------------------------------------------- the table
+
+
+@pytest.mark.hazard("H-01")
+@pytest.mark.parametrize(
+    ("threw", "short_night", "pain_two_up", "sections"),
+    [
+        (False, False, False, ()),
+        (True, False, False, (Section.ARM, Section.JOINT)),
+        (False, True, False, (Section.NIGHT,)),
+        (False, False, True, (Section.ARM, Section.JOINT, Section.NIGHT)),
+    ],
+)
+def test_what_is_learned_in_mid_day_asks_its_own_sections_alone(
+    threw: bool, short_night: bool, pain_two_up: bool, sections: tuple[Section, ...]
+) -> None:
+    called = called_for(threw=threw, short_night=short_night, pain_two_up=pain_two_up)
+    assert called == sections
+
+
+@pytest.mark.hazard("H-01")
+@pytest.mark.parametrize("surgery", [False, True])
+def test_after_a_long_break_whatever_a_day_may_call_for_is_asked_alone(surgery: bool) -> None:
+    alone = alone_after_a_break(surgery=surgery)
+    every = called_for(threw=True, short_night=True, pain_two_up=True)
+    assert set(alone) == {*every, *((Section.ILL,) if surgery else ())}
+    assert {*alone, *list_today(alone)} == set(Section) - {Section.WEEKLY}
 
 
 @pytest.mark.hazard("H-01")
