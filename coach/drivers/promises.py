@@ -25,6 +25,7 @@ from coach.session.table import Stage
 PROMISES: Final = tuple(f"P{n}" for n in range(1, 16))
 WEEK_DAYS: Final = 7
 UNCLEAR_TO_END: Final = 3  # set here, to be signed by a clinician
+BEFORE_WORK: Final = frozenset({Stage.WHO, Stage.CHECK_IN, Stage.SCREEN, Stage.AT_HAND})
 WORK: Final = frozenset({Stage.TODAY, Stage.WARM_UP, Stage.EXERCISE})
 FREE_FAMILIES: Final = frozenset({"cuff", "shoulder blade", "trunk", "legs", "mobility"})
 _SECTION_BIT: Final = {section: 1 << n for n, section in enumerate(Section)}
@@ -269,8 +270,8 @@ class Oracle:
                 broken.append(Broken("P6", "work begins before every section was answered"))
             if self.due_alone & ~path.alone:
                 broken.append(Broken("P6", "a section that waited 7 days was not asked alone"))
-        past = after.stage not in {Stage.CHECK_IN, Stage.WHO, Stage.SCREEN, Stage.AT_HAND}
-        if past or after.back:
+        past = after.stage not in BEFORE_WORK
+        if past or after.back not in {"", Stage.AT_HAND.value}:
             path = path._replace(answered=0, alone=0)
         return path, broken
 
@@ -395,7 +396,7 @@ class Oracle:
                     yield Broken("P10", f"unclear at {asked.question.fact} leaves out an effect")
 
     def worst(self, asked: Ask) -> Try | None:
-        """The worst answer to a question; None for one that has none (own question, own words)."""
+        """The worst answer to a question; None for one that has none."""
         question = asked.question
         fact, kind = question.fact, question.kind
         value: Value
@@ -443,7 +444,7 @@ def said(state: State, command: Command) -> str:
 
 
 def talk(state: State) -> State:
-    """A state without what is only said, kept for the diary, or counted about unclear answers."""
+    """A state without what is only said, kept for the diary, or counted as unclear."""
     work = state.work
     return state._replace(
         told=(),
@@ -459,12 +460,12 @@ def talk(state: State) -> State:
 
 
 def heaviness(dose: Dose) -> tuple[float, float, float]:
-    """Range, load and level of a dose, each rising with difficulty."""
+    """Range, load and level of a dose."""
     return (float(dose.range_index), dose.load.rank(), float(dose.version_level))
 
 
 def as_hard(dose: tuple[float, float, float], over: tuple[tuple[float, float, float], ...]) -> bool:
-    """Whether a dose is at or above one that hurt, on range, load and level together."""
+    """Whether a dose is at or above one that hurt, on all three together."""
     return any(all(a >= b for a, b in zip(dose, one, strict=True)) for one in over)
 
 
@@ -490,7 +491,7 @@ def over_the_caps(dose: Dose, line: Prescription) -> Iterator[str]:
 
 
 def over_the_opening(dose: Dose, line: Prescription) -> Iterator[str]:
-    """Every axis of a dose above where the plan opens it (P5 while no ladder was moved)."""
+    """Every axis of a dose above the plan's opening (P5 while no ladder was moved)."""
     if dose.sets > line.sets.opening or dose.reps_high > line.reps.opening_high:
         yield "sets or reps are above the opening"
     if line.range is not None and dose.range_index > line.range.opening:

@@ -160,7 +160,8 @@ def report_of(
     compared = {one for part in parts for one in part.compared}
     undeclared, unread = numbers_seen(bound, [brief for _name, brief in days], compared)
     asked = {fact for part in parts for fact in part.asked}
-    unreached = steps_unreached(bound, asked, {one for part in parts for one in part.events})
+    events = {one for part in parts for one in part.events}
+    unreached = steps_unreached(bound, asked | not_given(days), events)
     broken = [one for part in parts for one in part.broken]
     broken = list({(one.promise, one.words): one for one in reversed(broken)}.values())
     broken += [Break("P15", words, ()) for words in undeclared]
@@ -257,6 +258,14 @@ def of_a_test(fact: str, op: str, values: tuple[str | float, ...]) -> set[Compar
         )
         found |= {Compared(fact, side, float(value)) for side in both}
     return found
+
+
+def not_given(days: list[tuple[str, Brief]]) -> set[str]:
+    """What is asked only where a step up is due; the days of a search are taken without one.
+
+    It counts as beyond the search, not as unreachable; `coach replay --reach` says what reaches it.
+    """
+    return set() if any(brief.wants_up for _name, brief in days) else {"throwing tomorrow"}
 
 
 def steps_unreached(bound: Bound, asked: set[str], events: set[Any]) -> tuple[Unreached, ...]:

@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from coach.drivers import prove as proving
-from coach.drivers.prove import Options, as_json, as_words, holds, prove
+from coach.drivers.prove import Options, as_json, as_words, holds, not_given, prove
 from coach.drivers.prove_days import openings
 from tests.proof.small import bound
 
@@ -37,3 +37,11 @@ def test_days_that_end_at_the_door_are_searched_whole(monkeypatch: pytest.Monkey
     assert report.finished
     assert report.promises["P1"] == "holds"
     assert report.places == 2
+
+
+def test_what_is_asked_only_before_a_step_up_is_beyond_days_without_one() -> None:
+    days = openings(bound())
+    assert not any(brief.wants_up for _name, brief in days)
+    assert not_given(days) == {"throwing tomorrow"}
+    days[0][1].wants_up = True
+    assert not_given(days) == set()
