@@ -149,13 +149,16 @@ def prove(bound: Bound, options: Options, progress: Callable[[Whole], None]) -> 
         ):
             parts.append(one)  # noqa: PERF402  what is there stays when a look is cut short
     found = [part for _number, part in sorted(parts, key=lambda one: one[0])]
-    return report_of(bound, days, found, seconds=time.monotonic() - began)
+    return report_of(bound, days, found, whole=every == 1, seconds=time.monotonic() - began)
 
 
 def report_of(
-    bound: Bound, days: list[tuple[str, Brief]], parts: list[Part], *, seconds: float
+    bound: Bound, days: list[tuple[str, Brief]], parts: list[Part], *, whole: bool, seconds: float
 ) -> Report:
-    """The figures of a search; what was cut short on one kind of day is shown for none."""
+    """The figures of a search; what was cut short on one kind of day is shown for none.
+
+    P9 is read off the whole search only: what one shard does not reach another one may.
+    """
     finished = len(parts) == len(days) and all(part.finished for part in parts)
     compared = {one for part in parts for one in part.compared}
     undeclared, unread = numbers_seen(bound, [brief for _name, brief in days], compared)
@@ -170,12 +173,13 @@ def report_of(
         for part in parts
         if part.circle
     ]
-    if finished:
+    if finished and whole:
         broken += [Break("P9", f"{u.what} (line {u.line}) is never reached", ()) for u in unreached]
     bad = {one.promise for one in broken}
+    shown = set(PROMISES) - (set() if whole else {"P9"}) if finished else set()
     return Report(
         promises={
-            name: "broken" if name in bad else "holds" if finished else "not shown"
+            name: "broken" if name in bad else "holds" if name in shown else "not shown"
             for name in PROMISES
         },
         broken=tuple(broken),
@@ -337,7 +341,7 @@ def sentence(report: Report) -> str:
     """What was shown, in one sentence."""
     if not report.finished:
         return "the search was cut short; nothing is shown by it."
-    broken = sorted(name for name, told in report.promises.items() if told != "holds")
+    broken = sorted(name for name, told in report.promises.items() if told == "broken")
     if not broken:
         return f"no conversation on {len(report.openings)} kinds of day breaks a promise."
     return f"{', '.join(broken)} can be broken."

@@ -45,3 +45,17 @@ def test_what_is_asked_only_before_a_step_up_is_beyond_days_without_one() -> Non
     assert not_given(days) == {"throwing tomorrow"}
     days[0][1].wants_up = True
     assert not_given(days) == set()
+
+
+def test_a_shard_says_nothing_about_what_other_shards_may_reach(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    closed = [one for one in openings(bound()) if one[0] == "a stop stands"]
+    line = proving.Unreached("scripts/close.yaml", 9, "ask also stairs")
+    monkeypatch.setattr(proving, "openings", lambda _bound: closed)
+    monkeypatch.setattr(proving, "steps_unreached", lambda *_: (line,))
+    part = prove(bound(), Options(Path("plan.yaml"), shard=(1, 2)), lambda _whole: None)
+    assert part.promises["P9"] == "not shown"
+    assert part.promises["P1"] == "holds"
+    assert "can be broken" not in as_words(part, "plan.yaml")
+    assert prove(bound(), Options(Path("plan.yaml")), lambda _w: None).promises["P9"] == "broken"
