@@ -7,7 +7,7 @@ words themselves, so that a turn can show them and the diary and the visit can t
 from __future__ import annotations
 
 from datetime import timedelta
-from typing import NamedTuple
+from typing import Final, NamedTuple
 
 from coach.model.decisions import Decision
 from coach.model.flags import Section
@@ -27,6 +27,9 @@ from coach.session.showing import dose_words
 from coach.session.state import State
 from coach.session.table import Stage
 from coach.session.today import MOVED, held_today
+
+# Decisions of a day, beside a stop, on which nothing goes up.
+TOO_SORE: Final = frozenset({"pain.to_start", "pain.next_morning"})
 
 
 class Book(NamedTuple):
@@ -79,6 +82,8 @@ def keep(book: Book, before: State, event: Event, heard: Heard, after: State) ->
             book = with_decision(book, happening.decision)
     if after.stage in {Stage.TODAY, Stage.WARM_UP, Stage.EXERCISE}:
         book = book._replace(ladders=ladders_used(after) if after.exercises_today else ())
+    elif book.ladders and takes_steps_back(before, after):
+        book = book._replace(ladders=ladders_held(after))
     if after.thrown is not None:
         book = book._replace(thrown=after.thrown, thrown_at_s=at_s)
     book = with_dose_shown(book, after)
@@ -292,8 +297,25 @@ def moves_unsaid(book: Book, state: State) -> tuple[tuple[str, str, str], ...]:
 
 def ladders_used(state: State) -> tuple[tuple[str, Ladder], ...]:
     """Every exercise's ladder as today's list uses it; with no list, nothing went up."""
-    held = held_today(state) if state.exercises_today else (ALL,)
-    found = state.brief.standings(morning_up=state.morning_up, held=held)
+    if not state.exercises_today:
+        return ladders_held(state)
+    found = state.brief.standings(morning_up=state.morning_up, held=held_today(state))
+    return tuple((one.exercise, one.ladder) for one in found.values())
+
+
+def takes_steps_back(before: State, after: State) -> bool:
+    """Whether an event after the exercises makes it a day on which nothing may have gone up.
+
+    A stop, or an answer put right: a sore morning, or too much pain for loaded work. The sets are
+    done by then; what is remembered of the ladders is as if it had been said in time.
+    """
+    new = {decision.rule for decision in after.reasons if decision not in before.reasons}
+    return bool(new & TOO_SORE) or (after.end == "stopped" and not before.end)
+
+
+def ladders_held(state: State) -> tuple[tuple[str, Ladder], ...]:
+    """Every exercise's ladder with nothing gone up today."""
+    found = state.brief.standings(morning_up=state.morning_up, held=(ALL,))
     return tuple((one.exercise, one.ladder) for one in found.values())
 
 

@@ -49,14 +49,26 @@ def opened(brief: Brief) -> State:
 
 
 def said_so_lately(brief: Brief) -> bool:
-    """Whether the clinician opened the plan anew since the days off: a lift or a new plan, and a
-    start (the one that asked for it) within the last 28 days.
+    """Whether the clinician has answered for these very days off.
+
+    That takes a start, within the last 28 days, which was stopped after 28 days off already, and a
+    lift or a new plan since. What was lifted or written before the days off had grown so long says
+    nothing of them.
     """
-    newest = next((r.day for r in brief.history.records), None)
-    if newest is None or not (brief.history.lifted or brief.new_plan):
+    if not (brief.history.lifted or brief.new_plan):
         return False
-    missed = layoff.days_missed(date.fromisoformat(newest), brief.today)
-    return missed < layoff.CONTACT_FROM_DAYS
+    records = brief.history.records
+    trained = next(r.day for r in records if any(done.sets for done in r.done))
+    asked = next(
+        (r.day for r in records if r.ended == "stopped" and long_off(trained, r.day)), None
+    )
+    return asked is not None and not long_off(asked, brief.today.isoformat())
+
+
+def long_off(day: str, later: str) -> bool:
+    """Whether so many days lie between two ISO days that the clinician is asked first."""
+    missed = layoff.days_missed(date.fromisoformat(day), date.fromisoformat(later))
+    return missed >= layoff.CONTACT_FROM_DAYS
 
 
 def due(state: State, fact: str) -> bool:

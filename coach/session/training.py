@@ -14,7 +14,7 @@ from coach.rules import dapre, dosing, limits, picking
 from coach.rules import pain as pain_rules
 from coach.rules.readiness import second_session
 from coach.session import exercise, scripts, throwing
-from coach.session.brief import Station
+from coach.session.brief import Brief, Station
 from coach.session.checking_in import read_back
 from coach.session.machine import follow
 from coach.session.questions import (
@@ -119,13 +119,21 @@ def for_the_next(state: State) -> State:
     """As `what_still_acts`, without what was about the exercise that is behind."""
     names = {"all", *(state.brief.stations[place].exercise.name for place in state.todo)}
     return what_still_acts(state)._replace(
-        lowered=tuple(
-            pair
-            for pair in state.lowered
-            if pair[0] == "today" or (pair[1] in names and pair != ("no step up", "all"))
-        ),
+        lowered=tuple(pair for pair in state.lowered if acts_on_the_rest(pair, names, state.brief)),
         truth=state.truth & ~state.brief.about_a_set,
     )
+
+
+def acts_on_the_rest(lowered: tuple[str, str], names: set[str], brief: Brief) -> bool:
+    """Whether a script's effect still has a reader once only `names` are to come.
+
+    A step held back for one exercise is read to the day's end: the one step up of a day is given
+    to the first that earned it, so that a hold forgotten would hand it on, unsaid.
+    """
+    effect, target = lowered
+    if effect == "no step up":
+        return target != "all" and brief.wants_up
+    return effect == "today" or target in names
 
 
 def to_close(state: State, trigger: str) -> State:

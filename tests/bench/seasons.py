@@ -30,7 +30,7 @@ def piece(first: int) -> tuple[Counter[str], list[Broke], int, float]:
     """Some seasons: what happened, what broke, the most memory of this core in kB, its seconds."""
     gc.disable()  # the values of a day hold no circles, so nothing is kept by it
     began = time.process_time()
-    seen, broken = played(first, first + PIECE)
+    seen, broken = played(range(first, first + PIECE))
     most = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
     return seen, broken, most, time.process_time() - began
 

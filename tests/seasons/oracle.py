@@ -17,7 +17,7 @@ from typing import NamedTuple
 from coach.model.flags import Section
 from coach.model.heard import Action, Command
 from coach.model.history import DayRecord, Done
-from coach.model.ladders import Ladder
+from coach.model.ladders import Ladder, ThrowDay
 from coach.model.program import Prescription
 from coach.model.quantities import Dose
 from coach.model.turns import Offer, Throws
@@ -175,14 +175,8 @@ class Watch:
         memory, today = self.memories[name], day.opened_at.date()
         worked = [r for r in self.records if r.ended != "none"]
         last = [r for r in worked if r.day == worked[0].day]
-        if worked[0].day >= today.isoformat():
-            yield f"P5: {name} goes up in a second session"
-        if self.missed(today) >= ONE_DOWN_DAYS:
-            yield f"P5: {name} goes up after days off"
-        if day.record.morning_up:
-            yield f"P5: {name} goes up on a sore morning"
-        if any(r.ended == "stopped" for r in last):
-            yield f"P5: {name} goes up after a stop"
+        for words in self._not_a_day_for_it(day, name, last):
+            yield f"P5: {name} goes up {words}"
         if line.dapre and axis == "load":
             yield from self._by_the_table(day, name, line, last)
             return
@@ -197,6 +191,19 @@ class Watch:
             felt = [f for r in last for d in r.done if d.exercise == name for f in d.felt]
             if any("pinch" in word for word in felt):
                 yield f"P5: {name} goes up in range after a pinch"
+
+    def _not_a_day_for_it(self, day: Day, name: str, last: list[DayRecord]) -> Iterator[str]:
+        """What forbids any step up on a day, whatever was earned."""
+        today = day.opened_at.date()
+        forbids = (
+            (last[0].day >= today.isoformat(), "in a second session"),
+            (self.missed(today) >= ONE_DOWN_DAYS, "after days off"),
+            (day.record.morning_up, "on a sore morning"),
+            (day.record.ended == "stopped", "on a day with a stop"),
+            (held_by_a_script(day, name), "though a script holds it back"),
+            (any(r.ended == "stopped" for r in last), "after a stop"),
+        )
+        yield from (words for holds, words in forbids if holds)
 
     def _by_the_table(
         self, day: Day, name: str, line: Prescription, last: list[DayRecord]
@@ -272,14 +279,19 @@ class Watch:
         if other is not None and too_near(other.opened_at, day.opened_at, apart):
             yield "spacing: throws too soon after other throwing"
         if before is None or before.threw is None:
-            if threw.step != plan.throwing_line.from_step:
-                yield f"P5: the first throwing day is step {threw.step}"
+            yield from self._first_thrown(threw, plan.throwing_line.from_step)
             return
         rest = max(apart, before.threw.rest_days + 1)
         if too_near(before.threw.ended_at, day.opened_at, rest):
             yield f"spacing: throws again within {rest} days"
         if before.plan_version == plan.version:
             yield from self._step_thrown(threw.step, before)
+
+    def _first_thrown(self, threw: ThrowDay, begins: int) -> Iterator[str]:
+        """The first throws of all are the plan's first step; one lower for soreness, never higher."""
+        sore = threw.row.startswith(("sore in the warm-up", "sore again", "cut off"))
+        if threw.step not in {begins, max(1, begins - 1) if sore else begins}:
+            yield f"P5: the first throwing day is step {threw.step} ({threw.row})"
 
     def _step_thrown(self, step: int, before: DayRecord) -> Iterator[str]:
         """A step up only after a clean day; after soreness the last one again, or one lower."""
@@ -347,6 +359,12 @@ class Watch:
 
 
 # ---------------------------------------------------------------- small comparisons
+
+
+def held_by_a_script(day: Day, name: str) -> bool:
+    """Whether `no step up` was said of an exercise, or of all, at any time of a day."""
+    held = {("no step up", name), ("no step up", "all")}
+    return any(held & set(step.after.lowered) for step in day.steps)
 
 
 def counts(one: Done, ladder: Ladder, day: Day) -> bool:

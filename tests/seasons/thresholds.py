@@ -7,12 +7,14 @@ the diary. That the numbers compared are those declared, and no others, is for t
 from __future__ import annotations
 
 from collections.abc import Iterator
+from datetime import date
 from statistics import median
 
 from coach.model.heard import Value
 from coach.model.history import DayRecord
 from coach.session.state import State
-from coach.session.table import ENDS, Stage
+from coach.session.table import Stage
+from tests.seasons.prompts import WORK
 from tests.seasons.season import Day, Step
 
 SHORT_NIGHT_H = 6  # under it a night is short; set here
@@ -32,9 +34,9 @@ def usual_morning(records: list[DayRecord], of_the_plan: float) -> float:
 
 def off_by_one(day: Day, records: list[DayRecord], missed: int) -> Iterator[str]:
     """Every answer of a day that did not act at exactly its number."""
-    closed = day.history.hold is not None or day.history.lifted  # the clinician has said so
-    long_gap = any(day.first.stop) and day.first.stop[0] == "A28"
-    if not closed and day.first.end != "closed" and long_gap != (missed >= LONG_GAP_DAYS):
+    shut = day.history.hold is not None or day.first.end == "closed"
+    asked = missed >= LONG_GAP_DAYS and not answered_for(day, records)
+    if not shut and (day.first.stop[0] == "A28") != asked:
         yield f"P15: {missed} days off, and the start is {day.first.end or 'open'}"
     usual = usual_morning(records, day.bound.plan.pain.usual)
     worked = [r for r in records if r.ended != "none"]
@@ -45,6 +47,23 @@ def off_by_one(day: Day, records: list[DayRecord], missed: int) -> Iterator[str]
             continue
         yield from at_the_check_in(step, values, day, usual, up_last_time=again)
         yield from in_the_work(step, values, day)
+    yield from after_the_warm_up(day)
+
+
+def answered_for(day: Day, records: list[DayRecord]) -> bool:
+    """Whether the clinician has opened the plan anew since a start that asked after the days off."""
+    worked = [r for r in records if r.ended != "none"]
+    new = bool(worked) and worked[0].plan_version != day.bound.plan.version
+    trained = next((r.day for r in records if any(one.sets for one in r.done)), "")
+    if not trained or not (new or day.history.lifted):
+        return False
+    stops = [r.day for r in records if r.ended == "stopped" and off(trained, r.day)]
+    return bool(stops) and not off(stops[0], day.opened_at.date().isoformat())
+
+
+def off(day: str, later: str) -> bool:
+    """Whether 28 whole days or more lie between two days."""
+    return (date.fromisoformat(later) - date.fromisoformat(day)).days > LONG_GAP_DAYS
 
 
 def number(values: dict[str, Value], fact: str) -> float | None:
@@ -81,12 +100,8 @@ def at_the_check_in(
 
 
 def in_the_work(step: Step, values: dict[str, Value], day: Day) -> Iterator[str]:
-    """Pain in the warm-up and in a set, against the ceilings of the plan."""
+    """Pain in a set, against the ceilings of the plan."""
     before, after, plan = step.before, step.after, day.bound.plan.pain
-    warm = number(values, "pain in warm-up")
-    over = warm is not None and warm > plan.in_exercise
-    if warm is not None and before.stage is Stage.WARM_UP and over != held_back(before, after):
-        yield f"P15: pain in warm-up {warm:g} at a ceiling of {plan.in_exercise:g}"
     pain = number(values, "pain in set")
     if pain is None or before.work is None or before.stage is not Stage.EXERCISE:
         return
@@ -102,7 +117,33 @@ def in_the_work(step: Step, values: dict[str, Value], day: Day) -> Iterator[str]
         yield f"P15: pain {pain:g} does not count as over {plan.in_exercise:g}"
 
 
-def held_back(before: State, after: State) -> bool:
-    """Whether the day became gentler, or its work ended."""
-    ended = after.stage in {Stage.CLOSE, *ENDS} and bool(before.todo)
-    return after.level > before.level or ended or before.level > 0
+def after_the_warm_up(day: Day) -> Iterator[str]:
+    """Pain in the warm-up against its ceilings: what is left at once, and to the day's end.
+
+    Read off the work itself: over the ceiling only what the program names gentle is left, over the
+    gentle ceiling nothing; at the ceiling nothing is lost. A mere level of the day would not do,
+    since a session forgets it once its list is made.
+    """
+    plan, gentle = day.bound.plan.pain, set(day.bound.program.gentle)
+    allowed: set[str] | None = None
+    for step in day.steps:
+        before, after = step.before, step.after
+        warm = number(dict(step.heard.values), "pain in warm-up")
+        asked = warm is not None and before.stage is Stage.WARM_UP and not before.aside
+        if asked and warm is not None and not after.aside:
+            if warm <= plan.in_exercise and work_left(after) != work_left(before):
+                yield f"P15: pain in warm-up {warm:g} at a ceiling of {plan.in_exercise:g} costs work"
+            if warm > plan.in_exercise:
+                allowed = gentle if warm <= plan.gentle else set()
+        if allowed is not None and not work_left(after) <= allowed:
+            more = ", ".join(sorted(work_left(after) - allowed))
+            yield f"P15: after too much pain in the warm-up {more} is still to come"
+            return
+
+
+def work_left(state: State) -> set[str]:
+    """The exercises still to come, the one under way among them; none once the work is over."""
+    if state.stage not in WORK:
+        return set()
+    places = (*state.todo, *((state.work.place,) if state.work else ()))
+    return {state.brief.stations[place].exercise.name for place in places}

@@ -136,6 +136,25 @@ def test_a_lift_counts_only_for_the_days_off_that_asked_for_it(days: int, name: 
     assert talk(lifted).name == name
 
 
+@pytest.mark.parametrize("by", ["a lift", "a new plan"])
+@pytest.mark.parametrize(("asked_after", "opens"), [(27, False), (28, True)])
+def test_what_was_opened_before_28_days_off_says_nothing_of_them(
+    asked_after: int, opens: bool, by: str
+) -> None:
+    day = climbing((asked_to_wait(40 - 1 - asked_after), after("earned", days=40)))
+    version = 2 if by == "a new plan" else 1
+    lifted = Brief(
+        bound(version=version), day.history._replace(lifted=by == "a lift"), day.opened_at
+    )
+    assert (talk(lifted).state.stop[0] != "A28") == opens
+
+
+def test_a_start_that_ended_without_a_stop_has_asked_nobody() -> None:
+    rested = asked_to_wait(1)._replace(ended="none")
+    day = climbing((rested, after("earned", days=40)))
+    assert talk(Brief(bound(version=2), day.history, MONDAY)).state.stop[0] == "A28"
+
+
 @pytest.mark.hazard("H-16")
 def test_a_second_session_of_a_day_moves_nothing() -> None:
     today = after("earned", days=0)
