@@ -224,7 +224,12 @@ def may_throw_today(
     spaced = may_repeat(last_threw_at, now, days)
     why = "You may throw today. The days off are over."
     if spaced.outcome == "wait":
-        why = f"No throws today. There are {days - 1} whole days off between throwing days."
+        between = (
+            "There is 1 whole day"
+            if days == WHOLE_DAY_BETWEEN
+            else f"There are {days - 1} whole days"
+        )
+        why = f"No throws today. {between} off between throwing days."
     source = "Reinold 2002; Axe 2001; the longest counts: set here"
     return Decision("throw.spacing", spaced.outcome, why, basis=Basis.PUBLISHED, source=source)
 

@@ -71,23 +71,35 @@ def _with_pieces(
 ) -> ThrowingLine:
     for piece in found:
         line = _with_piece(line, piece, table, margin)
+    word = word_of(table)
     for have, name in (
-        (line.from_step, "from step 1"),
-        (line.most_step, "at most step 4"),
+        (line.from_step, f"from {word} 1"),
+        (line.most_step, f"at most {word} 4"),
         (line.apart_days, "apart 2 days"),
     ):
         if not have:
             what = f'The throwing line has no piece like "{name}".'
-            margin.note("throwing.pieces", line.place, what, LINE)
+            margin.note("throwing.pieces", line.place, what, line_for(table))
     if line.from_step > line.most_step > 0:
-        what = f"Step {line.from_step} is over the last step {line.most_step}."
+        what = f"{word.capitalize()} {line.from_step} is over the last {word} {line.most_step}."
         margin.note("throwing.steps_turned", line.place, what)
     return line
 
 
+def word_of(table: StepTable) -> str:
+    """What a table calls its steps."""
+    return "phase" if table.name.endswith("phases") else "step"
+
+
+def line_for(table: StepTable) -> str:
+    """The line to write, with a table's own name and its word for a step."""
+    line = LINE.replace("youth 8 steps", table.name)
+    return line.replace("step NUMBER", f"{word_of(table)} NUMBER")
+
+
 def _with_piece(line: ThrowingLine, piece: Text, table: StepTable, margin: Margin) -> ThrowingLine:
     steps = values.Bounds("", 1, len(table.steps))
-    word = "phase" if table.name.endswith("phases") else "step"
+    word = word_of(table)
     for lead, bounds, name in (
         (f"from {word} ", steps, "from_step"),
         (f"at most {word} ", steps, "most_step"),
@@ -104,5 +116,5 @@ def _with_piece(line: ThrowingLine, piece: Text, table: StepTable, margin: Margi
             margin.note("throwing.class", piece.place, what)
         return line._replace(class_name=piece.value.removeprefix("class "))
     what = f'"{piece.value}" is no piece of the throwing line.'
-    margin.note("throwing.piece", piece.place, what, LINE)
+    margin.note("throwing.piece", piece.place, what, line_for(table))
     return line

@@ -121,6 +121,13 @@ def test_the_longest_of_spacing_and_rest_counts(
     assert decision.why.startswith("No throws today." if outcome == "wait" else "You may throw")
 
 
+@pytest.mark.parametrize(
+    ("apart", "words"), [(2, "There is 1 whole day off"), (3, "There are 2 whole days off")]
+)
+def test_a_wait_says_how_many_days_off(apart: int, words: str) -> None:
+    assert words in may_throw_today(LAST.isoformat(), LAST, apart, 0).why
+
+
 def test_first_throws_need_no_wait() -> None:
     assert may_throw_today(None, LAST, 2, 2).outcome == "may"
 

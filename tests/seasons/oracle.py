@@ -23,6 +23,7 @@ from coach.model.quantities import Dose
 from coach.model.turns import Offer, Throws
 from coach.rules.throwing import table_of
 from coach.session.table import ENDS, Stage
+from tests.seasons.pitched import Games, in_its_unit
 from tests.seasons.prompts import corrected, tried_at_prompts
 from tests.seasons.season import Day, Step
 from tests.seasons.thresholds import off_by_one
@@ -53,7 +54,7 @@ class Watch:
         self.records: list[DayRecord] = []
         self.memories: dict[str, Memory] = {}
         self.version = 0
-        self.closed = False
+        self.games = Games()
 
     def look(self, day: Day) -> list[str]:
         """Everything broken on this day."""
@@ -62,6 +63,7 @@ class Watch:
         found += [*tried_at_prompts(day, len(self.records))]
         found += [*self._turns(day), *self._held(day), *self._ladders(day)]
         found += [*self._spacing(day), *self._throwing(day), *self._asked(day), *self._sets(day)]
+        found += [*self.games.look(day, self.records), *in_its_unit(day)]
         self._keep(day)
         return found
 

@@ -26,6 +26,7 @@ from coach.model.turns import Event, Resumed, TimerEnded, Turn, Typed
 from coach.session.brief import brief_for
 from coach.session.daybook import day_record, hold_of, keep, new_book
 from coach.session.engine import ask_of, start, take, turn
+from coach.session.pitching import FACTS, INNINGS
 from coach.session.state import State
 from coach.session.table import Stage
 
@@ -43,6 +44,12 @@ FAR = {  # about 12 zones away
     "Asia/Kolkata": "America/Los_Angeles",
 }
 MILD = 0.02  # chance of a pain that is at a ceiling and not over it
+# Seeds of the two further kinds of season; below them are the first ones, which stay as they are.
+PITCHES_FROM, SERVES_FROM = 100_000, 200_000
+GAMES = 0.2  # chance of a game on a day that a pitcher is asked about
+# Counts on both sides of the bands of rest at 13 to 18 years, and of the caps.
+PITCHES = (0, 1, 20, 21, 30, 31, 35, 36, 40, 41, 45, 46, 50, 51, 60, 61, 65, 66, 75, 76, 80, 81)
+MANY_PITCHES = (95, 96, 105, 106)
 FIXES = 0.004  # chance at a prompt that an answer is put right
 GOOD_YES = frozenset({"plan is mine", "guardian here", "nothing here", "stand-in weight"})
 
@@ -76,9 +83,12 @@ class Mood(NamedTuple):
     sore: float = 0.02
     morning: float = 0.02
     odd: float = 0.002
+    pains: tuple[int, ...] = (1, 1, 2, 3)  # beside those in a set
 
 
 QUIET, ROUGH, WILD = Mood(), Mood(0.12, 0.2, 0.3, 0.01), Mood(0.2, 0.3, 0.2, 0.06)
+MOODS = (QUIET, ROUGH, WILD)
+STRONGER = tuple(mood._replace(pains=(1, 2, 3, 4, 5, 6)) for mood in MOODS)
 
 
 @functools.cache
@@ -122,7 +132,7 @@ def season_of(seed: int, dice: random.Random) -> Season:
     first = FIRST_DAYS[0] + timedelta(days=dice.randrange(span))
     cleared = first + timedelta(days=dice.choice((0, 0, 10, 30)))
     opened = first + timedelta(days=dice.choice((0, 20, 60)))
-    names = ("y-g",) if seed % 3 == 0 else ("g-w", "g-w-2") if seed % 3 == 1 else ("g-w",)
+    names = plans_of(seed)
     changes = (0, dice.randint(30, 80))
     plans = tuple(
         (day, dated(plan(name), first, cleared, opened))
@@ -131,6 +141,15 @@ def season_of(seed: int, dice: random.Random) -> Season:
     away = dice.randint(10, 70)
     flies = (away, away + dice.randint(3, 30)) if seed % 4 == 0 else (DAYS, DAYS)
     return Season(seed, first, plans, dice.choice(ZONES), flies, dice.choice((0.6, 0.9, 1.0)))
+
+
+def plans_of(seed: int) -> tuple[str, ...]:
+    """The plans that a seed's athlete gets, in order."""
+    if seed >= SERVES_FROM:
+        return ("v-b",)
+    if seed >= PITCHES_FROM:
+        return ("p-n",)
+    return (("y-g",), ("g-w", "g-w-2"), ("g-w",))[seed % 3]
 
 
 def play(seed: int, days: int = DAYS) -> Iterator[Day]:
@@ -193,7 +212,8 @@ def one_day(
     brief = brief_for(bound, history, at)
     first = state = start(brief)
     book = new_book(brief)
-    mood = dice.choices((QUIET, ROUGH, WILD), (0.9, 0.07, 0.03))[0]
+    first_kind = bound.plan.name.startswith(("G.W.", "Y.G."))
+    mood = dice.choices(MOODS if first_kind else STRONGER, (0.9, 0.07, 0.03))[0]
     steps: list[Step] = []
     at_s = 0
     while not state.end:
@@ -251,10 +271,12 @@ def value(question: Question, state: State, mood: Mood, dice: random.Random) -> 
     kind, fact = question.kind, question.fact
     if kind in {Kind.PAIN_NOW, Kind.WORST_PAIN}:
         return pain(fact, mood, dice)
+    if fact == "thrown already" and state.brief.plan.game_pitches is not None:
+        return dice.choice(("yes", "no"))
     if kind in {Kind.YES_NO, Kind.SAFETY_YES_NO}:
         return yes_or_no(fact, mood, dice)
     if question.choices:
-        return chosen(question, mood, dice)
+        return chosen(question, state, mood, dice)
     if kind is Kind.SLEEP_HOURS:
         return 8.0 if dice.random() < 0.9 else 5.5
     if kind is Kind.OWN_WORDS:
@@ -264,7 +286,7 @@ def value(question: Question, state: State, mood: Mood, dice: random.Random) -> 
     return count(fact, state, dice)
 
 
-def chosen(question: Question, mood: Mood, dice: random.Random) -> Value:
+def chosen(question: Question, state: State, mood: Mood, dice: random.Random) -> Value:
     """One or several of the choices: the first and dull one mostly."""
     if question.kind is Kind.NONE_OR_LIST:
         return ("none",)
@@ -274,6 +296,9 @@ def chosen(question: Question, mood: Mood, dice: random.Random) -> Value:
         return "fine"
     if question.fact.startswith("ache "):
         return dice.choice(question.choices)
+    pitches = question.kind is Kind.THROWING and state.brief.plan.game_pitches is not None
+    if pitches and dice.random() < GAMES:
+        return "game"
     dull = 0.93 if question.kind is Kind.THROWING else 0.8
     return question.choices[0] if dice.random() < dull else dice.choice(question.choices)
 
@@ -284,7 +309,7 @@ def pain(fact: str, mood: Mood, dice: random.Random) -> float:
     if dice.random() > chance:
         usual = (0, 0, 1) if dice.random() > MILD else (2,)
         return 0.0 if fact == "waking pain" else float(dice.choice(usual))
-    return float(dice.choice((1, 2, 3, 3, 4, 5, 6, 9) if fact == "pain in set" else (1, 1, 2, 3)))
+    return float(dice.choice((1, 2, 3, 3, 4, 5, 6, 9) if fact == "pain in set" else mood.pains))
 
 
 def yes_or_no(fact: str, mood: Mood, dice: random.Random) -> str:
@@ -299,7 +324,18 @@ def count(fact: str, state: State, dice: random.Random) -> float:
     """Reps, holds, throws or minutes: mostly two over the top, so that ladders climb."""
     if fact == "throws done":
         return float(count_shown(state))
+    if fact in FACTS:
+        return pitched(fact, dice)
     if state.work is None or not fact.endswith("in set"):
         return 25.0
     top = state.work.dose.reps_high
     return float(top + 2 if dice.random() < 0.92 else dice.choice((top, top + 1, top - 1, 4, 2)))
+
+
+def pitched(fact: str, dice: random.Random) -> float:
+    """Pitches of a game at a band's edge, now and then over a cap; innings beside the catcher's."""
+    if fact == INNINGS:
+        return float(dice.choice((0, 3, 4)))
+    if fact == "pitches before" and dice.random() < 0.7:
+        return 0.0
+    return float(dice.choice(PITCHES if dice.random() < 0.9 else MANY_PITCHES))

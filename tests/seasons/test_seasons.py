@@ -4,22 +4,28 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable
+from datetime import timedelta
 from pathlib import Path
+from types import ModuleType
 from typing import NamedTuple
 
 import pytest
 
 from coach.drivers import replay
-from coach.rules import dapre, pain, progression, readiness
-from coach.session import daybook, engine, ladders, opening, questions, training
+from coach.rules import dapre, pain, pitching, progression, readiness
+from coach.session import daybook, engine, ladders, opening, questions, throws_shown, training
 from tests.seasons.oracle import Watch
 from tests.seasons.prompts import reached, script_lines
-from tests.seasons.season import DAYS, Day, plan, play
+from tests.seasons.season import DAYS, PITCHES_FROM, SERVES_FROM, Day, plan, play
 from tests.seasons.told import write_folder
 
 # tests/bench/seasons.py plays 2,000. The last five are seasons in which a promise broke once: days
 # off that nobody had asked about, a step kept on a sore morning, and what the watch itself misread.
 SEEDS = (*range(60), 164, 305, 316, 427, 750)
+OTHER_SEEDS = (
+    *range(PITCHES_FROM, PITCHES_FROM + 15),
+    *range(SERVES_FROM, SERVES_FROM + 15),
+)
 
 
 class Broke(NamedTuple):
@@ -66,7 +72,7 @@ def what_happened(day: Day) -> list[str]:
 @pytest.fixture(scope="module", name="seasons")
 def all_seasons() -> tuple[Counter[str], list[Broke]]:
     """All seeds of the suite, played once."""
-    return played(SEEDS)
+    return played((*SEEDS, *OTHER_SEEDS))
 
 
 def test_no_promise_breaks_on_any_day_of_any_season(
@@ -97,6 +103,15 @@ def test_no_promise_breaks_on_any_day_of_any_season(
         "throw.spacing wait",
         "threw step 0",
         "threw step 5",
+        "pain.to_start gentle",
+        "pain.to_start nothing",
+        "throw.pitch_cap rest",
+        "throw.pitch_cap over",
+        "throw.same_day no catching",
+        "ask pitches before",
+        "ask pitches yesterday",
+        "ask pitches today",
+        "ask innings caught today",
     ],
 )
 def test_the_seasons_are_lively_enough_to_break_something(
@@ -117,12 +132,22 @@ def test_every_line_of_the_scripts_is_reached_in_some_season(
     assert [place for mark, place in lines.items() if not seasons[0][mark]] == []
 
 
+class Fault(NamedTuple):
+    """A fault planted in a module, the promise that it breaks, and the first seed to look at."""
+
+    where: ModuleType
+    name: str
+    value: object
+    promise: str
+    first: int = 0
+
+
 FAULTS = {
-    "a step after one good session": (progression, "SESSIONS_RUNNING", 1, "P5"),
-    "a step for one rep over the top": (progression, "EXTRA_REPS", 1, "P5"),
-    "a night of 5 h is not short": (readiness, "SHORT_NIGHT_H", 5, "P15"),
-    "waking pain 3 above usual": (pain, "UP_BY", 3, "P15"),
-    "a table that takes the larger rise": (
+    "a step after one good session": Fault(progression, "SESSIONS_RUNNING", 1, "P5"),
+    "a step for one rep over the top": Fault(progression, "EXTRA_REPS", 1, "P5"),
+    "a night of 5 h is not short": Fault(readiness, "SHORT_NIGHT_H", 5, "P15"),
+    "waking pain 3 above usual": Fault(pain, "UP_BY", 3, "P15"),
+    "a table that takes the larger rise": Fault(
         dapre,
         "ROWS",
         {
@@ -134,25 +159,52 @@ FAULTS = {
         },
         "P5",
     ),
-    "pain in the warm-up leaves the list as it is": (
+    "pain in the warm-up leaves the list as it is": Fault(
         training,
         "still_allowed",
         lambda _state, places: (places, ()),
         "P15",
     ),
-    "anything opened lately answers for the days off": (
+    "anything opened lately answers for the days off": Fault(
         opening,
         "said_so_lately",
         lambda brief: brief.history.lifted or brief.new_plan,
         "P15",
+        316,
     ),
-    "a step up is kept whatever comes after the sets": (
+    "a step up is kept whatever comes after the sets": Fault(
         daybook,
         "takes_steps_back",
         lambda _before, _after: False,
         "P5",
+        750,
     ),
-    "unclear counts as no pain": (questions, "WORST", {**questions.WORST, "pain now": 0.0}, "P10"),
+    "a day off after a game counts the game itself": Fault(
+        pitching,
+        "first_day_again",
+        lambda outing, days_off: outing + timedelta(days=days_off),
+        "P3",
+        PITCHES_FROM,
+    ),
+    "a band of pitches begins one later": Fault(
+        pitching,
+        "rest_days",
+        lambda age, pitches, editions: max(
+            sum(pitches > top + 1 for top in row.tops) for row in pitching.rows_for(age, editions)
+        ),
+        "P15",
+        PITCHES_FROM,
+    ),
+    "another unit than the plan's": Fault(
+        throws_shown,
+        "part_words",
+        lambda part, _table: f"{part.throws} throws",
+        "P12",
+        SERVES_FROM,
+    ),
+    "unclear counts as no pain": Fault(
+        questions, "WORST", {**questions.WORST, "pain now": 0.0}, "P10"
+    ),
 }
 
 
@@ -160,12 +212,12 @@ FAULTS = {
 def test_a_planted_fault_is_seen_and_its_scenario_fails_in_a_replay(
     fault: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    where, name, value, promise = FAULTS[fault]
+    where, name, value, promise, begins = FAULTS[fault]
     monkeypatch.setattr(where, name, value)
     for module in (engine, ladders):
         if hasattr(module, name):
             monkeypatch.setattr(module, name, value)
-    broke = next(b for seed in range(60) for b in played((seed,))[1])
+    broke = next(b for seed in range(begins, begins + 60) for b in played((seed,))[1])
     assert any(words.startswith(promise) for words in broke.found)
     file = written(broke, tmp_path / "season")
     (result,) = replay.replay([file])

@@ -81,6 +81,14 @@ def test_not_cleared_is_no_throwing_line(desk: Desk) -> None:
     assert desk.plan().throwing_line is None
 
 
+def test_a_table_of_phases_is_told_in_phases(desk: Desk) -> None:
+    desk.change("youth 8 steps, from step 1", "adult 7 phases, from step 1")
+    wrong = [one for one in desk.findings() if one.id == "throwing.piece"]
+    assert wrong
+    for one in wrong:
+        assert "adult 7 phases, from phase NUMBER, at most phase NUMBER" in (one.write or "")
+
+
 def test_a_changed_rule_keeps_its_number(desk: Desk) -> None:
     desk.change("doses:", "changed rules:\n  ready.sleep: 5 h, because school starts early\ndoses:")
     assert desk.plan().changed == (("ready.sleep", 5.0),)
