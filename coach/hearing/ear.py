@@ -47,7 +47,7 @@ _READERS: Final[dict[Kind, Callable[[str, Sequence[Word], Question], Read]]] = {
     Kind.PAIN_NOW: lambda text, words, _: read_pain(text, words, worst=False),
     Kind.WORST_PAIN: lambda text, words, _: read_pain(text, words, worst=True),
     Kind.SLEEP_HOURS: lambda _, words, __: read_sleep(words),
-    Kind.THROWING: lambda text, words, _: read_throwing(text, words),
+    Kind.THROWING: lambda text, words, question: read_throwing(text, words, question.fact),
     Kind.YES_NO: lambda text, words, question: read_yes_no(text, words, question.ask),
     Kind.SAFETY_YES_NO: lambda _, words, __: read_safety(words),
     Kind.NONE_OR_LIST: lambda _, words, question: read_none_or_list(words, question),

@@ -14,15 +14,14 @@ from coach.hearing.numbers import numbers_in
 from coach.hearing.pain import read_pain
 from coach.hearing.set_feel import read_set_feel
 from coach.hearing.sleep import read_sleep
-from coach.hearing.slots import word_set
-from coach.hearing.throwing import RANK, read_throwing
+from coach.hearing.slots import Read, word_set
+from coach.hearing.throwing import RANK, by_day, read_throwing, two_naughts
 from coach.model.heard import Kind, Question
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from coach.hearing.numbers import Number
-    from coach.hearing.slots import Read
     from coach.hearing.words import Word
     from coach.model.heard import Value
 
@@ -147,13 +146,6 @@ class Line:
         return True
 
 
-def _today(part: Part) -> str:
-    """What is said of today: `none`, or the hardest kind named."""
-    if {"no", "none", "not", "without"} & part.texts or "tomorrow" in part.texts:
-        return "none"
-    return "game" if part.texts & _GAMES else ""
-
-
 def _fill_part(line: Line, part: Part, text: str, parts: Sequence[Question]) -> bool:
     if part.texts & _SLEEP and (q := _find(parts, Kind.SLEEP_HOURS)):
         return line.fill(q, read_sleep(part.words), part)
@@ -171,17 +163,37 @@ def _fill_part(line: Line, part: Part, text: str, parts: Sequence[Question]) -> 
 
 
 def _fill_throwing(line: Line, part: Part, text: str, parts: Sequence[Question]) -> bool:
+    days = by_day(text, part.words)
+    if len(days) > 1:
+        return _fill_days(line, part, days, parts)
     question, today = _throw_question(part, parts)
     read = read_throwing(text, part.words)
-    if today:
-        kind = _today(part) or read.value
-        return line.fill(question, read._replace(value=kind), part)
+    if today and "tomorrow" in part.texts:
+        return line.fill(question, read._replace(value="none"), part)
     return line.fill(question, read, part)
+
+
+def _fill_days(line: Line, part: Part, days: dict[str, Read], parts: Sequence[Question]) -> bool:
+    """Each day's value to the question about that day; False where none was understood."""
+    filled = [line.fill(_find(parts, Kind.THROWING, d), read, part) for d, read in days.items()]
+    return any(filled)
+
+
+def _only_throwing(line: Line, text: str, words: Sequence[Word], parts: Sequence[Question]) -> bool:
+    """A line that asks for throwing alone: there a day, or one none for each, is label enough."""
+    if not words or any(question.kind != Kind.THROWING for question in parts):
+        return False
+    days = by_day(text, words)
+    if not days and len(parts) == 2 and two_naughts(text, words):  # noqa: PLR2004
+        days = {part.fact.rpartition(" ")[2]: Read("none", (0,)) for part in parts}
+    return _fill_days(line, Part(words), days, parts)
 
 
 def read_line(text: str, words: Sequence[Word], question: Question) -> Line:
     """The values that the line's labels fill, by fact; what fitted nothing in `missed`."""
     line = Line()
+    if _only_throwing(line, text, words, question.parts):
+        return line
     first = question.parts[0] if question.parts else None
     for place, part in enumerate(_parts(words)):
         bare = place == 0 and first is not None and first.kind == Kind.COUNT

@@ -1,7 +1,8 @@
-"""Reads what was thrown: the kind, how many, and how far, over several sports.
+"""Reads what was thrown: the kind, how many, and how far, over several sports, day by day.
 
 Law: the hardest kind said rules (game, bullpen, practice, long toss, catch, none); a count needs
-its unit or its kind beside it; a bare number is asked again. Distances come out in feet
+its unit or its kind beside it; a bare number is asked again. `none` is read only where nothing
+beside it takes it back: no doubt, no "but", no "not much", no count. Distances come out in feet
 (1 yd = 3 ft, 1 m = 3.28 ft).
 """
 
@@ -63,6 +64,26 @@ _OFF_PAIRS: Final = frozenset(
         "throwing throw throws threw thrown anything pitching pitch serves catch baseball touch "
         "today yesterday".split()
     )
+)
+# Beside a `none` these say that it is not sure, not yet, or not quite none.
+_TAKES_BACK: Final = word_set(
+    "idea clue know dunno idk remember recall forgot forget forgotten sure unsure maybe perhaps might "
+    "may probably possibly think guess mind business yet later count counted except but besides "
+    "apart other until unless much more many lot hard heavy serious real really big crazy special "
+    "intense than less hardly barely few little bit couple some light lightly easy soft almost nearly "
+    "mostly mainly usually"
+)
+_NEGATORS: Final = word_set("no not didnt havent hasnt never without wasnt dont")
+_REST: Final = word_set("off rest rested resting none nothing zero nil")
+_PAIN: Final = word_set("pain pains hurt hurts hurting ache aches aching sore soreness")
+_BETWEEN: Final = word_set("a the my any day take took get got have")
+_DAYS: Final = {
+    "yesterday": "yesterday", "today": "today", "tonight": "today", "todays": "today",
+    "yesterdays": "yesterday",
+}  # fmt: skip
+_JOINED: Final = word_set("or nor and")
+_BOTH: Final = frozenset(
+    (("either", "day"), ("neither", "day"), ("both", "days"), ("either", "one"), ("these", "days"))
 )
 _NAUGHT: Final = word_set("0 none zero no nil")
 _ORDINAL: Final = word_set("st nd rd th")
@@ -240,8 +261,53 @@ def _is_off(words: Sequence[Word]) -> tuple[int, ...]:
     return (0,) if texts == ["0"] else ()
 
 
-def read_throwing(text: str, words: Sequence[Word]) -> Read:
-    """The hardest kind said, with `count`, `max_distance_ft`, `throwing_also` in `also`."""
+def _taken_back(words: Sequence[Word], numbers: list[Number], text: str) -> bool:
+    """Whether a `none` is unsure, not quite none, or itself denied ("no rest", "20, none hard")."""
+    if any(word.text in _TAKES_BACK for word in words):
+        return True
+    for number in numbers:
+        counted = text_at(words, number.last + 1) not in _NOT_COUNT
+        if number.value and counted and _feet(words, number, text) is None:
+            return True
+    return any(_denies_rest(words, n) or _of_pain(words, n) for n in range(len(words)))
+
+
+def _of_pain(words: Sequence[Word], place: int) -> bool:
+    """Whether a naught is about pain: "nothing hurt", "no pain"."""
+    naught = words[place].text in _NEGATORS or words[place].text in _NAUGHT | {"nothing"}
+    return naught and text_at(words, place + 1) in _PAIN
+
+
+def _denies_rest(words: Sequence[Word], place: int) -> bool:
+    """Whether a "no" stands right before a rest: "no rest", "no day off", "not none"."""
+    if words[place].text not in _NEGATORS:
+        return False
+    for word in words[place + 1 :]:
+        if word.pause:
+            return False
+        if word.text in _REST:
+            return True
+        if word.text not in _BETWEEN:
+            return False
+    return False
+
+
+def read_throwing(text: str, words: Sequence[Word], asked: str = "") -> Read:
+    """The hardest kind said, with `count`, `max_distance_ft`, `throwing_also` in `also`.
+
+    `asked` is the fact asked for; where its day is named, only what is said of that day counts.
+    Where only the other one is named, throws count all the same, and a none does not.
+    """
+    day = asked.rpartition(" ")[2]
+    days = by_day(text, words) if day in _DAYS.values() else {}
+    if day in days:
+        return days[day]
+    read = _read(text, words)
+    return UNCLEAR if days and read.value == "none" else read
+
+
+def _read(text: str, words: Sequence[Word]) -> Read:
+    """What was thrown on one day."""
     if not words:
         return UNCLEAR
     numbers = [n for n in numbers_in(words) if text_at(words, n.last + 1) not in _ORDINAL]
@@ -250,8 +316,19 @@ def read_throwing(text: str, words: Sequence[Word]) -> Read:
     off = _is_off(words)
     if not found and feet and not off:
         found = [("catch", 0)]
-    if not found or (off and {k for k, _ in found} <= {"catch"} and not feet):
-        return Read("none", off) if off else UNCLEAR
+    thrown = {kind for kind, place in found if place not in off}
+    if not found or (off and not thrown and not feet):
+        return Read("none", off) if off and not _taken_back(words, numbers, text) else UNCLEAR
+    return _kind_read(words, numbers, text, feet, found)
+
+
+def _kind_read(
+    words: Sequence[Word],
+    numbers: list[Number],
+    text: str,
+    feet: float,
+    found: list[tuple[str, int]],
+) -> Read:
     names = {kind for kind, _ in found}
     kind = next(name for name in RANK if name in names)
     count = _count(words, numbers, text, kind)
@@ -265,3 +342,84 @@ def read_throwing(text: str, words: Sequence[Word]) -> Read:
         also.append(("throwing_also", others))
     at = tuple(place for k, place in found if k == kind)
     return Read(kind, at, also=tuple(also))
+
+
+# ---------------------------------------------------------------- day by day
+
+
+def by_day(text: str, words: Sequence[Word]) -> dict[str, Read]:
+    """What was said of each day named, `yesterday` and `today`; empty where none is named.
+
+    One saying may hold for both days ("nothing either day", "rested yesterday and today"); else
+    the words are cut at the days. A day of which nothing is understood is there with no value.
+    """
+    both = _of_both(words)
+    if both is not None:
+        read = _read(text, both)
+        return {"yesterday": read, "today": read}
+    out: dict[str, Read] = {}
+    for day, said in _clauses(words):
+        read = _read(text, said)
+        old = out.get(day)
+        out[day] = read if old is None else _harder(old, read)
+    return out
+
+
+def two_naughts(text: str, words: Sequence[Word]) -> bool:
+    """Whether an answer is two times none and nothing more: "none, none", "0 and 0"."""
+    said = [word for word in words if word.text not in _JOINED]
+    alone = [_read(text, [word]).value == "none" for word in said]
+    return len(alone) == 2 and all(alone)  # noqa: PLR2004
+
+
+def _harder(one: Read, other: Read) -> Read:
+    """The harder of two sayings about one day; what is not understood wins over none."""
+    if one.value is None or other.value is None:
+        return UNCLEAR
+    return min(one, other, key=lambda read: RANK.index(str(read.value)))
+
+
+def _of_both(words: Sequence[Word]) -> list[Word] | None:
+    """The words without the days, where one saying is about both days; None where it is not."""
+    texts = [word.text for word in words]
+    for place in range(len(texts) - 1):
+        if (texts[place], texts[place + 1]) in _BOTH and not _DAYS.keys() & set(texts):
+            named = 1 if texts[place] == "neither" else 0  # "neither" says none by itself
+            rest = [*words[: place + named], *words[place + 2 :]]
+            return [_as_none(word) for word in rest]
+    for place in range(len(texts) - 2):
+        joined = texts[place + 1] in _JOINED and texts[place + 2] in _DAYS
+        if texts[place] in _DAYS and joined and len({*texts} & _DAYS.keys()) == 2:  # noqa: PLR2004
+            at_an_end = place == 0 or place + 3 == len(texts)
+            rest = [*words[:place], *words[place + 3 :]]
+            return [_as_none(word) for word in rest] if at_an_end and rest else None
+    return None
+
+
+def _as_none(word: Word) -> Word:
+    return word._replace(text="none") if word.text == "neither" else word
+
+
+def _clauses(words: Sequence[Word]) -> list[tuple[str, list[Word]]]:
+    """Each day named with the words said of it; cut after a day, or before it where days lead."""
+    first = next((word.text for word in words if word.text not in _JOINED), "")
+    leads = first in _DAYS
+    out: list[tuple[str, list[Word]]] = []
+    said: list[Word] = []
+    day = ""
+    for word in words:
+        named = _DAYS.get(word.text, "")
+        if named and leads:
+            out += [(day, said)] if day else []
+            day, said = named, []
+        elif named:
+            out.append((named, said))
+            said = []
+        elif word.text not in _JOINED:
+            said.append(word)
+    if leads and day:
+        out.append((day, said))
+    elif said and out:  # after the last day: it belongs to that day
+        last, before = out.pop()
+        out.append((last, [*before, *said]))
+    return out
