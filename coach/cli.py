@@ -325,6 +325,7 @@ def prove(options: argparse.Namespace) -> int:
             walk=options.walk,
             seed=options.seed,
             out=Path(options.out) if options.out is not None else None,
+            spin=options.spin,
         )
     )
 

@@ -21,6 +21,7 @@ from coach.drivers.prove_answers import FLAG_AT, Compared
 from coach.drivers.prove_days import openings
 from coach.drivers.prove_parts import Part, part_of
 from coach.drivers.prove_search import Break
+from coach.drivers.prove_spin import Look, as_lines, as_value, look_beside
 from coach.drivers.workers import TimeIsOver, cores, done
 from coach.model.program import Bound, Step
 from coach.rules import dapre
@@ -43,8 +44,8 @@ class Options(NamedTuple):
     """What was asked for on the command line.
 
     `promise` '' means all; `shard` (i, n) takes every n-th opening, i from 1; `seconds` 0 = no limit.
-    `walk` turns are walked at random by `seed` instead of a search (0: none); `out` is the folder
-    in which each break is kept as a scenario.
+    `walk` turns are walked at random by `seed` instead of a search (0: none); `out` is where the
+    first break is written as a scenario. `spin` asks another checker besides.
     """
 
     path: Path
@@ -55,6 +56,7 @@ class Options(NamedTuple):
     walk: int = 0
     seed: int = 1
     out: Path | None = None
+    spin: bool = False
 
 
 class Unreached(NamedTuple):
@@ -100,15 +102,15 @@ def prove_command(options: Options) -> int:
             code = max(code, walk_one(bound, plan, options))
             continue
         report = prove(bound, options, progress_to(sys.stderr.write))
-        if report.broken:
-            from coach.drivers.prove_told import in_words
-
-            report = in_words(report, openings(bound), bound, plan, options.out)
-        words = as_json(report) if options.as_json else as_words(report, plan.name)
+        look = None
+        if options.spin and report.finished:
+            look = look_beside(bound, options.seconds, sys.stderr.write)
+        words = as_json(report, look) if options.as_json else as_words(report, plan.name, look)
         sys.stdout.write(words)
         if not report.finished:
             return INTERRUPTED
-        code = max(code, DONE if holds(report, options.promise) else FINDINGS)
+        fine = holds(report, options.promise) and (look is None or look.skipped or look.same)
+        code = max(code, DONE if fine else FINDINGS)
     return code
 
 
@@ -306,15 +308,17 @@ def reached(step: Step, asked: set[str], events: set[Any]) -> bool:
 # ---------------------------------------------------------------- words
 
 
-def as_json(report: Report) -> str:
+def as_json(report: Report, look: Look | None = None) -> str:
     """The report as one JSON object."""
     shown = {**report._asdict(), "given": GIVEN}
+    if look is not None:
+        shown["spin"] = as_value(look)
     shown["broken"] = [one._asdict() for one in report.broken]
     shown["unreached"] = [one._asdict() for one in report.unreached]
     return json.dumps(shown, ensure_ascii=False, indent=1) + "\n"
 
 
-def as_words(report: Report, name: str) -> str:
+def as_words(report: Report, name: str, look: Look | None = None) -> str:
     """The report for a reader."""
     finished = [name for name in report.openings if name not in report.not_finished]
     lines = [f"{name}: {sentence(report)}"]
@@ -338,6 +342,7 @@ def as_words(report: Report, name: str) -> str:
         lines += [f"      {prompt}: {typed}" for prompt, typed in one.talk]
     lines += [f"  not reached: {u.file}, line {u.line}: {u.what}" for u in report.unreached]
     lines += [f"  declared, and met by no answer: {words}" for words in report.unread]
+    lines += as_lines(look) if look is not None else []
     return "\n".join(lines) + "\n"
 
 

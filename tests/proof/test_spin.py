@@ -1,0 +1,420 @@
+"""Two explorers with two descriptions of a day know the same steps; a slip in either is seen.
+
+Where SPIN or a C compiler is missing, the tests that need them say so and are skipped.
+"""
+
+from __future__ import annotations
+
+import json
+import time
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from coach.drivers import prove as proving
+from coach.drivers import prove_spin as spin
+from coach.drivers.exit_codes import DONE, FINDINGS
+from coach.drivers.prove import Options, as_json, as_words
+from coach.drivers.prove_days import openings
+from coach.drivers.prove_promela import Codes, UnmodelledError
+from coach.drivers.prove_situations import (
+    NOT_TOLD,
+    TOLD,
+    VALUE,
+    Walked,
+    session_walk,
+    situation,
+    step,
+    unpacked,
+)
+from coach.drivers.prove_spin import Beside, Look, beside, compared, model_of
+from coach.model import program
+from coach.model.program import Answers, Place, Script, Step
+from coach.rules import pain as pain_rules
+from coach.rules import readiness
+from coach.session import asides, checking_in, engine, exercise, screening, training
+from coach.session.brief import Brief
+from coach.session.engine import start
+from coach.texts.day_model import FOLDER
+from tests.proof.small import bound, day, with_dose
+from tests.session.invented import axis
+
+OUT = "side-lying turn out"
+AT = Place("scripts/check-in.yaml", 7)
+needs_spin = pytest.mark.skipif(bool(spin.why_not()), reason=f"not run: {spin.why_not()}")
+NARROW = Options(Path("plan.yaml"))
+
+
+def tiny() -> Brief:
+    return day(with_dose(bound(), OUT, sets=axis(2), range=axis(0)))
+
+
+def told_by_spin(text: str, folder: Path) -> Walked:
+    made = spin.checker_of(text, folder)
+    assert made.program is not None, made.trouble
+    return spin.spin_walk(made.program)
+
+
+@pytest.fixture(scope="module", name="ours")
+def walked_by_the_session() -> Walked:
+    brief = tiny()
+    return session_walk(brief, model_of(brief)[1])
+
+
+@pytest.fixture(scope="module", name="theirs")
+def walked_by_spin(tmp_path_factory: pytest.TempPathFactory) -> Walked:
+    return told_by_spin(model_of(tiny())[0], tmp_path_factory.mktemp("spin"))
+
+
+@needs_spin
+def test_both_know_the_same_situations_and_steps_of_a_tiny_day(
+    ours: Walked, theirs: Walked
+) -> None:
+    assert not theirs.trouble
+    found = compared("tiny", ours, theirs, 0.0)
+    assert found.same, found
+    assert found.situations == found.spin_situations > 10_000
+    assert found.steps > 100_000
+    assert found.between > 10_000
+
+
+# ---------------------------------------------------------------- scripts and plan change the model
+
+
+def scripted() -> Brief:
+    """A tiny day with branches that lower, ask, stop and listen for a sign by its name."""
+    tests = (
+        program.Test("pain now", "between", (2.0, 2.5)),
+        program.Test("ache place", "is", ("deep",)),
+        program.Test("pain in set", "is", (2.0,)),
+        program.Test("sets left", "at least", (1.0,)),
+        program.Test("pain after", "at least", (3.0,)),
+    )
+    check_in = Script(
+        "check-in",
+        (
+            Step("ask", (), AT, fact="pain now"),
+            Step("ask", (), AT, fact="sleep last night"),
+            Step(
+                *("ask also", (0,), AT),
+                text="Where?",
+                fact="ache place",
+                answers=Answers("choice", choices=("top", "deep", "all over")),
+            ),
+            Step("effect", (0, 1), AT, effect="one set fewer", target=OUT),
+            Step("note", (0, 1), AT, text="Deep ache."),
+        ),
+        tests[:2],
+        (1,),
+        AT,
+    )
+    after = Script(
+        "after a set",
+        (
+            Step("ask", (), AT, fact="reps in set"),
+            Step("ask", (), AT, fact="pain in set"),
+            Step("ask", (), AT, fact="felt in set"),
+            Step("effect", (0, 1), AT, effect="shorter range", target="this exercise"),
+        ),
+        tests[2:4],
+        (0, 1),
+        AT,
+    )
+    close = Script(
+        "close",
+        (
+            Step("ask", (), AT, fact="pain after"),
+            Step("ask", (0,), AT, fact="numb tingle"),
+            Step(
+                *("ask also", (0,), AT), text="Worse?", fact="worse", answers=Answers("yes or no")
+            ),
+            Step("stop", (0, 1), AT, effect="stop", target="same day"),
+        ),
+        (tests[4], program.Test("worse", "is", ("yes",))),
+        (1,),
+        AT,
+    )
+    made = with_dose(bound(), OUT, sets=axis(2))
+    return day(made._replace(program=made.program._replace(scripts=(check_in, after, close))))
+
+
+@needs_spin
+def test_both_follow_the_scripts_of_the_program() -> None:
+    found = beside("scripted", scripted())
+    assert found.same, found
+    assert found.situations > 5_000
+
+
+def test_a_changed_script_and_a_changed_plan_change_the_model() -> None:
+    plain = model_of(tiny())[0]
+    made = bound()
+    stricter = made.plan._replace(pain=made.plan.pain._replace(in_exercise=1.5))
+    assert model_of(scripted())[0] != plain
+    assert model_of(day(with_dose(made._replace(plan=stricter), OUT, sets=axis(2))))[0] != plain
+
+
+# ---------------------------------------------------------------- a slip in the session is seen
+
+
+def later(kept: Callable[..., Any], change: Callable[[Any], Any]) -> Callable[..., Any]:
+    return lambda *a, **k: change(kept(*a, **k))
+
+
+def a_set_too_many(patch: pytest.MonkeyPatch) -> None:
+    kept = exercise.set_over
+    patch.setattr(
+        exercise,
+        "set_over",
+        lambda w: (
+            kept(w)
+            if w.set_number < w.dose.sets or w.change
+            else exercise.Stepped(w._replace(phase="rest"))
+            if w.set_number == w.dose.sets
+            else kept(w)
+        ),
+    )
+
+
+def the_ceiling_acts_half_a_point_late(patch: pytest.MonkeyPatch) -> None:
+    kept = pain_rules.in_set
+    patch.setattr(
+        pain_rules,
+        "in_set",
+        lambda pain, ceilings, *rest, **more: kept(
+            pain, ceilings._replace(in_exercise=ceilings.in_exercise + 0.5), *rest, **more
+        ),
+    )
+
+
+def a_strong_pain_is_not_remembered(patch: pytest.MonkeyPatch) -> None:
+    patch.setattr(
+        asides, "was_read_back", later(asides.was_read_back, lambda s: s._replace(reread=False))
+    )
+
+
+def a_section_less_is_asked_alone(patch: pytest.MonkeyPatch) -> None:
+    kept = screening.alone_by_rule
+    patch.setattr(screening, "alone_by_rule", lambda s: kept(s)[:1])
+
+
+def a_fact_outlives_its_last_reader(patch: pytest.MonkeyPatch) -> None:
+    kept = checking_in.what_stays
+    patch.setattr(checking_in, "what_stays", lambda s: kept(s)._replace(threw=s.threw))
+
+
+def a_shorter_short_night(patch: pytest.MonkeyPatch) -> None:
+    patch.setattr(readiness, "SHORT_NIGHT_H", 5.75)
+
+
+def a_sign_is_let_pass(patch: pytest.MonkeyPatch) -> None:
+    patch.setattr(engine, "sign_heard", lambda state, *_a, **_k: state)
+
+
+def the_list_is_not_made_gentle(patch: pytest.MonkeyPatch) -> None:
+    patch.setattr(training, "still_allowed", lambda _state, places: (places, ()))
+
+
+SLIPS: tuple[Callable[[pytest.MonkeyPatch], None], ...] = (
+    a_set_too_many,
+    the_ceiling_acts_half_a_point_late,
+    a_strong_pain_is_not_remembered,
+    a_section_less_is_asked_alone,
+    a_fact_outlives_its_last_reader,
+    a_shorter_short_night,
+    a_sign_is_let_pass,
+    the_list_is_not_made_gentle,
+)
+
+
+@needs_spin
+@pytest.mark.parametrize("slip", SLIPS, ids=[slip.__name__ for slip in SLIPS])
+def test_a_slip_in_the_session_is_a_difference(
+    slip: Callable[[pytest.MonkeyPatch], None], monkeypatch: pytest.MonkeyPatch, theirs: Walked
+) -> None:
+    brief = tiny()
+    slip(monkeypatch)
+    walked = session_walk(brief, model_of(brief)[1])
+    assert not compared("a slip", walked, theirs, 0.0).same
+
+
+# ---------------------------------------------------------------- a slip in the model is seen
+
+
+@needs_spin
+@pytest.mark.parametrize(
+    ("written", "slipped"),
+    [
+        ("val >= 24 && val < 32 -> end_the_work()", "val > 24 && val < 32 -> end_the_work()"),
+        ("slept_short && d_sets > 2 -> d_sets--", "slept_short && d_sets > 1 -> d_sets--"),
+        (":: reread -> stop_with(STRONG_PAIN)", ":: reread -> reread = 0"),
+        ("asked = 0; threw = 0; playing = 0;", "asked = 0; playing = 0;"),
+    ],
+)
+def test_a_slip_in_the_model_is_a_difference(
+    written: str, slipped: str, ours: Walked, tmp_path: Path
+) -> None:
+    text = model_of(tiny())[0]
+    assert written in text
+    found = compared("a slip", ours, told_by_spin(text.replace(written, slipped), tmp_path), 0.0)
+    assert not found.same
+    assert found.trouble or found.first
+
+
+@needs_spin
+def test_a_dead_end_of_the_model_is_trouble(tmp_path: Path) -> None:
+    text = model_of(tiny())[0]
+    blocked = text.replace(":: GO_ASKED -> phase = HOLDS", ":: GO_ASKED -> false")
+    blocked = blocked.replace(":: aside != 0 -> d_step {", ":: false -> d_step {")
+    assert "cut short" in told_by_spin(blocked, tmp_path).trouble
+
+
+# ---------------------------------------------------------------- what a situation is told by
+
+
+def test_every_variable_of_the_model_that_outlives_a_step_is_told() -> None:
+    text = (FOLDER / "1_names.pml").read_text(encoding="utf-8")
+    kept = text.split("what a situation is made of", 1)[1].split("within one step only", 1)[0]
+    names = [
+        name.strip()
+        for line in kept.splitlines()
+        if line.startswith(("byte ", "int "))
+        for name in line.split(";")[0].split(" ", 1)[1].split(",")
+    ]
+    assert sorted([*names, "t"]) == sorted(TOLD)
+
+
+def test_what_the_model_has_no_number_for_is_equal_to_nothing() -> None:
+    brief = tiny()
+    codes = model_of(brief)[1]
+    first = start(brief)
+    assert NOT_TOLD not in situation(first, codes)
+    assert situation(first._replace(under=1), codes)[0] == NOT_TOLD
+    assert situation(first._replace(aside="gear"), codes)[0] == NOT_TOLD
+    assert NOT_TOLD in situation(first._replace(stop=("X99", "same day", "")), codes)
+
+
+def test_a_day_beyond_the_model_is_refused_and_not_called_the_same() -> None:
+    brief = tiny()
+    brief.wants_up = True
+    with pytest.raises(UnmodelledError):
+        model_of(brief)
+    found = beside("a step up is due", brief)
+    assert not found.same
+    assert "not modelled" in found.trouble
+
+
+# ---------------------------------------------------------------- bounds
+
+
+def test_a_walk_cut_short_is_not_the_same() -> None:
+    brief = tiny()
+    codes: Codes = model_of(brief)[1]
+    cut = session_walk(brief, codes, time.monotonic() - 1)
+    assert "cut short" in cut.trouble
+    assert not compared("cut short", cut, cut, 0.0).same
+
+
+def test_a_program_that_takes_too_long_is_ended(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(spin, "ONE_RUN_S", 0.2)
+    began = time.monotonic()
+    code, _said = spin.run(["sleep", "30"], tmp_path)
+    assert code != 0
+    assert time.monotonic() - began < 10
+
+
+@pytest.mark.parametrize(
+    ("said", "whole"),
+    [
+        ("depth reached 9, errors: 0 \n", True),
+        ("depth reached 9, errors: 1 \n", False),
+        ("error: max search depth too small\ndepth reached 9, errors: 0 \n", False),
+        ("Warning: Search not completed\ndepth reached 9, errors: 0 \n", False),
+        ("pan: out of memory\n", False),
+        ("", False),
+    ],
+)
+def test_only_a_whole_walk_counts(said: str, whole: bool) -> None:
+    assert spin.whole(said) is whole
+
+
+# ---------------------------------------------------------------- the report
+
+
+def test_without_spin_the_search_stands_alone_and_says_so(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("shutil.which", lambda _name: None)
+    look = spin.look_beside(bound(), 0.0, lambda _line: None)
+    assert "no `spin` here" in look.skipped
+    report = of_a_closed_day(monkeypatch)
+    assert "not asked, there is no `spin` here" in as_words(report, "plan.yaml", look)
+    assert json.loads(as_json(report, look))["spin"]["same"] is None
+    assert "spin" not in json.loads(as_json(report))
+
+
+def of_a_closed_day(patch: pytest.MonkeyPatch) -> proving.Report:
+    closed = [one for one in openings(bound()) if one[0] == "a stop stands"]
+    patch.setattr(proving, "openings", lambda _bound: closed)
+    return proving.prove(bound(), NARROW, lambda _whole: None)
+
+
+def looked(only_session: int) -> Look:
+    day_ = compared(
+        "an ordinary day",
+        Walked(((1,) * len(TOLD),) * only_session, frozenset(), 0.0, 1.0),
+        Walked((), frozenset(), 0.0, 1.0),
+        0.0,
+    )
+    return Look("", (day_,))
+
+
+@pytest.mark.parametrize(("only_session", "code"), [(0, DONE), (1, FINDINGS)])
+def test_a_difference_is_a_finding(
+    only_session: int,
+    code: int,
+    monkeypatch: pytest.MonkeyPatch,
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    report = of_a_closed_day(monkeypatch)
+    held = report._replace(promises=dict.fromkeys(report.promises, "holds"), finished=True)
+    monkeypatch.setattr(proving, "bound_from", lambda _path: (bound(), ()))
+    monkeypatch.setattr(proving, "prove", lambda *_: held)
+    monkeypatch.setattr(proving, "look_beside", lambda *_: looked(only_session))
+    assert proving.prove_command(Options(Path("plan.yaml"), as_json=True, spin=True)) == code
+    assert json.loads(capsys.readouterr().out)["spin"]["same"] is (code == DONE)
+    words = as_words(held, "plan.yaml", looked(only_session))
+    assert ("NOT shown to be the same" in words) is (code == FINDINGS)
+    assert ("1 only the session's, 0 only SPIN's" in words) is (code == FINDINGS)
+
+
+def test_the_days_are_each_exercise_alone_and_every_kind_of_day_for_the_first() -> None:
+    names = [name for name, _brief in spin.days_beside(bound(OUT, "wall hold"))]
+    assert f"an ordinary day, {OUT} alone" in names
+    assert "an ordinary day, wall hold alone" in names
+    assert f"the first day, {OUT} alone" in names
+    assert "the first day, wall hold alone" not in names
+    assert not [name for name in names if name.startswith("a stop stands")]
+
+
+def test_nothing_compared_is_not_the_same() -> None:
+    assert not Look("", ()).same
+    assert not Look("", (Beside("a day", "there was no time left"),)).same
+
+
+@pytest.mark.parametrize(
+    ("said", "after", "fine"), [(10, 2, True), (10, 3, False), (12, 3, True), (4, 2, False)]
+)
+def test_an_answer_between_two_others_must_lead_where_the_lower_one_leads(
+    said: int, after: int, fine: bool
+) -> None:
+    ours = {step(1, VALUE, 7, 8, 2), step(1, VALUE, 7, 12, 3)}
+    one = step(1, VALUE, 7, said, after)
+    between = [one] if one not in ours else []
+    assert (not list(spin.out_of_class(between, ours))) is fine
+
+
+def test_a_step_is_unpacked_as_it_was_packed() -> None:
+    parts = (70_000, 6, 300, 1200, 90_000)
+    assert unpacked(step(*parts)) == parts
