@@ -198,12 +198,13 @@ def _of_exercise(number: int, exercise: Exercise) -> Iterator[ProgramChange]:
     """A fault, its remedy, a stand-in or a piece of gear left out; a family that is locked."""
     for at, fault in enumerate(exercise.faults):
         rest = (*exercise.faults[:at], *exercise.faults[at + 1 :])
-        yield _of_one(number, exercise, f"{fault.name}: left out", faults=rest)
+        sees = _felt(exercise.name, fault.name)
+        yield _of_one(number, exercise, f"{fault.name}: left out", sees, faults=rest)
         if fault.if_it_stays:
             words = f"{fault.name}, if it stays {fault.if_it_stays}: left out"
             mild = fault._replace(if_it_stays="")
             faults = (*exercise.faults[:at], mild, *exercise.faults[at + 1 :])
-            yield _of_one(number, exercise, words, faults=faults)
+            yield _of_one(number, exercise, words, sees, faults=faults)
     for pair in exercise.stand_in:
         others = tuple(other for other in exercise.stand_in if other != pair)
         yield _of_one(number, exercise, f"stand-in for {pair[0]}: left out", stand_in=others)
@@ -221,13 +222,25 @@ def _of_exercise(number: int, exercise: Exercise) -> Iterator[ProgramChange]:
                 yield _of_one(number, exercise, words, versions=versions)
 
 
-def _of_one(number: int, exercise: Exercise, words: str, **new: Any) -> ProgramChange:  # noqa: ANN401 - any field
+def _felt(exercise: str, fault: str) -> Callable[[Reach], bool]:
+    """A fault matters where it was felt; the other answers go on as if it were not listed."""
+    return lambda reach: (
+        exercise in reach.exercises and fault in reach.values.get("felt in set", ())
+    )
+
+
+def _of_one(
+    number: int,
+    exercise: Exercise,
+    words: str,
+    sees: Callable[[Reach], bool] | None = None,
+    **new: Any,  # noqa: ANN401 - any field
+) -> ProgramChange:
     def made(program: Program) -> Program:
         exercises = list(program.exercises)
         exercises[number] = exercises[number]._replace(**new)
         return program._replace(exercises=tuple(exercises))
 
     what, name = f"{exercise.place.file}: {words}", exercise.name
-    return ProgramChange(
-        exercise.place, what, name, lambda reach: name in reach.exercises, made, (name, "")
-    )
+    listed = sees or (lambda reach: name in reach.exercises)
+    return ProgramChange(exercise.place, what, name, listed, made, (name, ""))

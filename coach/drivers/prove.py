@@ -44,8 +44,8 @@ class Options(NamedTuple):
     """What was asked for on the command line.
 
     `promise` '' means all; `shard` (i, n) takes every n-th opening, i from 1; `seconds` 0 = no limit.
-    `walk` turns are walked at random by `seed` instead of a search (0: none); `out` is where the
-    first break is written as a scenario. `spin` asks another checker besides.
+    `walk` turns are walked at random by `seed` instead of a search (0: none); `out` is the folder
+    in which each break is kept as a scenario. `spin` asks another checker besides.
     """
 
     path: Path
@@ -102,6 +102,10 @@ def prove_command(options: Options) -> int:
             code = max(code, walk_one(bound, plan, options))
             continue
         report = prove(bound, options, progress_to(sys.stderr.write))
+        if report.broken:
+            from coach.drivers.prove_told import in_words
+
+            report = in_words(report, openings(bound), bound, plan, options.out)
         look = None
         if options.spin and report.finished:
             look = look_beside(bound, options.seconds, sys.stderr.write)

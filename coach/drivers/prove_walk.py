@@ -12,6 +12,7 @@ import time
 from collections.abc import Callable, Iterator
 from typing import Final, NamedTuple
 
+from coach.drivers.drive import timer_name
 from coach.drivers.promises import Broken, Oracle, Path
 from coach.drivers.prove_answers import GRIDS, Try
 from coach.drivers.prove_days import openings
@@ -142,8 +143,15 @@ class Walk:
         self.broken += self.told_apart(event, heard, after)
         self.path, broken = self.oracle.on_step(self.state, ask, tried, after, self.path)
         self.broken += broken
-        self.told.append(Told(prompt, move, heard))
+        self.told.append(Told(self.prompt_of(ask, move), move, heard))
         self.state = after
+
+    def prompt_of(self, ask: Ask | None, move: Move) -> str:
+        """The prompt's name as a scenario writes it: of a whole line, of a timer typed into."""
+        if ask is None:
+            return timer_name(self.state) if move.text else RUNNING
+        whole = ask.question.kind is Kind.LINE and not move.fact and not move.away_s
+        return ask.name if whole else name_of(ask)
 
     def moved(self, key: Key, ask: Ask | None) -> Move:
         """What happens at a prompt: what the typist types, and what was typed before."""
@@ -151,7 +159,7 @@ class Walk:
             return self.moves.get(key) or (calm_move(ask, self.state) if ask else Move(""))
         if ask is None:
             move = self.typist.over_a_timer() or Move("")
-            dull = not move.text
+            dull = move == Move("")
         else:
             move = self.typist.move(ask, self.state)
             dull = move == calm_move(ask, self.state)

@@ -203,7 +203,8 @@ def fixed(state: State, value: str | float | tuple[str, ...]) -> State:
     if changed.aside == "read back":  # the old value stands until the new one is sure
         return before._replace(aside="read back", sign=("", fact), fixing=fact)
     changed = changed._replace(reread=False)
-    if fact == "throwing yesterday" and changed.game_yesterday and uncounted_here(changed):
+    game = fact == "throwing yesterday" and checking_in.counts_pitches(state, str(value))
+    if game and uncounted_here(changed):
         return changed._replace(aside="fix", fixing="pitches yesterday")
     return changed
 
@@ -238,7 +239,7 @@ def with_fixed(state: State, fact: str, value: Value) -> State:
 
 def changed_freely(state: State) -> State:
     """Before any decision was shown: the screen asks alone what the new value calls for."""
-    state = state._replace(told=(Line("say", "Changed."),))
+    state = state._replace(told=(Line("say", "Changed."), *state.told))
     if state.stage is not Stage.SCREEN:
         return state
     alone = screening.in_order({*state.alone, *screening.newly_due(state)})
@@ -251,8 +252,9 @@ def made_more_careful(state: State, new: tuple[Decision, ...], extra: tuple[Sect
 
     `new` are the decisions that the new value brought; they are told with the change.
     """
-    told = (Line("say", "Changed. The more careful of the two counts from here."),)
-    state = state._replace(told=(*told, *(Line("say", d.why) for d in new)))
+    changed = Line("say", "Changed. The more careful of the two counts from here.")
+    told = (changed, *state.told, *(Line("say", d.why) for d in new))
+    state = state._replace(told=tuple(dict.fromkeys(told)))
     if state.stage is Stage.CLOSE:
         return state
     if state.stage is Stage.THROWING:
@@ -270,7 +272,8 @@ def throwing_after_fix(state: State) -> State:
         return state
     words = decision.why if decision else "No more throws today."
     over = "thrown" if state.stage is Stage.THROWING else "nothing left"
-    return training.to_close(state._replace(told=(*state.told, Line("say", words))), over)
+    told = tuple(dict.fromkeys((*state.told, Line("say", words))))
+    return training.to_close(state._replace(told=told), over)
 
 
 def fewer(state: State) -> State:

@@ -1,7 +1,8 @@
 """Faults planted in rules and session, two or more for each promise, to be caught by its check.
 
 Each is a function that plants the fault by `patch.setattr` and gives the day to search, the facts
-whose answers are all tried, and the kinds of answers.
+whose answers are all tried, and the kinds of answers. The table at the end says how long the
+shortest conversation is that shows each, or why none can.
 """
 
 from __future__ import annotations
@@ -11,9 +12,8 @@ from typing import Any, NamedTuple
 
 import pytest
 
-from coach.model.heard import Action
 from coach.model.history import History, Hold
-from coach.model.program import Opened
+from coach.model.program import Answers, Opened, Place, Script, Step, Test
 from coach.model.turns import Line
 from coach.rules import dosing, limits, readiness, red_flags
 from coach.rules import pain as pain_rules
@@ -26,15 +26,17 @@ from coach.session import (
     opening,
     questions,
     screening,
+    scripts,
     showing,
     today,
     training,
 )
 from coach.session.brief import Brief
 from tests.proof.small import bound, day, with_dose
-from tests.session.invented import HERE, MONDAY, asked_lately, axis, day_before
+from tests.session.invented import HERE, asked_lately, axis, day_before
 
 OUT = "side-lying turn out"
+AT = Place("scripts/close.yaml", 7)
 Patch = pytest.MonkeyPatch
 
 
@@ -62,14 +64,19 @@ def a_sure_sign_is_let_pass(patch: Patch) -> Plant:
 def a_start_overlooks_the_stop(patch: Patch) -> Plant:
     hold = Hold(1, "S08", "same day", "numb_tingle", "numb", "2026-11-08", "", 1)
     kept = opening.opened
+    patch.setattr(opening, "opened", lambda brief: kept(_Blind(brief)))  # type: ignore[arg-type]
+    return Plant(day(history=asked_lately()._replace(hold=hold)))
 
-    def opened(brief: Brief) -> Any:
-        brief.history = brief.history._replace(hold=None)
-        return kept(brief)
 
-    patch.setattr(opening, "opened", opened)
-    brief = day(history=asked_lately()._replace(hold=hold))
-    return Plant(brief)
+class _Blind:
+    """A day that does not know of the stop."""
+
+    def __init__(self, brief: Brief) -> None:
+        self.brief = brief
+
+    def __getattr__(self, name: str) -> Any:
+        found = getattr(self.brief, name)
+        return found._replace(hold=None) if name == "history" else found
 
 
 def a_yes_to_a_sign_goes_on(patch: Patch) -> Plant:
@@ -237,6 +244,33 @@ def stop_ends_one_exercise_only(patch: Patch) -> Plant:
     return Plant(day())
 
 
+# ---------------------------------------------------------------- P9
+
+
+def a_branch_never_opens(patch: Patch) -> Plant:
+    patch.setattr(Test, "holds", lambda _test, _value: False)
+    note = Step("note", (0,), AT, text="Sore at the end.")
+    return Plant(closing(note, tests=(Test("pain after", "at least", (3.0,)),)), ("pain after",))
+
+
+def an_own_question_is_never_asked(patch: Patch) -> Plant:
+    kept = scripts.asked_today
+    patch.setattr(
+        scripts,
+        "asked_today",
+        lambda state, step, due: step.kind != "ask also" and kept(state, step, due),
+    )
+    sore = Step("ask also", (), AT, text="Sore?", fact="sore", answers=Answers("yes or no"))
+    return Plant(closing(sore))
+
+
+def closing(*steps: Step, tests: tuple[Test, ...] = ()) -> Brief:
+    """A day of the small plan whose program has more to say at the close."""
+    made = bound()
+    script = Script("close", (Step("ask", (), AT, fact="pain after"), *steps), tests, (), AT)
+    return day(made._replace(program=made.program._replace(scripts=(script,))))
+
+
 # ---------------------------------------------------------------- P10
 
 
@@ -357,37 +391,61 @@ def a_ceiling_that_acts_at_its_number(patch: Patch) -> Plant:
     return Plant(day(), ("pain in warm-up",))
 
 
-SEEDED: tuple[tuple[str, Callable[[Patch], Plant]], ...] = (
-    ("P1", a_sure_sign_is_let_pass),
-    ("P1", a_start_overlooks_the_stop),
-    ("P1", a_yes_to_a_sign_goes_on),
-    ("P2", the_last_gate_is_dropped),
-    ("P2", the_cap_on_exercises_is_dropped),
-    ("P2", a_full_week_is_open),
-    ("P3", a_lock_is_open),
-    ("P3", an_opening_without_a_person_counts),
-    ("P4", the_next_set_stays_the_same),
-    ("P4", a_shorter_range_is_as_long),
-    ("P5", an_opening_with_a_set_more),
-    ("P5", an_opening_with_more_range),
-    ("P6", the_list_is_not_asked),
-    ("P6", a_section_that_waited_is_not_asked_alone),
-    ("P6", a_set_is_shown_during_the_screen),
-    ("P8", stop_is_overheard),
-    ("P8", stop_ends_one_exercise_only),
-    ("P10", unclear_sleep_is_long),
-    ("P10", unclear_pain_is_none),
-    ("P10", unclear_is_not_asked_again),
-    ("P11", why_says_nothing),
-    ("P11", a_decision_without_a_source),
-    ("P12", the_other_side_on_the_line),
-    ("P12", the_other_side_in_the_offer),
-    ("P13", every_correction_is_free),
-    ("P13", a_correction_brings_exercises_back),
-    ("P14", a_break_gives_the_holds_again),
-    ("P14", one_set_too_many),
-)
-ROUND = (a_section_is_asked_again_and_again, a_strong_pain_is_asked_for_ever)
-HIDDEN = (a_hidden_number_in_a_set, a_shorter_short_night, a_ceiling_that_acts_at_its_number)
+# ---------------------------------------------------------------- the table
 
-_ = (Action, MONDAY)
+
+class Seed(NamedTuple):
+    """A planted fault: its promise, and how many answers its shortest conversation takes.
+
+    `why` says why no conversation shows it, where none can.
+    """
+
+    promise: str
+    plant: Callable[[Patch], Plant]
+    answers: int = 0
+    why: str = ""
+
+
+AT_ONCE = "It shows before the first answer."
+ROUND = "A circle has no last answer; the search names the place where the talk goes round."
+UNREACHED = "What is never reached is in no conversation; the search names the line."
+HIDDEN = "Nothing shown changes; the search names a comparison that no rule declares."
+
+SEEDS = (
+    Seed("P1", a_sure_sign_is_let_pass, 1),
+    Seed("P1", a_start_overlooks_the_stop, 0, AT_ONCE),
+    Seed("P1", a_yes_to_a_sign_goes_on, 3),
+    Seed("P2", the_last_gate_is_dropped, 3),
+    Seed("P2", the_cap_on_exercises_is_dropped, 3),
+    Seed("P2", a_full_week_is_open, 3),
+    Seed("P3", a_lock_is_open, 3),
+    Seed("P3", an_opening_without_a_person_counts, 3),
+    Seed("P4", the_next_set_stays_the_same, 6),
+    Seed("P4", a_shorter_range_is_as_long, 7),
+    Seed("P5", an_opening_with_a_set_more, 3),
+    Seed("P5", an_opening_with_more_range, 3),
+    Seed("P6", the_list_is_not_asked, 2),
+    Seed("P6", a_section_that_waited_is_not_asked_alone, 3),
+    Seed("P6", a_set_is_shown_during_the_screen, 6),
+    Seed("P7", a_section_is_asked_again_and_again, 0, ROUND),
+    Seed("P7", a_strong_pain_is_asked_for_ever, 0, ROUND),
+    Seed("P8", stop_is_overheard, 1),
+    Seed("P8", stop_ends_one_exercise_only, 7),
+    Seed("P9", a_branch_never_opens, 0, UNREACHED),
+    Seed("P9", an_own_question_is_never_asked, 0, UNREACHED),
+    Seed("P10", unclear_sleep_is_long, 4),
+    Seed("P10", unclear_pain_is_none, 5),
+    Seed("P10", unclear_is_not_asked_again, 2),
+    Seed("P11", why_says_nothing, 1),
+    Seed("P11", a_decision_without_a_source, 1),
+    Seed("P12", the_other_side_on_the_line, 3),
+    Seed("P12", the_other_side_in_the_offer, 4),
+    Seed("P13", every_correction_is_free, 7),
+    Seed("P13", a_correction_brings_exercises_back, 7),
+    Seed("P14", a_break_gives_the_holds_again, 12),
+    Seed("P14", one_set_too_many, 11),
+    Seed("P15", a_hidden_number_in_a_set, 0, HIDDEN),
+    Seed("P15", a_shorter_short_night, 0, HIDDEN),
+    Seed("P15", a_ceiling_that_acts_at_its_number, 0, HIDDEN),
+)
+SHOWN = tuple(seed for seed in SEEDS if not seed.why)

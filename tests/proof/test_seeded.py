@@ -2,30 +2,117 @@
 
 from __future__ import annotations
 
+import contextlib
+from collections import Counter
 from collections.abc import Callable
 
 import pytest
 
+from coach.drivers.promises import PROMISES
 from coach.drivers.prove import declared_cuts, steps_unreached
-from coach.drivers.prove_ends import in_order
+from coach.drivers.prove_all import Whole
+from coach.drivers.prove_ends import in_order, rounds
+from coach.drivers.prove_search import Break
+from coach.drivers.prove_told import retold, talk_of
 from coach.model import program
-from coach.model.program import Answers, Place, Script, Step
-from tests.proof.seeded import HIDDEN, ROUND, SEEDED, Patch, Plant
-from tests.proof.small import bound, day, look
+from coach.model.program import Answers, Step
+from tests.proof.seeded import (
+    AT,
+    AT_ONCE,
+    HIDDEN,
+    ROUND,
+    SEEDS,
+    SHOWN,
+    UNREACHED,
+    Patch,
+    Plant,
+    Seed,
+    closing,
+)
+from tests.proof.small import Narrow, bound, day, look
 
 LONGEST_TALK = 12
-AT = Place("scripts/close.yaml", 7)
 
 
-@pytest.mark.parametrize(("promise", "plant"), SEEDED, ids=[p.__name__ for _, p in SEEDED])
-def test_a_planted_fault_is_caught_by_a_short_talk(
-    promise: str, plant: Callable[[Patch], Plant], monkeypatch: pytest.MonkeyPatch
-) -> None:
-    where = plant(monkeypatch)
+def seeds(why: str) -> list[Seed]:
+    """Those that no conversation shows, for one reason."""
+    return [seed for seed in SEEDS if seed.why == why]
+
+
+def name(seed: Seed) -> str:
+    """For the list of tests."""
+    return seed.plant.__name__
+
+
+def shortest(where: Plant, promise: str) -> Break:
+    """The shortest conversation that the search finds for a promise."""
     looked = look(where.brief, *where.wide, kinds=where.kinds, until=promise)
     caught = [one for one in looked.broken.values() if one.promise == promise]
     assert caught, looked
-    assert min(len(one.talk) for one in caught) <= LONGEST_TALK, caught
+    return min(caught, key=lambda one: len(one.talk))
+
+
+def test_every_promise_has_two_planted_faults_or_more_and_all_have_thirty() -> None:
+    count = Counter(seed.promise for seed in SEEDS)
+    assert all(count[promise] >= 2 for promise in PROMISES)
+    assert len({name(seed) for seed in SEEDS}) == len(SEEDS) >= 30
+    assert all(seed.answers <= LONGEST_TALK for seed in SEEDS)
+
+
+@pytest.mark.parametrize("seed", SHOWN, ids=name)
+def test_a_planted_fault_is_caught_by_a_talk_as_short_as_the_table_says(
+    seed: Seed, monkeypatch: Patch
+) -> None:
+    where = seed.plant(monkeypatch)
+    found = retold(shortest(where, seed.promise), where.brief)
+    assert found is not None
+    assert len(talk_of(found, where.brief)) == seed.answers
+
+
+def test_a_start_that_overlooks_a_stop_is_caught_before_the_first_answer(
+    monkeypatch: Patch,
+) -> None:
+    (seed,) = seeds(AT_ONCE)
+    assert shortest(seed.plant(monkeypatch), "P1").talk == ()
+
+
+# Of each question's prompts the search of all days checks P10 at the first it meets, and unclear
+# once is met later; the shortest conversation of one day does see both faults (above).
+UNSEEN = ("unclear_sleep_is_long", "unclear_pain_is_none")
+ONCE_ONLY = pytest.mark.xfail(
+    strict=True, reason="P10 is checked at a question's first prompt only"
+)
+
+
+@pytest.mark.parametrize(
+    "seed",
+    [
+        pytest.param(seed, id=name(seed), marks=[ONCE_ONLY] if name(seed) in UNSEEN else [])
+        for seed in SEEDS
+        if seed.why not in {UNREACHED, HIDDEN}
+    ],
+)
+def test_the_search_of_all_days_at_once_catches_it_too(seed: Seed, monkeypatch: Patch) -> None:
+    where = seed.plant(monkeypatch)
+    whole = Whole([("the day", where.brief)])
+    whole.answers = Narrow(*where.wide)
+    whole.on_progress = _until(seed.promise)
+    with contextlib.suppress(Caught):
+        whole.run()
+        assert seed.promise == "P7"
+        assert rounds(whole)
+
+
+class Caught(Exception):
+    """The break that was looked for is found."""
+
+
+def _until(promise: str) -> Callable[[Whole], None]:
+    def look_at(whole: Whole) -> None:
+        if any(broken == promise for broken, _words in whole.broken):
+            raise Caught
+
+    return look_at
 
 
 @pytest.mark.parametrize(
@@ -37,11 +124,9 @@ def test_without_a_fault_nothing_is_found(kinds: str) -> None:
     assert looked.situations > 50
 
 
-@pytest.mark.parametrize("plant", ROUND, ids=[p.__name__ for p in ROUND])
-def test_a_talk_that_goes_round_is_found(
-    plant: Callable[[Patch], Plant], monkeypatch: pytest.MonkeyPatch
-) -> None:
-    where = plant(monkeypatch)
+@pytest.mark.parametrize("seed", seeds(ROUND), ids=name)
+def test_a_talk_that_goes_round_is_found(seed: Seed, monkeypatch: Patch) -> None:
+    where = seed.plant(monkeypatch)
     edges = with_counts(look(where.brief, *where.wide, kinds=where.kinds).edges)
     assert len(in_order(edges)) < len(edges)
 
@@ -57,12 +142,10 @@ def with_counts(edges: list[set[tuple[int, int]]]) -> list[set[tuple[int, int, i
     return [{(to, one, 1) for to, one in leads} for leads in edges]
 
 
-@pytest.mark.parametrize("plant", HIDDEN, ids=[p.__name__ for p in HIDDEN])
-def test_a_number_that_no_rule_declares_is_seen(
-    plant: Callable[[Patch], Plant], monkeypatch: pytest.MonkeyPatch
-) -> None:
+@pytest.mark.parametrize("seed", seeds(HIDDEN), ids=name)
+def test_a_number_that_no_rule_declares_is_seen(seed: Seed, monkeypatch: Patch) -> None:
     declared = declared_cuts(bound(), [day()])
-    where = plant(monkeypatch)
+    where = seed.plant(monkeypatch)
     assert look(where.brief, *where.wide, kinds=where.kinds).compared - declared
 
 
@@ -71,12 +154,18 @@ def test_without_a_fault_every_comparison_is_declared() -> None:
     assert not look(day(), *facts).compared - declared_cuts(bound(), [day()])
 
 
-def closing(*steps: Step, tests: tuple[program.Test, ...] = ()) -> Script:
-    return Script("close", (Step("ask", (), AT, fact="pain after"), *steps), tests, (), AT)
+@pytest.mark.parametrize("seed", seeds(UNREACHED), ids=name)
+def test_a_line_that_a_fault_keeps_from_being_reached_is_named_and_reached_without_it(
+    seed: Seed, monkeypatch: Patch
+) -> None:
+    where = seed.plant(monkeypatch)
+    assert unreached(where) == [7]
+    monkeypatch.undo()
+    assert unreached(where) == []
 
 
 @pytest.mark.parametrize(
-    "script",
+    "brief",
     [
         closing(
             Step("note", (0,), AT, text="Pain was eleven."),
@@ -90,9 +179,12 @@ def closing(*steps: Step, tests: tuple[program.Test, ...] = ()) -> Script:
     ],
     ids=["a_number_off_the_scale", "two_answers_at_once"],
 )
-def test_a_step_that_no_answer_leads_to_is_named_by_its_line(script: Script) -> None:
-    made = bound()
-    made = made._replace(program=made.program._replace(scripts=(script,)))
-    looked = look(day(made), "pain after", "sore")
-    unreached = steps_unreached(made, looked.asked, looked.events)
-    assert [(one.line, one.what.split()[0]) for one in unreached] == [(7, "note")]
+def test_a_step_that_no_answer_leads_to_is_named_by_its_line(brief: object) -> None:
+    assert unreached(Plant(brief, ("pain after", "sore"))) == [7]  # type: ignore[arg-type]
+
+
+def unreached(where: Plant) -> list[int]:
+    """The lines of the day's scripts that a search does not reach."""
+    looked = look(where.brief, *where.wide, kinds=where.kinds)
+    made = bound()._replace(program=where.brief.program)
+    return [one.line for one in steps_unreached(made, looked.asked, looked.events)]

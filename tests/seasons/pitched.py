@@ -49,14 +49,16 @@ class Games:
         if day.bound.plan.game_pitches is None:
             return
         today = day.opened_at.date()
-        new = [one for step in day.steps for one in told_by(step, day)]
+        new: list[Told] = []
+        for step in day.steps:
+            new += told_by(step, day)
+            shown = step.shown is not None and bool(step.shown.throws)
+            for one in (*self.told, *new) if shown else ():
+                if today <= one.day + timedelta(days=one.rest):
+                    yield f"P3: throws on {today}, {one.rest} days off after a game on {one.day}"
         yield from recorded(day, new)
         self.told += new
         threw = day.record.threw
-        shown = any(step.shown and step.shown.throws for step in day.steps)
-        for one in self.told:
-            if shown and today <= one.day + timedelta(days=one.rest):
-                yield f"P3: throws on {today}, {one.rest} days off after a game on {one.day}"
         held = any((today - one.day).days < NO_STEP_DAYS for one in self.told if one.over)
         last = next((r.threw.step for r in records if r.threw and r.threw.step), 0)
         if held and threw and last and threw.step > last:
@@ -86,11 +88,13 @@ def told_by(step: Step, day: Day) -> Iterator[Told]:
 
 def recorded(day: Day, new: list[Told]) -> Iterator[str]:
     """P15: the diary holds each game with at least the days off that its count asks for."""
-    kept = {(o.day, o.over_cap): o.days_off for o in day.record.pitched}
     for one in new:
-        rest = kept.get((one.day.isoformat(), one.over))
+        kept = [o for o in day.record.pitched if o.day == one.day.isoformat()]
+        rest = max((o.days_off for o in kept), default=None)
         if rest is None or rest < one.rest:
             yield f"P15: a game on {one.day} with {one.rest} days off is kept with {rest}"
+        elif one.over and not any(o.over_cap for o in kept):
+            yield f"P15: a game on {one.day} over the cap is kept as one inside it"
     if len(new) < len(day.record.pitched):
         yield "P15: the diary holds a game that nobody told of"
 

@@ -15,6 +15,7 @@ from coach.session.table import Stage
 from coach.session.throwing import may_throw
 from tests.session.invented import HERE, MONDAY, asked_lately, brief, day_before
 from tests.session.talking import Talk, talk
+from tests.session.test_steps_kept import to_stage
 from tests.session.test_throwing_talk import LINE
 
 BOTH = ("2015 edition", "later edition")
@@ -214,6 +215,17 @@ def test_a_corrected_count_only_adds_days_off() -> None:
     less = day.say("fix").say("pitches yesterday").say("10")
     assert less.state.pitched
     assert kept(less)[0].days_off == 1
+
+
+@pytest.mark.parametrize("stage", [Stage.WARM_UP, Stage.EXERCISE, Stage.THROWING, Stage.CLOSE])
+def test_a_game_put_right_late_says_its_days_off_once(stage: Stage) -> None:
+    day = to_stage(counted(pitcher(), QUIET), stage)
+    day = day.say("fix").say("throwing yesterday").say("game")
+    assert day.state.fixing == "pitches yesterday"
+    day = day.say("80")
+    assert kept(day) == (Outing(YESTERDAY, 80, 4),)
+    assert told(day).count("Your game pitches ask for whole days off.") == 1
+    assert told(day).count("First day to pitch again: ") == 1
 
 
 def test_an_age_that_the_editions_lack_asks_for_the_most_rest() -> None:
