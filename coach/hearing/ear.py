@@ -93,9 +93,9 @@ def hear(question: Question, text: str, lexicon: Lexicon = BUILT_IN) -> Heard:
         sign = _second_opinion(question.kind, listening, sign)
     if sign is not None and question.kind == Kind.YES_NO and heard.action == Action.ASK_AGAIN:
         heard = _yes_by_sign(question, heard, sign, lexicon)
-    if sign is not None and not _is_load(question, heard, sign) and not _is_count(heard, text):
-        return _with_sign(heard, sign)
-    return _with_command(question, heard, words)
+    if sign is None or _is_load(question, heard, sign) or _is_count(question, heard, text):
+        return _with_command(question, heard, words)
+    return _with_sign(heard, sign)
 
 
 def _second_opinion(kind: Kind, listening: Listening, sign: Sign | None) -> Sign | None:
@@ -178,9 +178,10 @@ def _is_load(question: Question, heard: Heard, sign: Sign) -> bool:
     return on_load and sign.weak and sign.group in _LOAD_GROUPS
 
 
-def _is_count(heard: Heard, text: str) -> bool:
+def _is_count(question: Question, heard: Heard, text: str) -> bool:
     """Whether a bare number is what was asked for: 105 throws are no fever of 105."""
-    return heard.action == Action.ACCEPT and text.strip().isdecimal()
+    asked = question.kind != Kind.OWN_WORDS and heard.action == Action.ACCEPT
+    return asked and text.strip().isdecimal()
 
 
 def _yes_by_sign(question: Question, heard: Heard, sign: Sign, lexicon: Lexicon) -> Heard:

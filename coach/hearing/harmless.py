@@ -12,9 +12,10 @@ from typing import Final
 
 from coach.hearing.harmless_days import DAYS
 from coach.hearing.harmless_play import PLAY
+from coach.hearing.harmless_said import SAID
 from coach.hearing.harmless_talk import TALK
 
-HARMLESS: Final = PLAY + DAYS + TALK
+HARMLESS: Final = PLAY + DAYS + TALK + SAID
 
 CAUSES: Final = """
     ice :: pack / packs / bag / bags / bath / bucket / cup / massage / machine

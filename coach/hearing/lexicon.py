@@ -14,6 +14,7 @@ from coach.hearing.signs_arm import ARM_SIGNS
 from coach.hearing.signs_body import BODY_SIGNS
 from coach.hearing.signs_everyday import EVERYDAY_SIGNS
 from coach.hearing.signs_joint import JOINT_SIGNS
+from coach.hearing.signs_said import SAID_SIGNS
 from coach.hearing.signs_told_arm import TOLD_ARM
 from coach.hearing.signs_told_body import TOLD_BODY
 from coach.hearing.signs_told_joint import TOLD_JOINT
@@ -62,6 +63,7 @@ _ALL_SIGNS: Final = (
     *TOLD_ARM,
     *TOLD_JOINT,
     *TOLD_BODY,
+    *SAID_SIGNS,
 )
 
 

@@ -112,6 +112,10 @@ def _zero_at(words: Sequence[Word], start: int) -> tuple[int, ...]:
                     and not {text_at(words, place + j) for j in range(1, k + 2)} & _SOFTENS
                 ):
                     return (place, place + k)
+        if text in ("didnt", "not") and text_at(words, place + 1) in ("feel", "felt"):
+            told = {text_at(words, place + k) for k in (2, 3, 4)}
+            if told >= {"it", "at", "all"} or told >= {"a", "thing"} or told & {"anything"}:
+                return (place,)
         if text == "free" and "pain" in (text_at(words, place - 1), text_at(words, place + 2)):
             return (place,)
     return ()
@@ -173,6 +177,15 @@ def _moved(words: Sequence[Word], found: list[Number]) -> list[Number]:
     return found
 
 
+def _and_more(words: Sequence[Word], number: Number) -> bool:
+    """Whether the pain is told as more than the number: "three and a bit"."""
+    after = [text_at(words, number.last + k) for k in (1, 2, 3)]
+    return after[0] in ("and", "point") and not _MORE.isdisjoint(after[1:])
+
+
+_MORE: Final = frozenset(("bit", "something", "some"))
+
+
 def read_pain(text: str, words: Sequence[Word], *, worst: bool) -> Read:
     """The pain said, 0 to 10: of now (the last value about now), or the worst (the largest)."""
     start = starts_after_fix(words)
@@ -193,6 +206,7 @@ def read_pain(text: str, words: Sequence[Word], *, worst: bool) -> Read:
     if not found:
         return Read(0.0, zero) if zero else UNCLEAR
     values = [v for n in found for v in (n.listed or (n.value,))]
+    values += [min(n.value + 1, TOP) for n in found if _and_more(words, n)]
     if max(values) > TOP:
         return UNCLEAR
     low = 0.0 if zero else min(values)

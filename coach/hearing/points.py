@@ -1,63 +1,114 @@
-"""Weighs an answer by its words: how far, all together, they speak for a warning sign.
+"""Weighs an answer by its words and pairs of words: how far they speak for a warning sign.
 
-Law: a second opinion beside the patterns, never a value. It may have something asked that no
-pattern knows, may turn a question into a stop and a stop into a question; it never silences.
-Denied words count apart from the same words said plainly. The points were learned from our own
-labelled answers by `tests/hearing/find_points.py`, the limits were set here; both wait for a
-clinician's signature.
+Law: a second opinion beside the patterns, never a value; what it may change is told in `weighing`.
+Denied words count apart from the same words said plainly. The points were learned from
+our own labelled answers by `tests/hearing/find_points.py`, the limits were set here; both wait for
+a clinician's signature.
 """
 
 from __future__ import annotations
 
 import math
+from functools import lru_cache
 from typing import TYPE_CHECKING, Final
 
-from coach.hearing.points_table import START, TABLE
+from coach.hearing import points_1, points_2, points_3, points_4, points_5, points_6, points_7
 
 if TYPE_CHECKING:
-    from collections.abc import Container, Sequence
+    from collections.abc import Iterator, Sequence
 
     from coach.hearing.scope import Scopes
     from coach.hearing.words import Word
 
 TENTHS: Final = 10.0
-ASK_OVER: Final = 0.8  # a note that no pattern knows is asked about over this
-ASK_OVER_ELSEWHERE: Final = 1.0  # an answer to another question over this
-STOP_OVER: Final = 2.2  # a weak mention of one's own, here and now, stops over this
-DOUBT_UNDER: Final = -1.0  # a clear sign in words that speak this much against it is asked about
-DOUBT_ONE_UNDER: Final = 0.5  # a clear sign that one pattern alone hears is asked about under this
-FEWEST: Final = 4  # words; shorter answers are left to the patterns
-FEWEST_TO_STOP: Final = 6  # words; a weak mention in fewer is only asked about
-SAYING: Final = "a-saying"  # weighed in place of the words of an everyday saying
+STRETCH: Final = 24  # words weighed together; what is longer is weighed a stretch at a time
+START: Final = "="  # the name, in the table, of what every answer begins with
+TABLES: Final = (points_1, points_2, points_3, points_4, points_5, points_6, points_7)
+ENDS: Final = ("^", "$")
 _PLACING: Final = frozenset(("FILLER", "PRON", "IT", "BODY"))
-_POINTS: dict[str, int] = {}  # read from the table on first need
+_POINTS: dict[str, int] = {}  # read from the tables on first need
 
 
 def points() -> dict[str, int]:
-    """The points of each word and family, in tenths; `no:` before it when it is denied."""
+    """The points of each word, family, and pair of them, in tenths.
+
+    `no:` stands before what is denied, `_` between the two of a pair, `^` and `$` for the ends.
+    """
     if not _POINTS:
-        for line in TABLE.split("\n"):
-            value, _, names = line.partition(" ")
-            for name in names.split():
-                _POINTS[name] = int(value)
+        for part in TABLES:
+            _read(part.TABLE)
     return _POINTS
 
 
-def marks_of(words: Sequence[Word], scopes: Scopes, taken: Container[int]) -> set[str]:
-    """What is weighed: each word and its families, marked where denied; none of a saying's."""
+def _read(table: str) -> None:
+    """One file's lines: a first word, then values, each before the second words that have it."""
+    for line in table.splitlines():
+        first, *rest = line.split()
+        value = 0
+        for item in rest:
+            if item[-1].isdecimal():
+                value = int(item)
+            else:
+                _POINTS[first if item == "." else f"{first}_{item}"] = value
+
+
+@lru_cache(maxsize=4096)
+def _families(keys: frozenset[str]) -> tuple[str, ...]:
+    return tuple(sorted(key for key in keys if key.isupper() and key not in _PLACING))
+
+
+def marks_of(words: Sequence[Word], scopes: Scopes, places: range) -> set[str]:
+    """What is weighed: each word with its families, and each with the one before it.
+
+    Filler words ("really", "my") count alone, and are passed over between two of a pair.
+    """
     out: set[str] = set()
-    for place, word in enumerate(words):
-        if place in taken:
-            out.add(SAYING)
+    last = ENDS[0]
+    last_families: tuple[str, ...] = ()
+    last_denied = False
+    for place in places:
+        word = words[place]
+        text = "#" if word.text[0].isdigit() else word.text
+        families = _families(word.keys) if len(word.keys) > 1 else ()
+        denied = scopes.denied_by[place] >= 0
+        before = "no:" if denied else ""
+        out.add(before + text)
+        for family in families:
+            out.add(before + family)
+        if "FILLER" in word.keys:
             continue
-        before = "no:" if scopes.denied_by[place] >= 0 else ""
-        out.add(before + ("#" if word.text[0].isdigit() else word.text))
-        out |= {before + key for key in word.keys if key.isupper() and key not in _PLACING}
+        before = "no:" if denied or last_denied else ""
+        out.add(f"{before}{last}_{text}")
+        for family in families:
+            out.add(f"{before}{last}_{family}")
+        for family in last_families:
+            out.add(f"{before}{family}_{text}")
+        last, last_families, last_denied = text, families, denied
+    before = "no:" if last_denied else ""
+    out.add(f"{before}{last}_{ENDS[1]}")
+    for family in last_families:
+        out.add(f"{before}{family}_{ENDS[1]}")
     return out
 
 
-def weight(words: Sequence[Word], scopes: Scopes, taken: Container[int]) -> float:
-    """How far the words speak for a sign: above 0 for, below 0 against."""
+def weight(words: Sequence[Word], scopes: Scopes, places: range) -> float:
+    """How far the words at `places` speak for a sign: above 0 for, below 0 against."""
     known = points()
-    found = [known[mark] for mark in marks_of(words, scopes, taken) if mark in known]
-    return (START + sum(found) / math.sqrt(len(found) + 1)) / TENTHS
+    found = [known[mark] for mark in marks_of(words, scopes, places) if mark in known]
+    return (known[START] + sum(found) / math.sqrt(len(found) + 1)) / TENTHS
+
+
+def stretches(words: Sequence[Word], scopes: Scopes) -> Iterator[range]:
+    """The parts of an answer that are weighed together: whole sentences of up to `STRETCH` words."""
+    start = 0
+    for place in range(1, len(words) + 1):
+        over = place - start >= STRETCH
+        if place == len(words) or (over and _may_part(scopes, place, start)):
+            yield range(start, place)
+            start = place
+
+
+def _may_part(scopes: Scopes, place: int, start: int) -> bool:
+    """Whether a stretch may end before `place`: at a clause's end, or where it is twice too long."""
+    ends = scopes.clause[place] != scopes.clause[place - 1]
+    return ends or place - start >= 2 * STRETCH

@@ -321,6 +321,7 @@ def is_others(words: Sequence[Word], scopes: Scopes, at: int, first: int) -> boo
     start, end = _sentence_span(scopes, at)
     mine = any(
         words[k].text in w.MINE
+        and _text(words, k + 1) not in w.OPINIONS
         and (words[k].text != "my" or (k < end and not _BODY.isdisjoint(words[k + 1].keys)))
         and not _own_clause(words, k, first)
         and _text(words, k - 1) != "not"

@@ -143,7 +143,7 @@ RESOLVED: Final = _set(
 RESOLVED_PAIRS: Final = _pairs(
     "went away|goes away|cleared up|better now|fine now|ok now|okay now|all better|gone now|"
     "normal now|wore off|not anymore|good now|calmed down|passed quickly|"
-    "all gone|since gone|now good|now fine|now ok|now okay|now not|now no|now never|never returned|is over|never came|now healthy|now well|now nothing|now none|long past|is past|is away|are away|went off|is history|are history|settled down|eased off|not now|stopped now"
+    "all gone|since gone|now good|now fine|now ok|now okay|now not|now no|now never|never returned|is over|never came|now healthy|now well|now nothing|now none|long past|is past|is away|are away|went off|is history|are history|then good|then fine|then ok|then okay|then normal|then gone|right again|settled down|eased off|not now|stopped now"
 )
 ENDED: Final = _set("stopped quit longer finished ended")
 NOT_ENDED: Final = _set(
@@ -161,8 +161,12 @@ OTHERS: Final = _set(
     "ref referee umpire ump stepdad stepmom fiance fiancee teacher grandson granddaughter "
     "bestie besties roomie roomies homie homies sis hubby wifey papa mama grandad granny pal pals kiddo twin flatmate housemate landlord cousins neighbors neighbours "
     "parents sisters brothers aunty auntie rival rivals fan fans audience crowd "
-    " niece manager quarterback qb striker bowler"
+    " niece manager quarterback qb striker bowler lecturer professor patient patients surgeon nurse "
+    "officer driver customer client clients priest mechanic plumber stepbrother stepsister toddler kids children babies bub "
+    "bloke blokes lass skipper swimmer runner thrower skeleton mannequin wicketkeeper fieldsman rb wr cb lineman tackler linebacker"
 )
+# "i think", "i guess": said of the opinion, not of whose body it is
+OPINIONS: Final = _set("think guess reckon believe suppose saw watched heard hope")
 CARERS: Final = _set("trainer doc doctor medic medics physio paramedic")
 JOINS_CLAUSE: Final = _set("and so because cause cuz bc then while but")
 PRONOUNS_OTHER: Final = _set("he she his her their hes shes")

@@ -20,7 +20,7 @@ if TYPE_CHECKING:
 
 _PINCH: Final = word_set(
     "pinch pinches pinched pinching pinchy impinging impinge impinged nip nips nipping impingement "
-    "pinchin nipped jamming catching catches catch"
+    "pinchin nipped jamming catching catches catch grabbing grabs grabbed"
 )
 _MUSCLE: Final = word_set(
     "trap traps trapezius neck delt delts deltoid deltoids bicep biceps tricep triceps pec pecs "
@@ -35,7 +35,7 @@ _EASY: Final = word_set("easy light easier lighter simple breeze nothing cake ci
 _OK: Final = word_set(
     "ok okay good great fine solid admirable agreeable crispy crisp satisfactory satisfying pleasant nicely comfy super superb lovely chillin gravy chill chilling chillin smooth smoothly perfect normal alright clean nice strong comfortable "
     "right decent fantastic money working awesome excellent grand sweet clear manageable cool sound spot well controlled steady "
-    "burn burned burning worked felt_it fatigue fatigued pump pumped smoked"
+    "beauty ripper burn burned burning worked felt_it fatigue fatigued pump pumped smoked"
 )
 _PAIN: Final = word_set(
     "pain paining pained hurt hurts hurting painful ouch ow oww owww owie sharp ache ached achy stabbing sore twinge stings stinging stung sting"
@@ -83,6 +83,10 @@ _LOADS: Final = Table(
     struggle|struggled|struggling
     a|real|big grind|battle|fight
     shaking|shaky|shook|dying|died|gassed .. last|end|by|through
+    died|dead|gone|cooked on|at|by .. rep|reps|set|NUM
+    heave|heaved|heaving|hoist|hoisted|yank|yanked|jerk|jerked .. it|up|weight
+    gravity|weight|dumbbell|band won|wins
+    barely|hardly|only|just .. get|got|made|reach|reached|make to
     """.splitlines() if line.strip()]
     + [(line.strip(), 1) for line in """
     too|way|super|so|really|very|pretty easy|light|simple
@@ -109,7 +113,11 @@ _LOADS: Final = Table(
     NUM more .. left|tank
     had|did|left|easily .. more
     left in .. tank
-    do .. in sleep
+    in my sleep
+    child|kid|baby|toddler|gran|granny|grandma .. could|can .. lift|do|that
+    could|can|couldve .. juggle|kept|keep|going|ages|hours
+    nothing to it|that
+    like lifting|moving|holding|pulling|waving|curling air|nothing|feather|paper
     """.splitlines() if line.strip()]
 )  # fmt: skip
 
@@ -138,8 +146,10 @@ def _wrong_muscle(words: Sequence[Word], texts: set[str]) -> Read | None:
         return None
     if ("back", "of") in {(w.text, text_at(words, k + 1)) for k, w in enumerate(words)}:
         return None
+    if texts & {"ear", "ears"}:
+        return Read("wrong_muscle", (0,))
     place = _first(words, _MUSCLE)
-    if place is None:
+    if place is None or (words[place].text, text_at(words, place + 1)) == ("back", "there"):
         return None
     before = {text_at(words, place - k) for k in (1, 2, 3)}
     names = texts & {
@@ -181,6 +191,10 @@ def _counts_reps(words: Sequence[Word], number: Number) -> bool:
     before = {text_at(words, number.first - k) for k in (1, 2)}
     if text_at(words, number.last + 1) in ("out", "outta"):
         return False
+    if text_at(words, number.first - 1) == "to" and text_at(words, number.first - 2) in _REACHED:
+        return True
+    if text_at(words, number.first - 1) in _SUCH:
+        return True  # "need a heavier one"
     after = {text_at(words, number.last + k) for k in (1, 2)}
     if text_at(words, number.first - 1) == "around" and text_at(words, number.first - 2) in _PAIN:
         return False
@@ -191,6 +205,8 @@ _REP_BEFORE: Final = word_set(
     "failed fail last stop stopped first made finished got only do another final did quit after "
     "until through past extra around rep number"
 )
+_REACHED: Final = word_set("get got getting make made reach reached")
+_SUCH: Final = word_set("heavier lighter bigger smaller stronger easier harder thicker thinner")
 _REP_AFTER: Final = word_set(
     "more left short extra reps rep sets in to go times pounds lbs easy of"
 )
@@ -228,6 +244,11 @@ def read_set_feel(text: str, words: Sequence[Word], choices: Sequence[str]) -> R
 _NO_WORDS: Final = word_set("describe explain say tell put judge")
 
 
+_TROUBLES: Final = word_set(
+    "bad issue issues problem problems complaints drama dramas worries trouble bother"
+)
+
+
 def _fine(words: Sequence[Word], texts: set[str]) -> Read:
     odd = _first(words, _ODD)
     if odd is not None:
@@ -240,6 +261,8 @@ def _fine(words: Sequence[Word], texts: set[str]) -> Read:
     denied = texts & (_PINCH | _PAIN | _ODD)
     if denied and texts & _NO:
         return Read("fine", (0,))
-    if texts & {"bad", "issues", "problem", "problems", "complaints"} and texts & _NO:
+    if texts & _TROUBLES and texts & _NO:
+        return Read("fine", (0,))
+    if texts >= {"where", "said"} or texts >= {"like", "butter"}:
         return Read("fine", (0,))
     return UNCLEAR

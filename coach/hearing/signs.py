@@ -157,7 +157,7 @@ _STRUCK: Final = frozenset("PART OPPONENT VEHICLE MISSILE GROUND RIBS me i head"
 _WORKING: Final = frozenset(("HEART", "GASP", "BREATH", "air", "breath"))
 _EXERTION: Final = frozenset(
     "ran jogged sprinted squats squat sprints sprint conditioning running run lunges lunge deadlifts deadlift workout suicides "
-    "burpees legday 400 800 laps lap hills miles marathon stairs".split()
+    "burpees gassers shuttles shuttle legday 400 800 laps lap hills miles marathon stairs".split()
 )
 _THROWN: Final = frozenset(("threw", "throwing", "thrown"))
 _MEALS: Final = frozenset(
@@ -276,6 +276,12 @@ def sign_in(heard: Listening) -> Sign | None:
     return min(unclear, key=lambda u: u[:2])[2] if unclear else None
 
 
+def only_in_sayings(heard: Listening) -> bool:
+    """Whether every sign that was found stands in an everyday saying; true when none was found."""
+    words = heard.words
+    return all(_is_harmless(words, m, _core(words, m), heard.sayings) for m in heard.found)
+
+
 def odd_talk(heard: Listening) -> Sign | None:
     """A sign to ask about when a note tells something unknown of the arm, else None."""
     words = heard.words
@@ -284,7 +290,7 @@ def odd_talk(heard: Listening) -> Sign | None:
     place = odd_place(words, heard.sayings)
     if place is None:
         return None
-    if any(not _is_harmless(words, m, _core(words, m), heard.sayings) for m in heard.found):
+    if not only_in_sayings(heard):
         return None  # it was heard, and is denied, another's or only asked about
     reading = reading_of(words, heard.scopes, (place,), (place,))
     if heard.scopes.denied_by[place] >= 0 or reading <= Reading.OVER:

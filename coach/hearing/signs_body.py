@@ -380,7 +380,7 @@ BODY_SIGNS: Final = (
         PAIN .. doing nothing|anything
         PAIN .. matter .. what|how|position
         unbearable|excruciating|agonizing|agonising|intolerable
-        worst pain
+        worst PAIN .. life|ever|had|felt|known|experienced|yet|imaginable
         in agony
         rest|resting|ice|meds .. doesnt|dont|didnt|not .. help|touch .. PAIN|it
         nothing .. makes|made|gets|works|touches|stops|kills|dulls|touch|fixes .. better|PAIN|it|edge
@@ -487,6 +487,7 @@ BODY_SIGNS: Final = (
         "ask",
         """
         ^ its a 8|9|10 $
+        worst pain
         horrible|terrible|awful|intense PAIN
         PAIN .. severe|horrible|terrible|awful|intense|extreme
         """,

@@ -30,6 +30,7 @@ subluxd subluxed | dislocatd dislocated | dislocatedd dislocated | sockit socket
 brusied bruised | brused bruised | brooz bruise | bruse bruise
 strenght strength | strenth strength | stregth strength | deformd deformed | acident accident
 accidnt accident | lft lift | brething breathing | breathig breathing | feverr fever | wekness weakness
+cyaan cant | cyah cant | cannae cant | cannie cant | couldnae couldnt | wouldnae wouldnt | dinnae dont | dinna dont | willnae wont | wasnae wasnt | isnae isnt | didnae didnt
 cnt cant | kant cant | canot cannot | cannt cant | carnt cant | cantt cant
 couldent couldnt | coudnt couldnt | cudnt couldnt | couldn couldnt | coulnt couldnt
 dosnt doesnt | doesnot doesnt | dosent doesnt | dnt dont | wnt wont | woudnt wouldnt

@@ -22,7 +22,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "CHEST": "chest sternum breastbone breast ribcage",
     "CALF": "calf calfs",
     "LEG": "leg legs thigh thighs",
-    "FACE": "face mouth eyelid smile cheek lip lips",
+    "FACE": "face facial mouth eyelid smile cheek lip lips",
     "ELSEWHERE": "foot feet toe toes knee knees shin shins ankle ankles butt bum ass glute glutes "
     "buttcheek hip hips teeth tooth gums nose ear ears heel heels scalp forehead hamstring hammy "
     "hamstrings quad quads groin tailbone backside lip lips tongue cheek jaw mouth calves",
@@ -188,7 +188,12 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "SHEETS": "sheets bed sheet pillow pyjamas pajamas bedding mattress pjs",
     "PILL": "ibuprofen advil tylenol aleve motrin painkiller painkillers naproxen paracetamol "
     "aspirin nurofen voltaren diclofenac meds pills tablets acetaminophen nsaid nsaids tramadol "
-    "codeine toradol oxycodone cortisone panadol",
+    "codeine toradol oxycodone cortisone panadol codamol cocodamol solpadeine brufen combiflam ibu "
+    "ketorolac celebrex meloxicam etoricoxib arcoxia analgesic analgesics metamizole novalgin ponstan "
+    "difene tylenols advils ibuprofens painkilling indomethacin",
+    "TRAINING": "throw throwing train training session sessions practice game match play pitch bowl "
+    "serve bullpen pen exercises exercise workout warmup spell round rehab gym start tournament "
+    "outing bowling pitching competing compete",
     "SPENT": "exhausted exhaustion drained fatigued fatigue knackered shattered wiped rundown "
     "burnout burned burnt lethargic",
     "TIRED": "tired tiredness exhausted fatigued knackered drained sluggish",
@@ -275,7 +280,7 @@ def _families() -> dict[str, frozenset[str]]:
 FAMILIES: Final = _families()
 _COMMON_FAMILIES: Final = frozenset(
     "MOTOR BREAKS_LIKE MISSILE SEAT POSITION STOP VEHICLE GROUND THING WORN HEIGHT TIGHTER PUT "
-    "PUSH REACH CHANGED ODD LIFT HOLD MOVE GIVES".split()
+    "PUSH REACH CHANGED ODD LIFT HOLD MOVE GIVES TRAINING".split()
 )
 GUESSABLE: Final = (
     frozenset(

@@ -98,7 +98,10 @@ def _pause(before: str) -> int:
 
 
 def _number_keys(raw: str) -> frozenset[str]:
-    """A number's families: `NUM`, and `FEVERISH` from 38 C or 100.4 F (rule stop.ill)."""
+    """A number's families: `NUM`, and `FEVERISH` from 38 C or 100.4 F (rule stop.ill).
+
+    `FEVER_F` can only be degrees Fahrenheit; `FEVER_C` has the decimal that only a thermometer gives.
+    """
     if not raw[0].isdecimal():
         return frozenset((raw,))
     try:
@@ -107,7 +110,11 @@ def _number_keys(raw: str) -> frozenset[str]:
         return frozenset((raw, "NUM"))
     hot = 38 <= value <= 42.5 or 100.4 <= value <= 107  # noqa: PLR2004
     keys = {raw, "NUM"} | ({"FEVERISH"} if hot else set())
-    return frozenset(keys | ({"FEVER_F"} if value >= 100.4 and hot else set()))  # noqa: PLR2004
+    if hot and value >= 100.4:  # noqa: PLR2004
+        keys.add("FEVER_F")
+    elif hot and len(raw) == len("38.7"):
+        keys.add("FEVER_C")
+    return frozenset(keys)
 
 
 def words_of(text: str, families: Mapping[str, frozenset[str]]) -> list[Word]:

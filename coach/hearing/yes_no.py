@@ -47,7 +47,10 @@ _UNKNOWN: Final = frozenset(
      ("didnt", "notice"), ("didnt", "check"), ("didnt", "look"), ("cant", "remember"), ("dont", "remember"),
      ("part", "of"), ("some", "of"), ("most", "of"), ("half", "of"))
 )  # fmt: skip
-_GO: Final = word_set("whenever roll rock born anytime hit ready go yes lets ok okay good set")
+_GO: Final = word_set(
+    "whenever roll rock born anytime hit ready go yes lets ok okay good set carry next continue onwards "
+    "onward please keep bring"
+)
 _LATER: Final = word_set("sec second seconds minute min wait yet hold moment hang resting rest")
 _THUMBS: Final = (
     ("\U0001f44d", "yes"),
@@ -65,12 +68,20 @@ _SET_ANSWERS: Final = {
     ("know", "it"): "yes", ("hell", "yeah"): "yes", ("sounds", "good"): "yes",
     ("afraid", "not"): "no", ("did", "not"): "no", ("not", "yet"): "no", ("no", "way"): "no", ("rather", "not"): "no",
     ("prefer", "not"): "no", ("not", "today"): "no", ("no", "chance"): "no",
+    ("reckon", "so"): "yes", ("guess", "so"): "yes", ("suppose", "so"): "yes", ("think", "so"): "yes",
+    ("too", "right"): "yes", ("carry", "on"): "yes", ("keep", "going"): "yes", ("go", "on"): "yes",
+    ("go", "ahead"): "yes", ("next", "please"): "yes", ("had", "enough"): "no", ("ticked", "off"): "yes",
+    ("never", "better"): "yes", ("been", "better"): "no", ("be", "better"): "no", ("felt", "better"): "no",
+    ("felt", "worse"): "yes", ("been", "worse"): "yes",
 }  # fmt: skip
 
 
 def _polar(words: Sequence[Word], place: int) -> str | None:
     """Yes or no if the word at `place` says so on its own."""
     text, after = words[place].text, text_at(words, place + 1)
+    said = _SET_ANSWERS.get((text, after))
+    if said is not None:
+        return "no" if said == "yes" and _is_denied(words, place) else said
     if text in _NO:
         if text == "no" and after in ("idea", "clue", "doubt", "wonder", "question"):
             return "yes" if after in ("doubt", "question") else None
@@ -81,7 +92,12 @@ def _polar(words: Sequence[Word], place: int) -> str | None:
         return "yes"
     if text == "for" and after == "sure":
         return "yes"
-    return _SET_ANSWERS.get((text, after))
+    return None
+
+
+def _is_denied(words: Sequence[Word], place: int) -> bool:
+    """Whether a "not" stands right before: "i dont think so"."""
+    return text_at(words, place - 1) in _DO_NOT
 
 
 def _hedged(words: Sequence[Word]) -> bool:
@@ -95,7 +111,8 @@ def _emoji(text: str) -> str | None:
 def _after_fix(words: Sequence[Word]) -> str | None:
     """The answer after the last correction: "yes... jk no"."""
     for place in range(len(words) - 1, 0, -1):
-        if words[place].text in _FIX:
+        meant = (text_at(words, place - 1), words[place].text) == ("i", "mean")
+        if meant or words[place].text in _FIX:
             for later in range(place + 1, min(place + 4, len(words))):
                 said = _polar(words, later)
                 if said:
@@ -132,7 +149,8 @@ _PARTLY: Final = word_set(
     "some most half part few couple mostly partly one two three 1 2 3 4 almost"
 )
 _NOT_YET: Final = word_set(
-    "need rest more gimme give hold hang wait later almost nearly tired breather break water"
+    "need rest more gimme give hold hang wait later almost nearly tired breather break water still "
+    "puffing panting breath breathing recovering enough thatll stop quit finished shattered"
 )
 
 
@@ -148,6 +166,8 @@ def _by_topic(words: Sequence[Word], ask: str) -> Read | None:
     if about & _OVER:
         clock = "at" in texts and any(w.text[0].isdigit() for w in words)
         return Read("no", (0,)) if clock else _over_answer(texts, denied=denied)
+    if about >= {"feel", "well"}:
+        return _well_answer(texts, denied=denied)
     if about & _GEAR and about & {"have", "got", "with", "hand"} and not about & _HURT:
         return _gear_answer(texts, denied=denied)
     return _by_health(words, texts, about, denied=denied)
@@ -179,8 +199,25 @@ def _by_health(
 _OVER: Final = word_set("over finished ended")
 _IS_OVER: Final = word_set("over finished ended done won lost played")
 _TO_COME: Final = word_set(
-    "starts start later tonight soon yet still tomorrow begins upcoming until going underway evening"
+    "starts start later tonight soon yet still tomorrow begins upcoming until going underway evening go "
+    "left remaining half"
 )
+
+
+_FEEL_WELL: Final = _WELL | word_set("well fit grand super brilliant wonderful fantastic tip-top")
+_FEEL_ILL: Final = word_set(
+    "rough crook poorly ill sick unwell lousy terrible awful crap bad weather off meh queasy worse "
+    "horrible groggy shivery feverish hungover"
+)
+
+
+def _well_answer(texts: set[str], *, denied: bool) -> Read | None:
+    """Whether one feels well: "fit as a fiddle", "a bit rough"."""
+    if texts & _FEEL_ILL:
+        return UNCLEAR if denied else Read("no", (0,))
+    if texts & _FEEL_WELL:
+        return Read("no" if denied else "yes", (0,))
+    return None
 
 
 def _over_answer(texts: set[str], *, denied: bool) -> Read | None:
@@ -195,7 +232,8 @@ _GEAR: Final = word_set(
 )
 _AT_HAND: Final = word_set("got have has brought here bag packed")
 _LEFT: Final = word_set(
-    "car locker upstairs downstairs school left forgot lost home broke broken snapped ripped without"
+    "car locker upstairs downstairs school left forgot lost home broke broken snapped ripped without "
+    "wash laundry office club gym missing torn chewed only"
 )
 
 
@@ -290,7 +328,7 @@ def read_yes_no(text: str, words: Sequence[Word], ask: str) -> Read:
         return UNCLEAR
     if text_at(words, 0) == "yes" and text_at(words, 1) == "and" and text_at(words, 2) in _NO:
         return UNCLEAR
-    fixed = _after_fix(words)
+    fixed = "no" if _ends_in_n(words) else _after_fix(words)
     if fixed:
         return Read(fixed, (len(words) - 1,))
     ready = "ready" in ask.lower()
@@ -300,6 +338,12 @@ def read_yes_no(text: str, words: Sequence[Word], ask: str) -> Read:
     phrase = _phrase(words, ask, ready=ready) if words else UNCLEAR
     emoji = _emoji(text)
     return Read(emoji) if phrase.value is None and emoji else phrase
+
+
+def _ends_in_n(words: Sequence[Word]) -> bool:
+    """Whether the answer ends in a single typed n: "y... i mean n"."""
+    last = words[-1] if words else None
+    return last is not None and last.text in ("n", "and") and last.end - last.start == 1
 
 
 def _first_polar(words: Sequence[Word], *, ready: bool) -> Read | None:

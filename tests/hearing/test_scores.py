@@ -5,7 +5,9 @@ results were looked at, its single lines are not read, and it must reach the "mu
 The third-hand set was written by another hand before it was run; its misses have been read since.
 The set in four voices (a girl of 15 typing with her thumbs, a man of 40 dictating, a student joking,
 players writing in a second language) was written a part at a time, each part run before its misses
-were read.
+were read. More voices (nineteen of them, in eleven sports, 2026-11-27) were written by one hand that had read
+the lexicon from the second part on; their parts K, L and M were run before their misses were read,
+part T (sayings and signs, family by family) was written to learn from.
 """
 
 from __future__ import annotations
@@ -16,7 +18,7 @@ import pytest
 
 from tests.hearing.scoring import Tally, rows_of, tally
 
-SETS = ("public", "tuned", "kept_back", "third_hand", "four_voices")
+SETS = ("public", "tuned", "kept_back", "third_hand", "four_voices", "more_voices")
 # written on 2026-11-27 in the same four voices after all others, never learned from, its lines not
 # read after its runs: the outer limits of the measures hold for it
 UNSEEN = "kept_back_voices"
@@ -34,6 +36,7 @@ def scores(name: str) -> Tally:
         ("tuned", 0.97, 0.93, 0.95),
         ("third_hand", 0.97, 0.93, 0.95),
         ("four_voices", 0.97, 0.93, 0.95),
+        ("more_voices", 0.97, 0.93, 0.95),
         ("kept_back", 0.92, 0.85, 0.90),
         (UNSEEN, 0.92, 0.85, 0.90),
     ],
@@ -51,7 +54,8 @@ def test_warning_signs_are_seen_and_clear_ones_stop_at_once(
 def test_harmless_answers_are_not_sent_away(name: str) -> None:
     result = scores(name)
     assert result.share("false", "plain") <= 0.02, result.false
-    assert result.share("needless", "plain") <= 0.05
+    # a third of `more_voices` was written to trap the ear: the outer limit of the measure there
+    assert result.share("needless", "plain") <= (0.10 if name == "more_voices" else 0.05)
 
 
 def test_of_unseen_harmless_answers_few_are_sent_away() -> None:
