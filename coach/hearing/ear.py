@@ -175,7 +175,7 @@ def _is_load(question: Question, heard: Heard, sign: Sign) -> bool:
     """Whether a weak mention in a set's answer is about the load: "couldnt hold it at the end"."""
     feel = dict(heard.values).get(question.fact)
     on_load = question.kind == Kind.SET_FEEL and feel in _LOAD_FEELS
-    return on_load and sign.weak and sign.group in _LOAD_GROUPS
+    return on_load and sign.weak and (sign.unnamed or sign.group in _LOAD_GROUPS)
 
 
 def _is_count(question: Question, heard: Heard, text: str) -> bool:

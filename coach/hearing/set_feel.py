@@ -9,7 +9,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Final
 
 from coach.hearing.pain import pain_numbers
-from coach.hearing.patterns import Table, matches
+from coach.hearing.patterns import Table, matches, table
 from coach.hearing.slots import UNCLEAR, Read, text_at, word_set
 
 if TYPE_CHECKING:
@@ -20,7 +20,7 @@ if TYPE_CHECKING:
 
 _PINCH: Final = word_set(
     "pinch pinches pinched pinching pinchy impinging impinge impinged nip nips nipping impingement "
-    "pinchin nipped jamming catching catches catch grabbing grabs grabbed"
+    "pinchin nipped jamming catching catches catch grabbing grabs grabbed squeezed"
 )
 _MUSCLE: Final = word_set(
     "trap traps trapezius neck delt delts deltoid deltoids bicep biceps tricep triceps pec pecs "
@@ -38,7 +38,7 @@ _OK: Final = word_set(
     "beauty ripper burn burned burning worked felt_it fatigue fatigued pump pumped smoked"
 )
 _PAIN: Final = word_set(
-    "pain paining pained hurt hurts hurting painful ouch ow oww owww owie sharp ache ached achy stabbing sore twinge stings stinging stung sting"
+    "pain paining pained hurt hurts hurting painful ouch ow oww owww owie sharp ache aches aching ached achy stabbing sore twinge stings stinging stung sting stab stabs"
 )
 _NO: Final = word_set("no not nothing didnt without never none zero dont isnt wasnt aint doesnt")
 _ODD: Final = word_set("weird strange odd funny off different unusual")
@@ -87,6 +87,14 @@ _LOADS: Final = Table(
     heave|heaved|heaving|hoist|hoisted|yank|yanked|jerk|jerked .. it|up|weight
     gravity|weight|dumbbell|band won|wins
     barely|hardly|only|just .. get|got|made|reach|reached|make to
+    ran|run out of
+    used|using .. legs|body|back|hips .. to|for
+    i|was|had swinging|swung|swing .. it|to|the
+    no chance
+    maximum|max|maximal|full effort
+    all out
+    last .. one|rep|two|few|reps .. didnt|wouldnt|wont|never go|move|come
+    lean|leaned|leaning back
     """.splitlines() if line.strip()]
     + [(line.strip(), 1) for line in """
     too|way|super|so|really|very|pretty easy|light|simple
@@ -117,6 +125,15 @@ _LOADS: Final = Table(
     child|kid|baby|toddler|gran|granny|grandma .. could|can .. lift|do|that
     could|can|couldve .. juggle|kept|keep|going|ages|hours
     nothing to it|that
+    childs play
+    not even tired|working|breathing
+    felt nothing
+    band|weight|tube .. too weak|loose|light|soft|thin
+    need|want|next|give|time .. stronger|heavier|thicker|bigger|next .. band|one|weight|dumbbell
+    next weight|band|dumbbell
+    loads|plenty|lots|heaps|tons left
+    warm up weight
+    no|zero tension|effort
     like lifting|moving|holding|pulling|waving|curling air|nothing|feather|paper
     """.splitlines() if line.strip()]
 )  # fmt: skip
@@ -126,8 +143,8 @@ def _load(words: Sequence[Word], texts: set[str]) -> Read | None:
     """Too heavy or too easy, when said plainly."""
     pairs = {(w.text, text_at(words, k + 1)) for k, w in enumerate(words)}
     for match in matches(words, _LOADS):
-        first = match.at[0]
-        if not _denied(words, match.at[-1]) or words[first].text in _NO:
+        own_no = any(words[place].text in _NO for place in match.at)
+        if own_no or not _denied(words, match.at[-1]):
             return Read("too_easy" if match.owner else "too_heavy", match.at)
     if texts & {"could", "should"} and "heavier" in texts and "than" not in texts:
         return Read("too_easy", (0,))  # "it could be heavier"
@@ -141,12 +158,23 @@ def _load(words: Sequence[Word], texts: set[str]) -> Read | None:
     return None
 
 
+_ELSEWHERE: Final = table("""
+    wrong place|spot|muscle|muscles|area|side|part
+    front|side|top of .. arm|shoulder .. works|working|doing
+    hikes|hike|hiking|hiked up
+    hand|forearm|grip|wrist .. give|gives|gave|go|goes|went .. first
+    not|instead|rather the|my|of .. cuff|blade
+    using my wrist|hand|arm|neck
+    near|by|towards .. neck|ear
+""")
+
+
 def _wrong_muscle(words: Sequence[Word], texts: set[str]) -> Read | None:
     if texts & {"burn", "burning", "burned"} and texts & {"good", "nice", "great", "right"}:
         return None
     if ("back", "of") in {(w.text, text_at(words, k + 1)) for k, w in enumerate(words)}:
         return None
-    if texts & {"ear", "ears"}:
+    if texts & {"ear", "ears"} or matches(words, _ELSEWHERE):
         return Read("wrong_muscle", (0,))
     place = _first(words, _MUSCLE)
     if place is None or (words[place].text, text_at(words, place + 1)) == ("back", "there"):
@@ -208,7 +236,7 @@ _REP_BEFORE: Final = word_set(
 _REACHED: Final = word_set("get got getting make made reach reached")
 _SUCH: Final = word_set("heavier lighter bigger smaller stronger easier harder thicker thinner")
 _REP_AFTER: Final = word_set(
-    "more left short extra reps rep sets in to go times pounds lbs easy of"
+    "clean good solid ones more left short extra reps rep sets in to go times pounds lbs easy of"
 )
 
 
@@ -244,6 +272,15 @@ def read_set_feel(text: str, words: Sequence[Word], choices: Sequence[str]) -> R
 _NO_WORDS: Final = word_set("describe explain say tell put judge")
 
 
+_WELL_DONE: Final = table("""
+    where you|they said|told
+    where .. should
+    like butter
+    felt|feel|feeling .. muscle work|working
+    better|stronger than|today
+    ideal|doable|stronger
+    clean|solid|good ones|reps|one
+""")
 _TROUBLES: Final = word_set(
     "bad issue issues problem problems complaints drama dramas worries trouble bother"
 )
@@ -263,6 +300,6 @@ def _fine(words: Sequence[Word], texts: set[str]) -> Read:
         return Read("fine", (0,))
     if texts & _TROUBLES and texts & _NO:
         return Read("fine", (0,))
-    if texts >= {"where", "said"} or texts >= {"like", "butter"}:
+    if matches(words, _WELL_DONE):
         return Read("fine", (0,))
     return UNCLEAR

@@ -71,7 +71,8 @@ def weighed(kind: Kind, heard: Listening, sign: Sign | None) -> Sign | None:
         return sign._replace(clear=weight >= _doubt_under(heard, sign))
     if weight < LEAVE_UNDER and sign.weak and sign.group not in _URGENT:
         return None
-    enough = len(words) >= FEWEST_TO_STOP and weight > STOP_OVER
+    told = kind != Kind.SET_FEEL and len(words) >= FEWEST_TO_STOP  # a set's words tell of its load
+    enough = told and weight > STOP_OVER
     return sign._replace(clear=sign.firm and enough)
 
 

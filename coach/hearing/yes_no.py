@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Final
 
 from coach.hearing.numbers import numbers_in
 from coach.hearing.slots import UNCLEAR, Read, text_at, word_set
+from coach.hearing.yes_no_topics import said_on_topic
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -71,7 +72,7 @@ _SET_ANSWERS: Final = {
     ("reckon", "so"): "yes", ("guess", "so"): "yes", ("suppose", "so"): "yes", ("think", "so"): "yes",
     ("too", "right"): "yes", ("carry", "on"): "yes", ("keep", "going"): "yes", ("go", "on"): "yes",
     ("go", "ahead"): "yes", ("next", "please"): "yes", ("had", "enough"): "no", ("ticked", "off"): "yes",
-    ("never", "better"): "yes", ("been", "better"): "no", ("be", "better"): "no", ("felt", "better"): "no",
+    ("never", "better"): "yes", ("been", "better"): "no", ("felt", "better"): "no",
     ("felt", "worse"): "yes", ("been", "worse"): "yes",
 }  # fmt: skip
 
@@ -324,20 +325,37 @@ def read_yes_no(text: str, words: Sequence[Word], ask: str) -> Read:
     """Yes or no in any ordinary wording; `hedged` when soft; unclear for "maybe", "depends"."""
     if text.strip(" .!,").lower() == "n":
         return Read("no", (0,))
-    if any((text_at(words, k), text_at(words, k + 1)) in _UNKNOWN for k in range(len(words))):
+    if any(
+        (text_at(words, k), text_at(words, k + 1)) in _UNKNOWN
+        and text_at(words, k + 2) not in ("better", "worse")
+        for k in range(len(words))
+    ):
         return UNCLEAR
     if text_at(words, 0) == "yes" and text_at(words, 1) == "and" and text_at(words, 2) in _NO:
         return UNCLEAR
-    fixed = "no" if _ends_in_n(words) else _after_fix(words)
+    fixed = "no" if _ends_in_n(words) else _after_fix(words) or _yeah_nah(words)
     if fixed:
         return Read(fixed, (len(words) - 1,))
     ready = "ready" in ask.lower()
     said = _first_polar(words, ready=ready)
     if said is not None:
         return said
+    on_topic = said_on_topic(words, ask)
+    if on_topic is not None:
+        return UNCLEAR if on_topic == "unclear" else Read(on_topic, (0,), hedged=_hedged(words))
     phrase = _phrase(words, ask, ready=ready) if words else UNCLEAR
     emoji = _emoji(text)
     return Read(emoji) if phrase.value is None and emoji else phrase
+
+
+def _yeah_nah(words: Sequence[Word]) -> str | None:
+    """The last of a run of "yeah" and "nah" that opens the answer, where both are there."""
+    run = []
+    for word in words:
+        if word.text not in ("yeah", "yea", "nah"):
+            break
+        run.append("no" if word.text == "nah" else "yes")
+    return run[-1] if len(set(run)) > 1 else None
 
 
 def _ends_in_n(words: Sequence[Word]) -> bool:

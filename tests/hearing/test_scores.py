@@ -22,6 +22,9 @@ SETS = ("public", "tuned", "kept_back", "third_hand", "four_voices", "more_voice
 # written on 2026-11-27 in the same four voices after all others, never learned from, its lines not
 # read after its runs: the outer limits of the measures hold for it
 UNSEEN = "kept_back_voices"
+# written the same day in five more sports and a second language, run once before it was kept back;
+# its lines are not read either
+UNSEEN_SPORTS = "kept_back_sports"
 
 
 @cache
@@ -39,6 +42,7 @@ def scores(name: str) -> Tally:
         ("more_voices", 0.97, 0.93, 0.95),
         ("kept_back", 0.92, 0.85, 0.90),
         (UNSEEN, 0.92, 0.85, 0.90),
+        (UNSEEN_SPORTS, 0.92, 0.85, 0.90),
     ],
 )
 def test_warning_signs_are_seen_and_clear_ones_stop_at_once(
@@ -58,8 +62,9 @@ def test_harmless_answers_are_not_sent_away(name: str) -> None:
     assert result.share("needless", "plain") <= (0.10 if name == "more_voices" else 0.05)
 
 
-def test_of_unseen_harmless_answers_few_are_sent_away() -> None:
-    result = scores(UNSEEN)
+@pytest.mark.parametrize("name", [UNSEEN, UNSEEN_SPORTS])
+def test_of_unseen_harmless_answers_few_are_sent_away(name: str) -> None:
+    result = scores(name)
     assert result.share("false", "plain") <= 0.05, len(result.false)
     assert result.share("needless", "plain") <= 0.10
 
@@ -81,19 +86,20 @@ def test_slots_are_read_right(name: str, question: str, good: float, must: float
     assert scores(name).slot_share(question, "right") >= limit
 
 
-def test_unseen_answers_to_all_questions_are_read_right() -> None:
+@pytest.mark.parametrize("name", [UNSEEN, UNSEEN_SPORTS])
+def test_unseen_answers_to_all_questions_are_read_right(name: str) -> None:
     """All slots in one, since each question has a dozen or two of answers there."""
-    slots = scores(UNSEEN).slots.values()
+    slots = scores(name).slots.values()
     assert sum(s["all"] for s in slots) >= 100
     assert sum(s["right"] for s in slots) >= 0.92 * sum(s["all"] for s in slots)
 
 
-@pytest.mark.parametrize("name", [*SETS, UNSEEN])
+@pytest.mark.parametrize("name", [*SETS, UNSEEN, UNSEEN_SPORTS])
 @pytest.mark.hazard("H-09")
 def test_pain_is_never_read_too_low_and_yes_is_never_read_as_no(name: str) -> None:
     slots = scores(name).slots
-    assert slots["pain_now"]["under"] == 0
-    assert slots["worst_pain"]["under"] == 0
+    read_low = [slots[pain]["under"] for pain in ("pain_now", "worst_pain") if pain in slots]
+    assert not any(read_low)
     assert slots["yes_no"]["flipped"] == 0
 
 
