@@ -26,14 +26,23 @@ FILLERS_BETWEEN: Final = 2
 BLOCK: Final = 18  # words in a block; a phrase reaches no further than the next block
 TRIES: Final = 3  # places tried for one step, so that the cost of a pattern is bounded
 
-# words and families too frequent to start looking from
-_FREQUENT: Final = frozenset(
-    "PART HANDS DIGIT HAND ARM SHOULDER SOCKETED IT BE WENT HAVE KEEP CANT NOT MY PRON AGAIN MANY "
-    "SINCE ONTO ON BY OUT LOOK LOST NUM THING NEW OPPONENT HEIGHT STOP a an the in of on to up out "
-    "off back down it i is was not no and or but with from for at my me when after like no dont "
-    "doesnt didnt cant couldnt wont zero nothing over into this that some had have got get go goes "
-    "went felt feel feels good all one day then last so too been as if by just still now".split()
+# words and families by how often they stood in our own labelled answers, the commonest first;
+# a pattern is looked for from its rarest step
+_COMMONEST: Final = (
+    "FILLER BE BODY the ACHE PART ONTO MY PRON my NOT i COME NUM a SOCKETED IT MANY and PUT ARM "
+    "in HAVE it AGAIN SHOULDER HANDS ON is on WENT TRAINING PAIN POP MOTOR arm SINCE shoulder of "
+    "CANT MISSILE no OUT HEIGHT to out LEAK THING HAND NUMB was up BLOW at QUITS DIGIT BY hand "
+    "FALL all like cant VEHICLE from ODD FEELING SWELL ELSEWHERE when pain CHANGED me got felt "
+    "for with DAILY ELBOW elbow SLIP TIGHT OPPONENT fell have BULGE numb not after had NIGHTS "
+    "POSITION BREAK LOST but night back COLD hit so one popped went SEAT last that good HOLD feel "
+    "GROUND fingers now off HOT CHEST COLOUR POWER chest nothing its DROPPING cold down BREATH "
+    "are LIFT WEAK pop since 3 has ball swollen WAKE feels weak throw couldnt STOP 2 today there "
+    "just two KEEP bit LEG 4 little go im lift FRACTURE SHAPE as BREAKS_LIKE lost over hurts this "
+    "6 by FLUTTER WORN side dropped LOOK am 5 every TIRED day FEVER CRASH then came too tingling "
+    "7 sleep slipped or hot fever right been yes broke dead didnt TIGHTER HEART because PUSH hurt "
+    "game tight before heart left hard"
 )
+_RARITY: Final = {key: place for place, key in enumerate(_COMMONEST.split())}
 
 
 class Step(NamedTuple):
@@ -77,13 +86,13 @@ def _both_orders(items: list[str]) -> list[list[str]]:
 
 
 def _anchor(steps: Sequence[Step]) -> int:
-    """The step with the rarest words: none of them frequent, and few."""
+    """The step with the rarest words; of several, the one with the fewest, then the first."""
 
-    def commonness(place: int) -> tuple[bool, bool, int]:
+    def rarity(place: int) -> tuple[int, int, int]:
         keys = steps[place].keys
-        return not keys.isdisjoint(_FREQUENT), len(keys) > 8, place  # noqa: PLR2004
+        return min(_RARITY.get(key, len(_RARITY)) for key in keys), -len(keys), -place
 
-    return min(range(len(steps)), key=commonness)
+    return max(range(len(steps)), key=rarity)
 
 
 def parsed(text: str, owner: int) -> list[Pattern]:

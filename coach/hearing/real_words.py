@@ -5,9 +5,13 @@ Law: a word in here is never changed into another ("never" is no "fever").
 
 from __future__ import annotations
 
-from typing import Final
+from functools import cache
 
 from coach.hearing.real_words_a_l import WORDS as A_TO_L
 from coach.hearing.real_words_m_z import WORDS as M_TO_Z
 
-REAL_WORDS: Final = frozenset((*A_TO_L, *M_TO_Z))
+
+@cache
+def real_words() -> frozenset[str]:
+    """The words, put together on first need."""
+    return frozenset((*A_TO_L.split(), *M_TO_Z.split()))

@@ -134,88 +134,88 @@ engorges enlarge enlarger enlargers enlarges enlightening enormity entering envi
 eras errs esthetic even ever evergreen everyone everyplace everything everythings exampled
 excision excisions excruciatingly exhalation exhaling exhausting exhaustions exhaustive exhausts
 expounding expressing eyeball eyeglass eyeglasses eyelet eyelets eyelids eyeliner eyeliners
-eyesore eyeteeth eyetooth faced facelift facepalm facepalms faces facet faceting facing fact
-factored fade fagged fagging fags fail failed failing fails fain faint fainter fair fake fakes
-faking falloff fallout faltering fame fang farce fare farm farms fastened fastening fate fatigues
-fatiguess fattened faucets faulting faze fear fearing fears feasting feat feathering featured
-features featuring feds feed feeding feel feelings feels fees feinting feints felling fellow fells
-felt felts fest fetching fettered fettering feverishly fewer fezzes fibs fife fifteens fifth
-fiftys fight fighting fights filching file filed fill filling fills filtering finagling finch
-finches finder finders fine finer fingerboard fingerboards fink fire firearm firearms fired fiver
-fives fizzed fizzles fizzling fizzs flack flak flan flanking flanks flapped flapping flashed
-flashing flask flatbed flatcar flatfeet flatfoot flatten flattening flattens flatter flattered
-flatterer flattering flatters flattery flatterys flaunting flecking fled fleecing fleet fleeting
-fleshed flick flicked flicking flicks flight flimsier flimsiness flinched flinching flinging
-flints flip flippant flipper flippies flippy flips flirting flitting float floated floaters floats
-flock flocked flocking flocks floorboard floorboards flopped flopping floppys flour flowed flowers
-flue fluffiness fluids flukey flunk flunked flunking flunks flunky flurrying flusher flushes
-flushing fluster flustered flustering flusters flute flutes fluttery foal foams foamy foes foiling
-foisting fold folder follow font food fool football footbridge footfall footfalls foothill
-foothold footlocker footloose foots footsore footstep footsteps footstool footwork fops foray
-forbears forces forded fore forearmed forebear forehand foreheads forewarns forge forged forked
-forklift form formed fort forte forth forts fortys forwards fostering foul found founded foundered
-founding foundling founds fours foursome foursquare fourteens fourteenth foxes frack fracked
-fracking fracks frank franking fray freaking freckles freckling freeing freezings fret fretting
-fridges frightened frightening fringe fringing frittered frittering fritters frizz frizzes
-frizzing frizzy fronting frosting froze fruiting fuddling fueling fuelling full fulled fulling
-fulls fumbler fumblers fums funk funky future futures futz fuze fuzzball fuzzed fuzzes fuzziness
-fuzzing fuzzs gabbing gabbled gabbling gabled gabs gage gagged gagging gags gain gained gainful
-gaining gains gale gall galling galls gambled gambling gamed gamer games gamey gamy gang ganged
-gangling gape gaping gaps garbed garble garbles garbling garbs gargled gash gashing gasps gass
-gassing gated gatepost gates gateway gave gaze gear gearing gears gees gelt gems gene gent gents
-gesturing gets giggling giggly gills ginger gingers ginning give glade gland glide glided glides
-gliding glinting glitches glitching glittered glittering glitters gloated globe globes gloved
-glowed glowers glue glues glut gluten glutens gluts gnashing goalkeeper goalpost goaltender goat
-gobble gobbles gobbling gobs gods goings gold goner gong gonk goodie goody gooey goofy goop goops
-goos goose gore gores goriness goring gotten gouts grab grabbed grace graced graces gracing
-grackle grackles grad grads grafting grain gram grams granting graphing grappled grappling grasp
-grasping grass grassing grassland grate gravy grays greasing greed greening greens greet greeting
-grep grepping grew greys grid grieving grilled grilling grim grin grinding grinning gripe griping
-gripped grips grist grists grit gritting grocer grocers grocerys groins grooming grooving grossing
-groundball grounding groundswell groundswells groundwork grouping grove groves growling grown
-grubbing grubs grumbled grumbling guessing guff gull gulled gumming gummy gunks gunny gunpoint
-gunrunner guns gunshots gushed gust gusts gutsy guttered guttering gutting guys gyms hacked
-hacking hackle hags hail hailed hailing hails hairball hairbrush hairnet hairs hairy hake hakes
-hale halfs hall hallow halls halo halt haltered halves hammed hammerhead hammering hammerings
-hamming hampered hampering hams hamstrung handbag handbags handball handbook handbooks handcar
-handcart handcuff handed handgun handing handlebar handled handler handles handout handpick
-handset handsome handstand handwork handy hang hanged hangout hangover hangs hank hankered hanks
-happy hard hark harm harms hart harts hasp hassled hasten hatch hatches hatching hatchings hate
-haunting haziness headband headboard headboards headland headlock headlocks headphone headset
-headway headwind heal heals hear heard hearing hearkened hearkening hears heartache heartaches
-heartbeats heartbreak heartbroken heartburns heartfelt hearth heartiest heartiness heartland
-hearts heartthrob heartthrobs hearty heat heating heavenss heaviest heavinesss heavyset heckling
-heed heeds heeling height heighten heightened heightening heir hell hells hemming hemp hero hies
-high highness highs hill hills hillside hilly hims hind hindered hinds hing hinged hinging hings
-hipped hipper hipping hired hiss hitch hitched hitches hitching hits hive hoariness hobble hobbles
-hobbling hock hocked hocking hocks hoes hoisting hold holder holdout holdover hollows homes homing
-hone hones hoodies hoot hopped hopping hops horn horsehair horsepower hose hotbed hothead hotkey
-hotkeys hotshot hound hounded hounding hounds house hovering hovers huff huffed huffing huffy
-hugged hull hulled humble humbled humbles humbling humblings humeruss humped humping humps hums
-hunched hunching hundreds hungered hunk hunkered hunt hunting hunts hurl hurling hurls hurtling
-hushed husky huts hyperventilation hyperventilations ibuprofens icebox iceboxes ills impaling
-impermanent impounding impressing inability inaction inactions incensed inception inceptions inch
-inched inches inching incident incing incising incisive incisors inclusion inclusions inconstant
-incursion incursions indebted indecision indecisions indents indentured indicted inducted
-induction inductions infarction infarctions infecting infectious inferred infested inflame
-inflames inflated inflates inflation inflations inflected inflection inflections inflicted
-infliction inflictions influence influenzas informed infraction infractions infrared infusion
-infusions ingested ingestion ingestions inhalant inhaled inhaler inhales inhering injected
-injection injections inking inky inlaying inoperable insecurely inserted insertion insertions
-insetted inspected inspection inspections instabilitys instantly intended intent intention
-intentions intolerably intolerance invading invasion invasions invent invented invention
-inventions inverted invested ionising ionizing irate irregularly irregulars itch itched itches
-itching jabs jacked jackets jacking jagged jags jail jailed jailing jails jake jamb jambs jangling
-jarred jarring jars jaunting jaws jays jeeps jell jello jells jellys jets jetting jewelled
-jewelling jibs jiggle jiggling jilt jilted jilts jingle jingled jingles jingling jive jock jocks
-join joins jointing joints joist joke jolly jostle jostles jots jotted jotting jouncing jousting
-jugged jugs jumble jumbles jumbling jumper jumpy junk junky just justice jute jutes kale karma
-kate keel keeling keels keeping keeps kegs keyboarded keyboarder keyboards keyhole keypunched
-kicker kill kilns kilos kilts kindliness kindling kindred king kinglier kingliest kingly kings
-kink kinked kinky kipper kitten kittens knack knead kneel kneels knelling knew knight knights
-knobs knocker knot know knuckleball knuckled knucklehead knuckling labelled labium lace laced
-laces lacing lack lacked lacking lacks lade laded lading lagged lagging lags laid lain lair laity
-lake lakes lamb lame lammed lamming lamp lamps lams lanced lancing lander landfall landfalls
+eyesore eyeteeth eyetooth faced facelift facepalm facepalms faces facet faceting facials facing
+fact factored fade fagged fagging fags fail failed failing fails fain faint fainter fair fake
+fakes faking falloff fallout faltering fame fang farce fare farm farms fascial fastened fastening
+fate fatigues fatiguess fattened faucets faulting faze fear fearing fears feasting feat feathering
+featured features featuring feds feed feeding feel feelings feels fees feinting feints felling
+fellow fells felt felts fest fetching fettered fettering feverishly fewer fezzes fibs fife
+fifteens fifth fiftys fight fighting fights filching file filed fill filling fills filtering
+finagling finch finches finder finders fine finer fingerboard fingerboards fink fire firearm
+firearms fired fiver fives fizzed fizzles fizzling fizzs flack flak flan flanking flanks flapped
+flapping flashed flashing flask flatbed flatcar flatfeet flatfoot flatten flattening flattens
+flatter flattered flatterer flattering flatters flattery flatterys flaunting flecking fled
+fleecing fleet fleeting fleshed flick flicked flicking flicks flight flimsier flimsiness flinched
+flinching flinging flints flip flippant flipper flippies flippy flips flirting flitting float
+floated floaters floats flock flocked flocking flocks floorboard floorboards flopped flopping
+floppys flour flowed flowers flue fluffiness fluids flukey flunk flunked flunking flunks flunky
+flurrying flusher flushes flushing fluster flustered flustering flusters flute flutes fluttery
+foal foams foamy foes foiling foisting fold folder follow font food fool football footbridge
+footfall footfalls foothill foothold footlocker footloose foots footsore footstep footsteps
+footstool footwork fops foray forbears forces forded fore forearmed forebear forehand foreheads
+forewarns forge forged forked forklift form formed fort forte forth forts fortys forwards
+fostering foul found founded foundered founding foundling founds fours foursome foursquare
+fourteens fourteenth foxes frack fracked fracking fracks frank franking fray freaking freckles
+freckling freeing freezings fret fretting fridges frightened frightening fringe fringing frittered
+frittering fritters frizz frizzes frizzing frizzy fronting frosting froze fruiting fuddling
+fueling fuelling full fulled fulling fulls fumbler fumblers fums funk funky future futures futz
+fuze fuzzball fuzzed fuzzes fuzziness fuzzing fuzzs gabbing gabbled gabbling gabled gabs gage
+gagged gagging gags gain gained gainful gaining gains gale gall galling galls gambled gambling
+gamed gamer games gamey gamy gang ganged gangling gape gaping gaps garbed garble garbles garbling
+garbs gargled gash gashing gasps gass gassing gated gatepost gates gateway gave gaze gear gearing
+gears gees gelt gems gene gent gents gesturing gets giggling giggly gills ginger gingers ginning
+give glade gland glide glided glides gliding glinting glitches glitching glittered glittering
+glitters gloated globe globes gloved glowed glowers glue glues glut gluten glutens gluts gnashing
+goalkeeper goalpost goaltender goat gobble gobbles gobbling gobs gods goings gold goner gong gonk
+goodie goody gooey goofy goop goops goos goose gore gores goriness goring gotten gouts grab
+grabbed grace graced graces gracing grackle grackles grad grads grafting grain gram grams granting
+graphing grappled grappling grasp grasping grass grassing grassland grate gravy grays greasing
+greed greening greens greet greeting grep grepping grew greys grid grieving grilled grilling grim
+grin grinding grinning gripe griping gripped grips grist grists grit gritting grocer grocers
+grocerys groins grooming grooving grossing groundball grounding groundswell groundswells
+groundwork grouping grove groves growling grown grubbing grubs grumbled grumbling guessing guff
+gull gulled gumming gummy gunks gunny gunpoint gunrunner guns gunshots gushed gust gusts gutsy
+guttered guttering gutting guys gyms hacked hacking hackle hags hail hailed hailing hails hairball
+hairbrush hairnet hairs hairy hake hakes hale halfs hall hallow halls halo halt haltered halves
+hammed hammerhead hammering hammerings hamming hampered hampering hams hamstrung handbag handbags
+handball handbook handbooks handcar handcart handcuff handed handgun handing handlebar handled
+handler handles handout handpick handset handsome handstand handwork handy hang hanged hangout
+hangover hangs hank hankered hanks happy hard hark harm harms hart harts hasp hassled hasten hatch
+hatches hatching hatchings hate haunting haziness headband headboard headboards headland headlock
+headlocks headphone headset headway headwind heal heals hear heard hearing hearkened hearkening
+hears heartache heartaches heartbeats heartbreak heartbroken heartburns heartfelt hearth heartiest
+heartiness heartland hearts heartthrob heartthrobs hearty heat heating heavenss heaviest
+heavinesss heavyset heckling heed heeds heeling height heighten heightened heightening heir hell
+hells hemming hemp hero hies high highness highs hill hills hillside hilly hims hind hindered
+hinds hing hinged hinging hings hipped hipper hipping hired hiss hitch hitched hitches hitching
+hits hive hoariness hobble hobbles hobbling hock hocked hocking hocks hoes hoisting hold holder
+holdout holdover hollows homes homing hone hones hoodies hoot hopped hopping hops horn horsehair
+horsepower hose hotbed hothead hotkey hotkeys hotshot hound hounded hounding hounds house hovering
+hovers huff huffed huffing huffy hugged hull hulled humble humbled humbles humbling humblings
+humeruss humped humping humps hums hunched hunching hundreds hungered hunk hunkered hunt hunting
+hunts hurl hurling hurls hurtling hushed husky huts hyperventilation hyperventilations ibuprofens
+icebox iceboxes ills impaling impermanent impounding impressing inability inaction inactions
+incensed inception inceptions inch inched inches inching incident incing incising incisive
+incisors inclusion inclusions inconstant incursion incursions indebted indecision indecisions
+indents indentured indicted inducted induction inductions infarction infarctions infecting
+infectious inferred infested inflame inflames inflated inflates inflation inflations inflected
+inflection inflections inflicted infliction inflictions influence influenzas informed infraction
+infractions infrared infusion infusions ingested ingestion ingestions inhalant inhaled inhaler
+inhales inhering injected injection injections inking inky inlaying inoperable insecurely inserted
+insertion insertions insetted inspected inspection inspections instabilitys instantly intended
+intent intention intentions intolerably intolerance invading invasion invasions invent invented
+invention inventions inverted invested ionising ionizing irate irregularly irregulars itch itched
+itches itching jabs jacked jackets jacking jagged jags jail jailed jailing jails jake jamb jambs
+jangling jarred jarring jars jaunting jaws jays jeeps jell jello jells jellys jets jetting
+jewelled jewelling jibs jiggle jiggling jilt jilted jilts jingle jingled jingles jingling jive
+jock jocks join joins jointing joints joist joke jolly jostle jostles jots jotted jotting jouncing
+jousting jugged jugs jumble jumbles jumbling jumper jumpy junk junky just justice jute jutes kale
+karma kate keel keeling keels keeping keeps kegs keyboarded keyboarder keyboards keyhole
+keypunched kicker kill kilns kilos kilts kindliness kindling kindred king kinglier kingliest
+kingly kings kink kinked kinky kipper kitten kittens knack knead kneel kneels knelling knew knight
+knights knobs knocker knot know knuckleball knuckled knucklehead knuckling labelled labium lace
+laced laces lacing lack lacked lacking lacks lade laded lading lagged lagging lags laid lain lair
+laity lake lakes lamb lame lammed lamming lamp lamps lams lanced lancing lander landfall landfalls
 landings landlocked lands landslid landslide landslides landsliding lane lank lapped lapping laps
 larboard larch lard larded larding lark lash latches latching latchs late lath lathered laud
 lauded lauding launched launching laundered laundrys laxitys leach lead leaded leading leads leaf
@@ -233,4 +233,4 @@ loosed loosen loosened loosenesss looses loot looter lopped lopping lops lopside
 loser losers loss lounging louse lousiness love loveless lover lovers loves lowed lower loxes
 lubber luck lucked lucking lucks luggages lugged lugs luke lull lulled lumped lumpiness lumping
 lumpy lunched lunching lute lutes lynching
-""".split()
+"""

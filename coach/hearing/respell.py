@@ -10,9 +10,9 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final
 
-from coach.hearing.real_words import REAL_WORDS
-from coach.hearing.spellings import SPELLINGS
-from coach.hearing.vocabulary import GUESSABLE, SIGNS_ALONE
+from coach.hearing.real_words import real_words
+from coach.hearing.spellings import spellings
+from coach.hearing.vocabulary import guessable, signs_alone
 
 if TYPE_CHECKING:
     from collections.abc import Mapping
@@ -58,7 +58,7 @@ def _shortened(word: str, slips: int) -> set[str]:
 
 def _index() -> dict[str, list[str]]:
     if not _INDEX:
-        for word in GUESSABLE:
+        for word in guessable():
             for key in _shortened(word, slips_allowed(word)):
                 _INDEX.setdefault(key, []).append(word)
     return _INDEX
@@ -66,7 +66,7 @@ def _index() -> dict[str, list[str]]:
 
 def nearest(word: str) -> str | None:
     """The known word within the allowed slips of `word`, or None: the closest, then a sign first."""
-    if len(word) <= SHORT or word in REAL_WORDS:
+    if len(word) <= SHORT or word in real_words():
         return None
     index = _index()
     best: tuple[int, bool, bool, str] | None = None
@@ -78,7 +78,7 @@ def nearest(word: str) -> str | None:
             seen.add(target)
             slips = slips_between(word, target)
             if slips <= min(slips_allowed(target), max(slips_allowed(word), 1)):
-                rank = (slips, target not in SIGNS_ALONE, word[0] != target[0], target)
+                rank = (slips, target not in signs_alone(), word[0] != target[0], target)
                 best = rank if best is None or rank < best else best
     return best[3] if best else None
 
@@ -108,16 +108,16 @@ def respelt(word: str, known: Mapping[str, frozenset[str]]) -> tuple[tuple[str, 
     """What `word` is read as: its spelling (or the two words run together) and whether guessed."""
     if word in known:
         return (word,), False
-    listed = SPELLINGS.get(word)
+    listed = spellings().get(word)
     if listed is not None:
         return tuple(listed.split()), False
-    if len(word) <= SHORT or word in REAL_WORDS or word in GUESSABLE:
+    if len(word) <= SHORT or word in real_words() or word in guessable():
         return (word,), False
     guess = nearest(word)
     for shorter in (_squeezed(word), _without_doubles(word)):
-        heard = shorter in known or shorter in SPELLINGS or shorter in SHORT_NUMBERS
-        if shorter != word and heard and (guess not in SIGNS_ALONE or shorter in SIGNS_ALONE):
-            return tuple(SPELLINGS.get(shorter, shorter).split()), False
+        heard = shorter in known or shorter in spellings() or shorter in SHORT_NUMBERS
+        if shorter != word and heard and (guess not in signs_alone() or shorter in signs_alone()):
+            return tuple(spellings().get(shorter, shorter).split()), False
     if guess is not None:
         return (guess,), True
     return (_split(word, known) or (word,)), False

@@ -231,7 +231,10 @@ def is_over(words: Sequence[Word], scopes: Scopes, at: int, taken: frozenset[int
         return False
     start, end = _sentence_span(scopes, at)
     for place in range(start, end + 1):
-        pair = (_text(words, place), _text(words, place + 1))
+        text = words[place].text
+        if text not in w.TIME_HEADS and not text.isdecimal():
+            continue
+        pair = (text, _text(words, place + 1))
         if words[at].text in w.GOOD_THINGS and place > at and _good_again(words, place):
             return True
         if pair == ("used", "to") and _after_pause(words, at, place):

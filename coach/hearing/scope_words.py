@@ -150,6 +150,15 @@ NOT_ENDED: Final = _set(
     "not hasnt never didnt wont doesnt isnt wasnt havent dont aint cant no wouldnt"
 )
 
+# a word that may open any saying of time, so that the others need no look
+TIME_HEADS: Final = (
+    PAST
+    | RESOLVED
+    | ENDED
+    | _set("was before used no a broke went")
+    | {first for pairs in (PAST_PAIRS, RESOLVED_PAIRS, BACK) for first, _ in pairs}
+)
+
 MINE: Final = _set("i im ive my mine me myself id")
 OTHERS: Final = _set(
     "buddy friend friends teammate teammates brother sister mom mum mother dad father coach cousin "

@@ -7,6 +7,7 @@ misspelling lists.
 
 from __future__ import annotations
 
+from functools import cache
 from typing import Final
 
 _LISTED: Final = """
@@ -85,9 +86,8 @@ cach catch | pratice practice | practive practice | practise practice | lond lon
 """
 
 
-def _table() -> dict[str, str]:
+@cache
+def spellings() -> dict[str, str]:
+    """Each listed spelling with what it is read as, put together on first need."""
     pairs = (entry.split(maxsplit=1) for entry in _LISTED.replace("\n", "|").split("|"))
     return {pair[0]: pair[1].strip() for pair in pairs if len(pair) == 2 and pair[0] != pair[1]}  # noqa: PLR2004
-
-
-SPELLINGS: Final = _table()

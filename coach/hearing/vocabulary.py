@@ -7,6 +7,7 @@ to be signed by a clinician. Words below the line "grammar" are never guessed fr
 
 from __future__ import annotations
 
+from functools import cache
 from typing import Final
 
 SIGN_WORDS: Final[dict[str, str]] = {
@@ -282,20 +283,24 @@ _COMMON_FAMILIES: Final = frozenset(
     "MOTOR BREAKS_LIKE MISSILE SEAT POSITION STOP VEHICLE GROUND THING WORN HEIGHT TIGHTER PUT "
     "PUSH REACH CHANGED ODD LIFT HOLD MOVE GIVES TRAINING".split()
 )
-GUESSABLE: Final = (
-    frozenset(
+
+
+@cache
+def guessable() -> frozenset[str]:
+    """The words that a misspelling may be taken for, put together on first need."""
+    signs = {
         word
         for family, words in SIGN_WORDS.items()
         if family not in _COMMON_FAMILIES
         for word in words.split()
-        if len(word) > 3  # noqa: PLR2004
+    }
+    return frozenset(word for word in signs.union(SLOT_WORDS.split()) if len(word) > 3) - (  # noqa: PLR2004
+        _NOT_GUESSED
     )
-    | frozenset(word for word in SLOT_WORDS.split() if len(word) > 3)  # noqa: PLR2004
-) - _NOT_GUESSED
 
-# of two words equally close to a misspelling, one of these is the one asked about
-SIGNS_ALONE: Final = frozenset(
-    word
-    for family in "NUMB WEAKNESS SWELL DISLOCATE FAINT FEVER CHILL VOMIT INFECT GASP".split()
-    for word in SIGN_WORDS[family].split()
-)
+
+@cache
+def signs_alone() -> frozenset[str]:
+    """Of two words equally close to a misspelling, one of these is the one asked about."""
+    families = "NUMB WEAKNESS SWELL DISLOCATE FAINT FEVER CHILL VOMIT INFECT GASP".split()
+    return frozenset(word for family in families for word in SIGN_WORDS[family].split())

@@ -14,8 +14,8 @@ from pathlib import Path
 sys.path.insert(0, str(Path(__file__).resolve().parents[2]))
 
 from coach.hearing.respell import _index, _shortened, _split, slips_allowed, slips_between
-from coach.hearing.spellings import SPELLINGS
-from coach.hearing.vocabulary import FAMILIES, GUESSABLE
+from coach.hearing.spellings import spellings
+from coach.hearing.vocabulary import FAMILIES, guessable
 
 HEAD = '''"""Real English words close to a word the ear knows, or made of two: never changed, never cut.
 
@@ -40,7 +40,7 @@ tris bis quads dinger dingers nuke gamer hitter hitters infielder catchers baser
 mike matt jake luke josh nick alex zach kyle ryan dylan brad chad cody emma anna sara kate
 trainer trainers teammate teammates softball volleyball handball javelin cricket lacrosse
 workout workouts outfield everyone outside handball football softball groundball knuckleball headband hangover
-iphone email texted texting netflix gatorade creatine preworkout protein
+racial racially facials fascial iphone email texted texting netflix gatorade creatine preworkout protein
 """.split()
 
 
@@ -68,7 +68,7 @@ def main(paths: list[str]) -> None:
     words = set(EXTRA)
     for path in paths:
         words |= set(Path(path).read_text(encoding="utf-8").split())
-    known = set(GUESSABLE) | set(SPELLINGS)
+    known = set(guessable()) | set(spellings())
     plain = {w.replace("'", "") for w in words if w.replace("'", "").isascii()}
     found = sorted(
         w
@@ -90,7 +90,7 @@ def main(paths: list[str]) -> None:
 def module(words: list[str]) -> str:
     """The text of a module that holds `words`."""
     lines = textwrap.wrap(" ".join(words), 98, break_on_hyphens=False)
-    return HEAD + "\n".join(lines) + '\n""".split()\n'
+    return HEAD + "\n".join(lines) + '\n"""\n'
 
 
 if __name__ == "__main__":

@@ -6,10 +6,10 @@ import string
 
 import pytest
 
-from coach.hearing.real_words import REAL_WORDS
+from coach.hearing.real_words import real_words
 from coach.hearing.respell import nearest, respelt, slips_allowed, slips_between
-from coach.hearing.spellings import SPELLINGS
-from coach.hearing.vocabulary import FAMILIES, GUESSABLE
+from coach.hearing.spellings import spellings
+from coach.hearing.vocabulary import FAMILIES, guessable
 from coach.model.heard import Action
 from tests.hearing.asked import note
 
@@ -42,7 +42,7 @@ def one_slip(word: str) -> set[str]:
 
 @pytest.mark.parametrize("word", ALONE)
 def test_every_one_slip_variant_that_is_no_real_word_is_heard(word: str) -> None:
-    known = REAL_WORDS | set(FAMILIES) | GUESSABLE | set(SPELLINGS)
+    known = real_words() | set(FAMILIES) | guessable() | set(spellings())
     variants = [v for v in one_slip(word) if len(v) > 3 and v not in known]
     silent = [
         v for v in variants if note(f"my arm {v}").group is None and note(f"{v} arm").group is None
@@ -104,7 +104,7 @@ NEARER_ELSEWHERE = {
 
 @pytest.mark.parametrize("word", IN_A_SENTENCE)
 def test_every_one_slip_variant_of_a_sign_in_its_sentence_is_heard(word: str) -> None:
-    known = REAL_WORDS | set(FAMILIES) | GUESSABLE | set(SPELLINGS) | NEARER_ELSEWHERE
+    known = real_words() | set(FAMILIES) | guessable() | set(spellings()) | NEARER_ELSEWHERE
     sentence = IN_A_SENTENCE[word]
     variants = [v for v in one_slip(word) if len(v) > 3 and v not in known]
     assert note(sentence.format(word)).group is not None
@@ -140,8 +140,8 @@ def test_never_never_becomes_a_fever() -> None:
 
 
 def test_no_real_word_is_a_word_the_ear_may_guess() -> None:
-    assert not REAL_WORDS & set(SPELLINGS)
-    assert all(nearest(word) is None for word in REAL_WORDS)
+    assert not real_words() & set(spellings())
+    assert all(nearest(word) is None for word in real_words())
 
 
 @pytest.mark.parametrize(
