@@ -347,6 +347,9 @@ _DOSES: Final = {
         "error", "Only one thing goes up at a time, and the plan says which first."
     ),
     "dose.goes_up_stays": Check("error", _DEAD),
+    "dose.version_never": Check(
+        "error", 'A list of versions has no "up by", so only "goes up" can say that one is earned.'
+    ),
     "dose.tempo": Check("error", _HALF),
     "dapre.exercise": Check(
         "error",

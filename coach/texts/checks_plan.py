@@ -300,6 +300,9 @@ def _check_goes_up(dose: Prescription, exercise: Exercise, margin: Margin) -> No
         if name not in moving:
             what = f'"goes up" names "{name}", which stays in this dose.'
             margin.note("dose.goes_up_stays", dose.place, what, write if moving else "")
+    if moving == ["versions"] and not dose.goes_up:
+        what = "A harder version is allowed, and nothing says that it is ever earned."
+        margin.note("dose.version_never", dose.place, what, write)
     lacking = [name for name in moving if name not in dose.goes_up]
     if len(moving) > 1 and lacking:
         what = f'More than one thing can go up, and "goes up" does not name {lacking[0]}.'
