@@ -383,7 +383,9 @@ def dose_questions(exercise: Exercise) -> Questions:
         names = ", ".join(version.name for version in exercise.versions)
         words = f"{exercise.name}: versions allowed, the first to begin with ({names})"
         yield Asked(words, "    versions: {}", where)
-    words = f"{exercise.name}: where several lines go up, in what order; Enter if none or one does"
+    words = (
+        f"{exercise.name}: what goes up, in order, a harder version too; Enter if none or one line"
+    )
     yield Asked(words, "    goes up: {}", where, optional=True)
     tempo = f"{exercise.name}: tempo, as: lower for 3 s; Enter for none"
     yield Asked(tempo, "    tempo: {}", where, optional=True)

@@ -54,8 +54,12 @@ def clearance(plan: Plan, today: date) -> ThrowingLine | Refusal:
         why = "No throwing today. Your plan does not clear it in full."
         return Refusal("throw.cleared", why, plan.place)
     in_order = FIRST_STEP <= line.from_step <= line.most_step <= len(table.steps)
-    if not in_order or not _not_ahead(line.cleared, today):
+    cleared = _day(line.cleared)
+    if not in_order or cleared is None:
         why = "No throwing today. The date or the steps in your plan do not fit."
+        return Refusal("throw.cleared", why, line.place)
+    if cleared > today:
+        why = "No throwing today. The day that your plan clears it is still to come."
         return Refusal("throw.cleared", why, line.place)
     if line.class_name and not classes_fit(table):
         why = "No throwing today. The class in your plan is not for this table."
@@ -63,11 +67,12 @@ def clearance(plan: Plan, today: date) -> ThrowingLine | Refusal:
     return line
 
 
-def _not_ahead(day: str, today: date) -> bool:
+def _day(day: str) -> date | None:
+    """An ISO day, or None where it cannot be read."""
     try:
-        return date.fromisoformat(day) <= today
+        return date.fromisoformat(day)
     except ValueError:
-        return False
+        return None
 
 
 # ---------------------------------------------------------------- soreness

@@ -123,6 +123,14 @@ def test_a_throwing_clearance_of_a_day_to_come_is_told_and_opens_nothing(
     assert said is not None
     assert (said.rule == "throw.cleared") is not opens
     assert ("No throwing today." in said.why) is not opens
+    assert ("still to come" in said.why) is not opens
+
+
+def test_a_throwing_clearance_whose_day_cannot_be_read_opens_nothing() -> None:
+    line = ThrowingLine("2026-02-30", "M. Aalto", "youth 8 steps", 1, 4, 2, 0, "", HERE)
+    said = throwing.may_throw(talk(brief(throwing_line=line), *TO_THE_FIRST_SET).state)
+    assert said is not None
+    assert (said.rule, said.outcome) == ("throw.cleared", "not cleared")
 
 
 def test_a_throwing_line_of_steps_that_the_table_lacks_opens_nothing() -> None:
