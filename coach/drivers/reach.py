@@ -164,13 +164,13 @@ class Reach:
                 yield Missing(file_of(module), line, f"stop {code}")
 
     def _own_stops(self) -> dict[str, str]:
-        """The stops that no sign of the table names, with the module that has them."""
-        stops = dict.fromkeys((stopping.UNSURE, stopping.UNNAMED, stopping.AWAY), stopping)
-        stops |= {throwing.THROWING_PAIN: throwing, throwing.TWICE_DOWN: throwing}
+        """The stops that no sign of the table names, with the module that lists them."""
+        stops = [stopping.UNSURE, stopping.UNNAMED, stopping.AWAY]
+        stops += [stopping.THROWING_PAIN, stopping.TWICE_DOWN]
         every = (s for p in self.programs.values() for script in p.scripts for s in script.steps)
         if any(step.kind == "stop" for step in every):
-            stops[stopping.BY_PROGRAM] = stopping
-        return {code: module.__name__ for code, module in stops.items()}
+            stops.append(stopping.BY_PROGRAM)
+        return dict.fromkeys(stops, stopping.__name__)
 
     def counts(self) -> str:
         """How much was reached, in one line."""

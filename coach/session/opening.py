@@ -100,7 +100,8 @@ def take_door(state: State, answer: str) -> State:
     plan = state.brief.plan
     name = plan.calls.clinician.who.split(",")[0]
     if fact == "plan is mine":
-        why = f"This plan is for {plan.initials}. Call {name} for yours: {plan.calls.clinician.number}."
+        who = plan.initials.rstrip(".")
+        why = f"This plan is for {who}. Call {name} for yours: {plan.calls.clinician.number}."
         decision = Decision(
             "plan.life",
             "not theirs",

@@ -28,6 +28,18 @@ UNNAMED: Final = "U02"
 BY_PROGRAM: Final = "P01"
 # Back after 28 or more days off.
 AWAY: Final = "A28"
+# Sharp or deep pain on throwing; throws a step down for soreness twice running.
+THROWING_PAIN: Final = "T01"
+TWICE_DOWN: Final = "T02"
+# What to say of a stop that no warning sign of the list named; set here. None for what the athlete
+# did not name: there the typed words stand.
+SAY: Final = {
+    UNSURE: "I said yes to a warning sign, or I was not sure.",
+    BY_PROGRAM: "My answers in the program told me to stop.",
+    AWAY: "I did no exercise for 28 days or more.",
+    THROWING_PAIN: "It hurt sharp or deep when I threw.",
+    TWICE_DOWN: "My arm was sore from throwing, two times in a row.",
+}
 DOUBTS_TO_END: Final = 3  # a third unclear safety answer ends the day; set here
 HOURS_FROM_TO: Final = 2  # office hours are read only as one `from` and one `to`
 SATURDAY: Final = 5
@@ -208,10 +220,11 @@ def stop_lines(brief: Brief, code: str, tier: str, typed: str) -> tuple[Line, ..
         )
     texts += whom_to_call(brief, tier)
     flag = FLAGS.get(code)
-    if flag is not None:
-        texts.append(f'Say this: "{flag.say}"')
-        if flag.worse:
-            texts.append(flag.worse.replace("{emergency}", calls.emergency.number))
+    say = flag.say if flag is not None else SAY.get(code, "")
+    if say:
+        texts.append(f'Say this: "{say}"')
+    if flag is not None and flag.worse:
+        texts.append(flag.worse.replace("{emergency}", calls.emergency.number))
     lines = [Line("stop", text) for text in texts]
     if typed:
         lines.append(Line("quote", f'You typed: "{typed}".'))

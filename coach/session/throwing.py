@@ -22,7 +22,7 @@ from coach.session.checking_in import read_back
 from coach.session.ladders import gap_since
 from coach.session.machine import follow
 from coach.session.state import Happening, State
-from coach.session.stopping import stop
+from coach.session.stopping import THROWING_PAIN, TWICE_DOWN, stop
 from coach.session.table import Stage
 
 if TYPE_CHECKING:
@@ -340,10 +340,6 @@ def pain_answered(state: State, value: Value, close: Callable[[State, str], Stat
         sore=state.sore | BITS[PAIN], happened=happened, told=told, because=(decision,)
     )
     return throws_asked(state) if state.thrown else ended(state, close)
-
-
-THROWING_PAIN: Final = "T01"
-TWICE_DOWN: Final = "T02"
 
 
 def throws_asked(state: State) -> State:

@@ -35,15 +35,16 @@ def read_own_steps(fields: Fields) -> StepTable | None:
     unit = lines.one_of("counted in", UNITS, "counted in: throws") or ""
     steps: list[ThrowStep] = []
     used: set[str] = set()
-    sound = bool(unit)
+    sound, due = bool(unit), 1
     for pair in lines.rest("step "):
         text = values.plain_text(pair.value, fields.margin, pair.key.value)
         step = _step(text, unit, used, fields.margin) if text else None
-        sound = _in_order(pair.key, len(steps) + 1, fields.margin) and step is not None and sound
+        sound = _in_order(pair.key, due, unit, fields.margin) and step is not None and sound
+        due = max(due, _number(pair.key)) + 1  # one gap is told once
         steps.append(step or ThrowStep(()))
     if not steps:
         what = 'The table of throwing steps has no line "step 1".'
-        fields.margin.note("key.missing", tree.place, what, "step 1: NUMBER throws at NUMBER m")
+        fields.margin.note("key.missing", tree.place, what, _line(1, unit))
     if len(used) > 1:
         what = "Some distances are in metres, others in feet."
         fields.margin.note("steps.mixed", tree.place, what)
@@ -62,15 +63,26 @@ def read_own_steps(fields: Fields) -> StepTable | None:
     )
 
 
-def _in_order(key: Text, due: int, margin: Margin) -> bool:
+def _number(key: Text) -> int:
+    """The number of a step's key; 0 where it cannot be read."""
     match = _STEP.fullmatch(key.value)
-    number = int(match[1]) if match else 0
+    return int(match[1]) if match else 0
+
+
+def _line(number: int, unit: str) -> str:
+    """The line of a step to write, in the unit that the table counts."""
+    return f"step {number}: NUMBER {unit or 'throws'} at NUMBER m"
+
+
+def _in_order(key: Text, due: int, unit: str, margin: Margin) -> bool:
+    number = _number(key)
     if number == due:
         return True
     check, what = "steps.order", f'"{key.value}" stands where step {due} belongs.'
     if number > due:
-        check, what = "steps.missing", f"Step {due} is missing before step {number}."
-    margin.note(check, key.place, what, f"step {due}: NUMBER throws at NUMBER m")
+        between = f"Step {due} is" if number == due + 1 else f"Steps {due} to {number - 1} are"
+        check, what = "steps.missing", f"{between} missing before step {number}."
+    margin.note(check, key.place, what, _line(due, unit))
     return False
 
 

@@ -10,7 +10,7 @@ import pytest
 from coach.model.flags import Section
 from coach.model.history import History
 from coach.model.quantities import Call
-from coach.session import screening
+from coach.session import screening, stopping
 from coach.session.engine import start
 from coach.session.table import Stage
 from tests.session.invented import MONDAY, asked_lately, bound, brief, day_before
@@ -279,3 +279,16 @@ def test_seven_missed_days_open_the_five_sections_and_six_do_not(
     due = set(screening.alone_by_rule(start(brief(past, later))))
     five = {section for section in Section if section is not Section.WEEKLY}
     assert (five <= due) is asked
+
+
+@pytest.mark.parametrize("code", sorted(stopping.SAY))
+def test_a_stop_that_no_sign_named_says_what_to_tell(code: str) -> None:
+    lines = stopping.stop_lines(brief(), code, "before next session", "")
+    (say,) = [line.text for line in lines if line.text.startswith("Say this: ")]
+    assert say == f'Say this: "{stopping.SAY[code]}"'
+    assert len(stopping.SAY[code].split()) < 15
+
+
+def test_after_28_days_off_the_stop_says_so() -> None:
+    away = talk(brief(History((day_before(MONDAY - timedelta(days=40)),))))
+    assert "I did no exercise for 28 days or more." in away.words

@@ -353,7 +353,7 @@ def test_a_second_session_of_a_day_has_no_throws() -> None:
 def test_a_clearance_ahead_is_told_in_plain_words() -> None:
     line = LINE._replace(cleared="2026-11-10")
     day = after_the_exercises(cleared(throwing_line=line))
-    assert "do not fit" in " ".join(one.text for turn in day.turns for one in turn.lines)
+    assert "still to come" in " ".join(one.text for turn in day.turns for one in turn.lines)
 
 
 def test_throwing_told_for_the_day_before_counts_towards_the_plans_spacing() -> None:
