@@ -282,13 +282,16 @@ def numbers(said: list[tuple[str, Value]], *facts: str) -> tuple[float, ...]:
 
 
 def moves_unsaid(book: Book, state: State) -> tuple[tuple[str, str, str], ...]:
-    """Why ladders stand elsewhere than last time, where today's list did not hold them or tell it."""
-    held = held_today(state) if state.exercises_today else (ALL,)
-    found = state.brief.standings(morning_up=state.morning_up, held=held).values()
+    """Why ladders stand elsewhere than last time, where today's list did not hold them or tell it.
+
+    At the end of a day it is no longer known whether there was a list; the ladders that were used
+    say which of the two reckonings it was.
+    """
     used = dict(ladders_used(state) if book.ladders is None else book.ladders)
     moved = [
         one.decision
-        for one in found
+        for held in (held_today(state), (ALL,))
+        for one in state.brief.standings(morning_up=state.morning_up, held=held).values()
         if one.decision.outcome in MOVED and used.get(one.exercise) == one.ladder
     ]
     entries = dict.fromkeys((d.rule, d.outcome, d.why) for d in moved)
