@@ -48,7 +48,8 @@ class ThrowDay(NamedTuple):
     """One throwing day as recorded: the step thrown (0: none), its throws, what soreness said.
 
     `row` names the row of the soreness table that decided; `rest_days` are whole days off; `state`
-    is what the next throwing day starts from; `ended_at` is an ISO instant.
+    is what the next throwing day starts from; `ended_at` is an ISO instant. `line` is the clearance
+    and the step due next, in words, so that a later plan can be held against them.
     """
 
     step: int
@@ -58,3 +59,4 @@ class ThrowDay(NamedTuple):
     rest_days: int
     state: ThrowState
     ended_at: str
+    line: str = ""

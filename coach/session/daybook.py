@@ -21,7 +21,7 @@ from coach.rules.throwing import table_of
 from coach.session.brief import Brief
 from coach.session.checking_in import THROWING_FACTS, THROWN_AS
 from coach.session.exercise import working_dose
-from coach.session.ladders import ALL
+from coach.session.ladders import ALL, throwing_words
 from coach.session.pitching import outing_from
 from coach.session.showing import dose_words
 from coach.session.state import State
@@ -331,7 +331,8 @@ def throw_day(book: Book) -> ThrowDay | None:
     ended = (book.brief.opened_at + timedelta(seconds=book.thrown_at_s)).isoformat()
     table = table_of(book.brief.plan)
     unit = table.unit if table else "throws"
-    return ThrowDay(step, int(said or 0), unit, row, rest_days, after, ended)
+    line = throwing_words(book.brief, after.planned)
+    return ThrowDay(step, int(said or 0), unit, row, rest_days, after, ended, line)
 
 
 def here_today(book: Book) -> tuple[str, ...]:

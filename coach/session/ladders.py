@@ -12,7 +12,8 @@ from typing import TYPE_CHECKING, Final, NamedTuple
 
 from coach.model.decisions import Basis, Decision, Refusal
 from coach.model.history import DayRecord, Done
-from coach.model.ladders import Drove, Ladder
+from coach.model.ladders import Drove, Ladder, ThrowDay
+from coach.model.throws import part_words
 from coach.rules import dapre, dosing, layoff
 from coach.rules.progression import (
     HARD_EFFORT,
@@ -25,6 +26,7 @@ from coach.rules.progression import (
     next_ladder,
     wants_up,
 )
+from coach.rules.throwing import table_of
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -229,6 +231,21 @@ def waiting_anew(old: Ladder, new: Ladder, decision: Decision, today: date) -> L
     axes = BY_DAYS if decision.outcome == "first step" else lowered
     moved = {**dict(old.moved), **dict.fromkeys(axes, since)}
     return new._replace(moved=tuple(sorted(moved.items())))
+
+
+def throws_begin_anew(brief: Brief, version: int, last: ThrowDay) -> bool:
+    """Whether the steps of a throwing day under `version` count no more under today's plan."""
+    return version != brief.plan.version and last.line != throwing_words(brief, last.state.planned)
+
+
+def throwing_words(brief: Brief, step: int) -> str:
+    """The clearance's day, table, class and first step, and a step of it, in words; '' for none."""
+    line, table = brief.plan.throwing_line, table_of(brief.plan)
+    if line is None or table is None or not 1 <= step <= len(table.steps):
+        return ""
+    parts = ", then ".join(part_words(part, table) for part in table.steps[step - 1].parts())
+    named = f"{line.table}, class {line.class_name}" if line.class_name else line.table
+    return f"cleared {line.cleared}, {named}, from {line.from_step}; step {step}: {parts}"
 
 
 def as_it_was(brief: Brief, station: Station, rails: Rails) -> Standing:

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Final
 
 from coach.model.decisions import Basis, Decision
 from coach.rules import phases
-from coach.session.ladders import before_today, last_recorded, rails_of
+from coach.session.ladders import before_today, last_recorded, rails_of, throws_begin_anew
 from coach.session.state import Happening
 
 if TYPE_CHECKING:
@@ -43,8 +43,21 @@ def new_version(brief: Brief) -> Decision | None:
     gone = [name for name in last_names(brief) if name not in names(brief)]
     parts = (("It changes", changed), ("New in it", new), ("No longer in it", gone))
     told = [f"{lead}: {', '.join(listed)}." for lead, listed in parts if listed]
+    told += throws_changed(brief)
     why = " ".join(["Your plan has a new version.", *(told or ["Your sets stay as they were."])])
     return Decision("plan.life", "new version", why, brief.plan.place, Basis.PLAN, "the plan")
+
+
+def throws_changed(brief: Brief) -> list[str]:
+    """That the throwing steps begin again under another clearance, or end; nothing where they go on."""
+    thrown = next((r for r in brief.history.records if r.threw is not None), None)
+    if thrown is None or thrown.threw is None:
+        return []
+    if brief.plan.throwing_line is None:
+        return ["No throws in it."]
+    if not throws_begin_anew(brief, thrown.plan_version, thrown.threw):
+        return []
+    return [f"Your throws begin at step {brief.plan.throwing_line.from_step}."]
 
 
 def names(brief: Brief) -> list[str]:

@@ -19,7 +19,7 @@ from coach.rules import throwing as rules
 from coach.rules.throwing_tables import PITCHER_CLASSES
 from coach.session import pitching, scripts
 from coach.session.checking_in import read_back
-from coach.session.ladders import gap_since
+from coach.session.ladders import gap_since, throws_begin_anew
 from coach.session.machine import follow
 from coach.session.state import Happening, State
 from coach.session.stopping import THROWING_PAIN, TWICE_DOWN, stop
@@ -71,15 +71,16 @@ def last_throw(brief: Brief) -> ThrowDay | None:
 def standing(brief: Brief, cleared: ThrowingLine) -> ThrowState:
     """Where the throwing steps stand today.
 
-    A new plan version begins at its own first step; days off lower it; never over the last step.
-    A day on which soreness allowed no throw is a day off.
+    Under a new plan version they go on where the clearance and the step due are the same, and begin
+    at its own first step where they are not. Days off lower them; never over the last step. A day
+    on which soreness allowed no throw is a day off.
     """
     with_line = [r for r in brief.history.records if r.threw is not None]
-    if not with_line or with_line[0].plan_version != brief.plan.version:
+    last = with_line[0].threw if with_line else None
+    if last is None or throws_begin_anew(brief, with_line[0].plan_version, last):
         return ThrowState(cleared.from_step)
-    state = with_line[0].threw.state if with_line[0].threw else ThrowState(cleared.from_step)
     thrown = next((r.day for r in with_line if r.threw and r.threw.step), with_line[-1].day)
-    return after_days_off(state, gap_since(brief, thrown).outcome, cleared)
+    return after_days_off(last.state, gap_since(brief, thrown).outcome, cleared)
 
 
 def after_days_off(state: ThrowState, gap: str, cleared: ThrowingLine) -> ThrowState:

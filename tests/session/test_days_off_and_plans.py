@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import timedelta
+from typing import Any
 
 import pytest
 
@@ -11,12 +12,15 @@ from coach.model.ladders import Ladder, ThrowState
 from coach.model.program import Axis
 from coach.model.quantities import Load
 from coach.rules.progression import one_back
-from coach.session.ladders import gap_of, rails_of, result_of
+from coach.session.brief import Brief
+from coach.session.ladders import gap_of, rails_of, result_of, throwing_words
+from coach.session.noting import new_version
 from coach.session.table import Stage
+from coach.session.throwing import cleared_today, standing
 from tests.session.invented import HERE, MONDAY, OUT, asked_lately, bound, brief, prescription
 from tests.session.talking import MORNING, talk
 from tests.session.test_ladders import after, climbing, opening, tops
-from tests.session.test_throwing_talk import CLEARED, after_the_exercises, cleared, threw
+from tests.session.test_throwing_talk import CLEARED, LINE, after_the_exercises, cleared, threw
 
 REACH = prescription(OUT, range=Axis(0, 0, 1, 56, 1, HERE), goes_up=("range",))
 
@@ -257,3 +261,76 @@ def test_the_day_before_a_match_brings_no_new_throwing_step(tomorrow: str, step:
     kept = day.say("no", "no", "60").record().threw
     assert kept is not None
     assert (kept.step, kept.state.planned) == (step, 3)
+
+
+# ---------------------------------------------------------------- throws under a new version
+
+
+def thrown_under(version: int, planned: int, **line: object) -> Brief:
+    """A plan's version 2 two days after throws of version 1, the steps then at `planned`."""
+    first = cleared(version=1)
+    words = throwing_words(first, planned)
+    record = threw(3, ThrowState(planned, 2, 0, 1))
+    assert record.threw is not None
+    record = record._replace(threw=record.threw._replace(line=words))
+    return cleared(record, version=version, throwing_line=LINE._replace(**line))
+
+
+def stands_at(day: Brief) -> int:
+    """The step due today."""
+    line = cleared_today(day)
+    assert line is not None
+    return standing(day, line).planned
+
+
+def test_under_a_new_version_with_the_same_clearance_the_steps_go_on() -> None:
+    assert stands_at(thrown_under(2, 3)) == 3
+    line = cleared_today(thrown_under(2, 3))
+    assert line is not None
+    assert standing(thrown_under(2, 3), line).downs_running == 1
+
+
+def test_a_step_lost_to_soreness_does_not_come_back_with_a_new_version() -> None:
+    day = thrown_under(2, 1, from_step=1)
+    assert stands_at(day) == 1
+
+
+def test_a_new_version_with_a_lower_last_step_holds_the_steps_under_it() -> None:
+    assert stands_at(thrown_under(2, 3, most_step=2)) == 2
+
+
+@pytest.mark.parametrize(
+    "other",
+    [{"cleared": "2026-11-08"}, {"from_step": 2}, {"table": "youth 8 steps"}],
+    ids=["another day", "another first step", "another table"],
+)
+def test_another_clearance_begins_at_its_own_first_step(other: dict[str, Any]) -> None:
+    day = thrown_under(2, 3, **other)
+    assert stands_at(day) == other.get("from_step", 1)
+    decision = new_version(day)
+    assert decision is not None
+    assert f"Your throws begin at step {other.get('from_step', 1)}." in decision.why
+
+
+def test_where_the_steps_go_on_a_new_version_says_nothing_of_them() -> None:
+    decision = new_version(thrown_under(2, 3))
+    assert decision is not None
+    assert "throws" not in decision.why
+
+
+def test_a_version_that_clears_no_throws_says_so() -> None:
+    day = thrown_under(2, 3)
+    bare = day.bound._replace(plan=day.plan._replace(throwing_line=None))
+    decision = new_version(Brief(bare, day.history, MONDAY))
+    assert decision is not None
+    assert "No throws in it." in decision.why
+
+
+def test_a_throwing_day_keeps_its_clearance_and_the_step_due_in_words() -> None:
+    day = after_the_exercises(cleared()).say("no", "0", "no", "no", "no", "30")
+    kept = day.record().threw
+    assert kept is not None
+    assert kept.line == (
+        "cleared 2026-11-02, adult 7 phases, from 1; step 2: "
+        "20 throws at 60 ft (18 m), on an arc, then 20 throws at 60 ft (18 m), on an arc"
+    )
