@@ -266,7 +266,7 @@ def test_the_day_before_a_match_brings_no_new_throwing_step(tomorrow: str, step:
 # ---------------------------------------------------------------- throws under a new version
 
 
-def thrown_under(version: int, planned: int, **line: object) -> Brief:
+def thrown_under(version: int, planned: int, **line: Any) -> Brief:
     """A plan's version 2 two days after throws of version 1, the steps then at `planned`."""
     first = cleared(version=1)
     words = throwing_words(first, planned)
