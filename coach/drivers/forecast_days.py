@@ -21,13 +21,13 @@ from coach.rules.throwing import table_of
 from coach.session import throwing, throws_shown
 from coach.session.brief import brief_for
 from coach.session.daybook import day_record, hold_of, keep, new_book
-from coach.session.engine import ask_of, listen, start, take
+from coach.session.engine import ask_of, listen, question_heard, start, take
 from coach.texts.scenarios import WEEKDAYS
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterable
 
-    from coach.model.heard import Question
+    from coach.model.heard import Heard, Question
     from coach.model.history import DayRecord, Hold
     from coach.model.program import Bound
     from coach.model.scenario import Course, Stretch, Typing
@@ -89,8 +89,34 @@ def _newest(pairs: Iterable[tuple[_Name, str]]) -> dict[_Name, str]:
 # ---------------------------------------------------------------- one day
 
 
+class Ears:
+    """What the session hears, kept for the next time the same words are typed in the same place.
+
+    A course types the same all weeks, and hearing is most of a forecast's time. The key is all that
+    `listen` reads; one program's phrases only, so one forecast has its own.
+    """
+
+    def __init__(self) -> None:
+        self._heard: dict[tuple[object, ...], Heard] = {}
+
+    def __call__(self, state: State, event: Typed) -> Heard:
+        """As `engine.listen`."""
+        work = state.work
+        counted = work and state.brief.stations[work.place].exercise.counted_in
+        asked = question_heard(state, event)
+        place = (asked, state.line, state.aside, state.missing, counted)
+        key = (*place, event.text, event.fact)
+        if key not in self._heard:
+            self._heard[key] = listen(state, event)
+        return self._heard[key]
+
+
 def play_day(
-    bound: Bound, history: History, opened_at: datetime, athlete: Callable[[State, Ask], Typed]
+    bound: Bound,
+    history: History,
+    opened_at: datetime,
+    athlete: Callable[[State, Ask], Typed],
+    ears: Ears,
 ) -> Played:
     """One day from its start to its end; `athlete` types at each prompt, timers run out."""
     brief = brief_for(bound, history, opened_at)
@@ -102,7 +128,7 @@ def play_day(
         ask = ask_of(state)
         at_s += ANSWER_S if ask is not None else rest_s(state)
         event = TimerEnded(at_s) if ask is None else athlete(state, ask)._replace(at_s=at_s)
-        heard = listen(state, event)
+        heard = ears(state, event) if isinstance(event, Typed) else listen(state, event)
         after = take(state, event, heard)
         if isinstance(after, Refusal):
             break
@@ -182,6 +208,7 @@ def days_of(bound: Bound, course: Course, weeks: int) -> list[Played]:
     """
     first = date.fromisoformat(bound.plan.starts)
     played: list[Played] = []
+    ears = Ears()
     for number in range(weeks * 7):
         day = first + timedelta(days=number)
         week, weekday = number // 7 + 1, WEEKDAYS[day.weekday()]
@@ -192,7 +219,7 @@ def days_of(bound: Bound, course: Course, weeks: int) -> list[Played]:
         records = tuple(one.record for one in reversed(played))
         athlete = CourseAthlete(typed_on(course, week, weekday), day)
         at = datetime.combine(day, time(18, 30), UTC)
-        played.append(play_day(bound, past(records), at, athlete))
+        played.append(play_day(bound, past(records), at, athlete, ears))
         if played[-1].hold is not None:
             break
     return played

@@ -34,6 +34,7 @@ from tests.session.invented import brief
 ROUNDS = 15
 YEARS_10 = 3_650
 COACH = str(Path(sys.executable).parent / "coach")
+PLAN = Path(__file__).resolve().parents[2] / "dialogs/steady-shoulder/plans/m-k.yaml"
 BARE_PROMPT = "from prompt_toolkit import prompt; prompt('Pain now, 0 to 10: ')"
 
 
@@ -85,6 +86,16 @@ def ten_years(place: Place) -> Figure:
         lambda: on_a_terminal(old, PROMPT_DRAWN), lambda: on_a_terminal(new, PROMPT_DRAWN), ROUNDS
     )
     return ratio("first prompt with 3,650 sessions / with none", *times, 1.3)
+
+
+def twelve_weeks(place: Place) -> Figure:
+    """A forecast of 12 weeks from start to end, with its start of Python told beside it."""
+    command = [COACH, "forecast", str(PLAN), "--weeks", "12"]
+    ours = Program(command, calm_environment(place.new))
+    nothing = Program([sys.executable, "-c", "pass"], ours.environment)
+    ours_s, floor_s = compared(lambda: whole_run(ours), lambda: whole_run(nothing), ROUNDS)
+    shown = f"{ours_s:.2f} s  ({ours_s / floor_s:.0f}x python -c pass)"
+    return Figure("forecast of 12 weeks", shown, "under 1 s", ours_s < 1)
 
 
 def peak(place: Place) -> Figure:
@@ -170,7 +181,7 @@ def synced(place: Place, typed: str) -> tuple[int, int]:
 def measures() -> list[Callable[[Place], Figure]]:
     """All that can be measured on this machine."""
     counted = [syncs_an_answer] if shutil.which("strace") else []
-    return [first_line, first_prompt, ten_years, one_answer, *counted, peak]
+    return [first_line, first_prompt, ten_years, one_answer, twelve_weeks, *counted, peak]
 
 
 def main() -> int:

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from coach.drivers.forecast_days import CourseAthlete, play_day
+from coach.drivers.forecast_days import CourseAthlete, Ears, play_day
 from coach.drivers.preview_walk import Answer, Walk, numbers_of, walked_again, walked_to
 from coach.model.history import History
 from coach.session.brief import brief_for
@@ -33,7 +33,7 @@ def test_a_walk_is_the_day_that_the_session_itself_would_make() -> None:
     walked_to(walk, "done")
     assert walk.turn.end == "done"
     bound, history, opens = walk.brief.bound, walk.brief.history, walk.brief.opened_at
-    played = play_day(bound, history, opens, CourseAthlete(walk.usual, opens.date()))
+    played = play_day(bound, history, opens, CourseAthlete(walk.usual, opens.date()), Ears())
     said = {line for shown in walk.shown for line in shown.lines}
     for done in played.record.done:
         assert any(done.exercise in line for line in said)

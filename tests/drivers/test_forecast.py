@@ -11,13 +11,14 @@ import pytest
 
 from coach.drivers.forecast import NO_PROMISE, Forecast, forecast, lanes
 from coach.drivers.forecast_course import course_for
-from coach.drivers.forecast_days import NothingTyped, days_of, past, trains_on, typed_on
+from coach.drivers.forecast_days import Ears, NothingTyped, days_of, past, trains_on, typed_on
 from coach.drivers.forecast_shown import as_json, as_lines, as_page
 from coach.journal.trouble import Trouble
 from coach.model.history import DayRecord
 from coach.model.program import Bound
 from coach.model.scenario import Course, Stretch, Typing
 from coach.reports.as_html import as_html
+from coach.session.engine import listen
 from coach.texts.doors import bound_from
 from coach.texts.scenarios import read_course
 
@@ -283,3 +284,13 @@ def test_the_past_is_summed_up_as_the_diary_does() -> None:
         journal.append(number, "typed", {}, (), at, close=one.record)
         records.insert(0, one.record)
     assert past(tuple(records)) == journal.history()
+
+
+@pytest.mark.parametrize("name", ["smooth", "flare", "short-sleep"])
+def test_what_was_heard_once_is_what_would_be_heard_each_time(
+    name: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    once = days_of(plan(), course(name), 4)
+    monkeypatch.setattr(Ears, "__call__", lambda _self, state, event: listen(state, event))
+    assert days_of(plan(), course(name), 4) == once
+    assert len(once) > 8

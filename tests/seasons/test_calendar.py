@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
-from coach.drivers.forecast_days import CourseAthlete, past, play_day, typed_on
+from coach.drivers.forecast_days import CourseAthlete, Ears, past, play_day, typed_on
 from coach.model.history import DayRecord
 from coach.model.program import Bound
 from coach.rules.layoff import days_missed
@@ -38,7 +38,7 @@ def played(first: date, *instants: datetime) -> list[DayRecord]:
     for at in instants:
         athlete = CourseAthlete(typed_on(course, 1, "Monday"), at.date())
         history = past(tuple(reversed(records)))
-        records.append(play_day(begun(first), history, at, athlete).record)
+        records.append(play_day(begun(first), history, at, athlete, Ears()).record)
     return records
 
 
