@@ -224,7 +224,8 @@ class Oracle:
         """P1, P4, P6, P13 and P14 on one step; the path's memory after it."""
         broken = list(self._signs(asked, tried, after))
         path, late = self._screen(before, asked, tried, after, path)
-        path = path._replace(alone=path.alone & self.due_alone)
+        if path.alone:
+            path = path._replace(alone=path.alone & self.due_alone)
         broken += late
         if Stage.EXERCISE in {before.stage, after.stage}:
             path, again = self._same_again(before, tried, after, path)
@@ -389,9 +390,7 @@ class Oracle:
         for one in tries:
             if one.kind == "value":
                 other = step(state, one)
-                on = (
-                    after.end or after.todo != state.todo
-                )  # the exercise was left, not only lowered
+                on = after.end or after.todo != state.todo  # it was left, not only lowered
                 if not on and not set(other.lowered) <= set(after.lowered):
                     yield Broken("P10", f"unclear at {asked.question.fact} leaves out an effect")
 

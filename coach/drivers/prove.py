@@ -19,10 +19,11 @@ from coach.drivers.promises import PROMISES
 from coach.drivers.prove_all import Whole
 from coach.drivers.prove_answers import FLAG_AT, Compared
 from coach.drivers.prove_days import openings
+from coach.drivers.prove_facts import Shared
 from coach.drivers.prove_parts import Part, part_of
 from coach.drivers.prove_search import Break
 from coach.drivers.prove_spin import Look, as_lines, as_value, look_beside
-from coach.drivers.workers import TimeIsOver, cores, done
+from coach.drivers.workers import TimeIsOver, in_chains
 from coach.model.program import Bound, Step
 from coach.rules import dapre
 from coach.rules.cut_points import cut_points, pitch_cuts
@@ -36,6 +37,7 @@ GIVEN = (
     "tried on one day for each list that a day allows; sets told of a break lead where the sets "
     "themselves lead; one warning sign stands for all; a diary in which no step up was earned"
 )
+CHAINS = 2
 EVERY_S = 5.0  # seconds between two lines of progress
 LAST_WORDS_S = 30.0  # what a search that was cut short may still take to say what it met
 
@@ -138,7 +140,7 @@ def progress_to(write: Callable[[str], object]) -> Callable[[Whole], None]:
             return
         last[0] = time.monotonic()
         write(
-            f"{whole.names[0]}: {len(whole.places)} places, {len(whole.days)} days, "
+            f"{whole.name}: {len(whole.places)} places, {len(whole.days)} days, "
             f"{whole.calls} answers, {len(whole.todo)} places to go\n"
         )
 
@@ -146,16 +148,23 @@ def progress_to(write: Callable[[str], object]) -> Callable[[Whole], None]:
 
 
 def prove(bound: Bound, options: Options, progress: Callable[[Whole], None]) -> Report:
-    """Search every kind of day, on every core; an interruption gives what is known so far."""
+    """Search every kind of day in two chains; an interruption gives what is known so far.
+
+    Two, whatever the machine, so that the figures are the same on every one: a chain's later days
+    take over what its earlier ones have shown.
+    """
     began = time.monotonic()
     first, every = options.shard
     days = openings(bound)[first - 1 :: every]
     until = began + options.seconds if options.seconds else None
     parts: list[tuple[int, Part]] = []
+    shared = [Shared() for _chain in range(CHAINS)]
     with contextlib.suppress(KeyboardInterrupt, TimeIsOver):
         late = until + LAST_WORDS_S if until is not None else None
-        for one in done(
-            lambda number: part_of(days[number], until, progress), len(days), cores(), late
+        for one in in_chains(
+            lambda number: part_of(days[number], shared[number % CHAINS], until, progress),
+            [range(start, len(days), CHAINS) for start in range(CHAINS)],
+            late,
         ):
             parts.append(one)  # noqa: PERF402  what is there stays when a look is cut short
     found = [part for _number, part in sorted(parts, key=lambda one: one[0])]

@@ -10,10 +10,9 @@ import heapq
 from collections.abc import Callable, Iterable, Iterator
 from typing import Any
 
-from coach.drivers.promises import Broken, Oracle, Path
-from coach.drivers.prove_answers import ONWARD, Answers, Compared, Number, Try
+from coach.drivers.promises import Broken, Path
+from coach.drivers.prove_answers import ONWARD, Compared, Number, Try
 from coach.drivers.prove_boxes import (
-    AFTER_THE_WORK,
     ALLOWS,
     ASIDE_AT,
     DAY_AT,
@@ -23,9 +22,7 @@ from coach.drivers.prove_boxes import (
     NO_PROMPT,
     NOTHING_KEPT,
     SIDE_TALKS,
-    WORK_TO_COME,
     Box,
-    Kept,
     Known,
     Led,
     Place,
@@ -35,6 +32,7 @@ from coach.drivers.prove_boxes import (
     asked_once_more,
     goes_on_at,
     grown,
+    inside,
     joined,
     kind_of_place,
     live_bits,
@@ -44,18 +42,16 @@ from coach.drivers.prove_boxes import (
     side_talk,
     used_up,
 )
-from coach.drivers.prove_facts import Days
+from coach.drivers.prove_facts import ROW_AT, Days, Row, Shared, led_to
 from coach.drivers.prove_search import tries_at
 from coach.drivers.prove_watch import (
     DAY,
-    NO_WORK_FACTS,
     TALK,
-    WORK_FACTS,
+    WatchedOracle,
     WatchedState,
     place_of,
     raw_facts,
     read,
-    written_by,
 )
 from coach.model.turns import Ask
 from coach.session.brief import Brief
@@ -65,29 +61,34 @@ from coach.session.table import Stage
 
 
 class Whole(Days):
-    """The search over all openings."""
+    """The search over one opening: all its days at once."""
 
-    def __init__(self, openings: list[tuple[str, Brief]], *, most: int = 250_000) -> None:
-        """`openings` pairs a name with the brief of a day; they share one program and plan."""
-        super().__init__(openings)
-        self.oracles = [Oracle(brief) for brief in self.briefs]
-        shared: set[object] = set()
-        for oracle in self.oracles:
-            oracle.reasons_seen = shared
-        self.answers = Answers()
+    def __init__(
+        self, opening: tuple[str, Brief], shared: Shared | None = None, *, most: int = 250_000
+    ) -> None:
+        """`opening` is a name and the brief of a day.
+
+        `shared` holds the steps of earlier openings of the same program and plan.
+        """
+        self.shared = shared or Shared()
+        super().__init__(opening, self.shared.brief_values)
+        self.oracle = WatchedOracle(self.brief)
+        self.oracle.reasons_seen = self.shared.reasons_seen
+        self.answers = self.shared.answers
         self.most = most
         self.places: list[Place] = []
         self.number: dict[tuple[Any, ...], int] = {}
         self.todo: list[tuple[tuple[int, ...], int]] = []
-        self.broken: dict[tuple[str, str], tuple[int, Try | None, int]] = {}
-        self.said: set[Any] = set()
+        self.broken: dict[tuple[str, str], tuple[int, Try | None]] = {}
+        self.said = self.shared.said
         self.calls = self.turns = 0
         self.on_progress: Callable[[Whole], None] = lambda _: None
         self.events: set[Any] = set()
         self.side_talks: dict[Any, int] = {}
-        self.side_talks_seen: set[Any] = set()
+        self.opened: dict[Any, tuple[State, Path, frozenset[str]]] = {}
+        self.side_talks_seen: dict[Any, Any] = {}
         self.compared: set[Compared] = set()
-        self.live = live_bits(self.briefs[0])
+        self.live = live_bits(opening[1])
 
     # ------------------------------------------------------------ one step, for many days
 
@@ -106,8 +107,11 @@ class Whole(Days):
             box = self.feasible(boxes.pop())
             if box.empty():
                 continue
-            seen = self.match(known, numbers, box) or self.ran(place, known, numbers, box, run)
-            for fact, value in zip(seen.facts, seen.values, strict=True):
+            row = self.row(box)
+            seen = self.match(known, numbers, row)
+            if seen is None:
+                seen = self.ran(place, known, numbers, box, row, run)
+            for fact, value in seen.facts:
                 box, rest = self.part(box, fact, value)
                 if not rest.empty():
                     boxes.append(rest)
@@ -119,29 +123,35 @@ class Whole(Days):
         known: Known,
         numbers: dict[str, float],
         box: Box,
+        row: Row,
         run: Callable[[WatchedState, Box], Any],
     ) -> Seen:
         """Run a step for the box's representative and keep what it read and compared."""
-        state = self.representative(place, box)
+        state = self.representative(place, row)
         log = self.answers.log
         log.clear()
         read.clear()
         result = run(state, box)
-        found = self.facts_read(state, place.key[0], box)
+        if isinstance(result, tuple) and not isinstance(result, Prompt):
+            result = tuple([self.shared.leds.setdefault(led, led) for led in result])
+        facts, of_brief = self.facts_read(state, place.key[0], row)
         self.compared |= log
         if "pain in set" in numbers:
-            log.add(Compared("pain in set", "over", self.briefs[0].plan.pain.in_exercise))
+            log.add(Compared("pain in set", "over", self.brief.plain.plan.pain.in_exercise))
         cuts = tuple(
             (c.fact, c.side, c.number, above(numbers[c.fact], c)) for c in log if c.fact in numbers
         )
-        seen = Seen(tuple(f for f, _ in found), tuple(v for _, v in found), cuts, result)
-        known.setdefault(seen.facts, {}).setdefault(seen.values, []).append(seen)
+        seen = Seen(facts, cuts, result)
+        names = (tuple([name for name, _value in facts]), of_brief)
+        values = (*[value for _name, value in facts], *map(self.brief_part, of_brief))
+        known.setdefault(names, {}).setdefault(values, []).append(seen)
         return seen
 
-    def match(self, known: Known, numbers: dict[str, float], box: Box) -> Seen | None:
+    def match(self, known: Known, numbers: dict[str, float], row: Row) -> Seen | None:
         """A step that already ran for such a day and for numbers on the same sides of every cut."""
-        for facts, by_values in known.items():
-            for seen in by_values.get(tuple(self.value_in(box, fact) for fact in facts), ()):
+        for (facts, of_brief), by_values in known.items():
+            values = (*[row[ROW_AT[fact]] for fact in facts], *map(self.brief_part, of_brief))
+            for seen in by_values.get(values, ()):
                 if same_sides(seen, numbers):
                     return seen
         return None
@@ -150,12 +160,11 @@ class Whole(Days):
 
     def run(self) -> None:
         """Visit everything."""
-        for number, brief in enumerate(self.briefs):
-            state = start(brief)
-            self.keep_broken(self.oracles[number].at_start(state), -1, None, 1 << number)
-            facts = self.day(number, raw_facts(state, DAY))
-            box = Box(1 << facts, FIRST_TALK, frozenset((NOTHING_KEPT,)))
-            self.arrive(place_of(state), Path(), box)
+        state = start(self.brief)
+        self.keep_broken(self.oracle.at_start(state), -1, None)
+        day = self.day(raw_facts(state, DAY))
+        box = Box(1 << day, FIRST_TALK, frozenset((NOTHING_KEPT,)))
+        self.arrive(place_of(state), Path(), box)
         while self.todo:
             _rank, number = heapq.heappop(self.todo)
             place = self.places[number]
@@ -174,7 +183,7 @@ class Whole(Days):
         number = self.number.get((key, path))
         if number is None:
             number = self.number[key, path] = len(self.places)
-            place = Place(number, key, path)
+            place = Place(number, key, path, self.shared.steps.setdefault((key, path), {}))
             self.places.append(place)
             if came is not None:
                 place.parent, place.prompt, place.tried = came
@@ -189,13 +198,12 @@ class Whole(Days):
 
     def visit(self, place: Place, box: Box) -> None:
         """Show a place to new days, check it, and take every answer."""
+        self.opened.clear()
         if goes_on_at(place.key):
             self.go_on(place, box)
             return
         alike: dict[Any, tuple[Prompt, list[Box]]] = {}
-        for part, seen in self.cases(
-            place, "prompt", {}, box, lambda s, b: self.prompt(place, s, b)
-        ):
+        for part, seen in self.cases(place, "prompt", {}, box, lambda s, _b: self.prompt(place, s)):
             prompt: Prompt = seen.result
             mark = (prompt.asked, tuple(tried.words for tried in prompt.tries))
             alike.setdefault(mark, (prompt, []))[1].append(part)
@@ -210,17 +218,17 @@ class Whole(Days):
         for part, seen in self.cases(
             place, "onward", {}, box, lambda s, b: self.one_on(place, s, b)
         ):
-            self.lead(place, part, NO_PROMPT, ONWARD, seen.result)
+            for led in seen.result:
+                self.lead(place, part, NO_PROMPT, ONWARD, led)
 
-    def one_on(self, place: Place, state: WatchedState, box: Box) -> Led:
+    def one_on(self, place: Place, state: WatchedState, box: Box) -> tuple[Led]:
         """A step without an answer on one day, checked."""
-        oracle = self.oracles[state.brief.number]  # type: ignore[attr-defined]
         self.calls += 1
         after = one_on(state._replace(told=(), happened=()))
-        path, broken = oracle.on_step(state, None, ONWARD, after, self.path_of(place, box))
-        self.keep_broken(broken, place.number, ONWARD, box.days)
-        self.what_was_said(place, oracle, after, ONWARD, box)
-        return self.led(state, after, path)
+        path, broken = self.oracle.on_step(state, None, ONWARD, after, self.path_of(place, box))
+        self.keep_broken(broken, place.number, ONWARD)
+        self.what_was_said(place, after, ONWARD)
+        return (led_to(state, after, path),)
 
     def answer(
         self,
@@ -237,6 +245,8 @@ class Whole(Days):
         """
         if tried.kind in SIDE_TALKS:
             box = self.days_for_side_talk(place, tried, box)
+            if not box.days:
+                return
         values: tuple[tuple[str, Any], ...] = tried.heard.values
         for one in tried.then:
             values = (*values, *one.heard.values)
@@ -253,9 +263,18 @@ class Whole(Days):
         ):
             steps.append(seen)
             for led in seen.result:
-                self.lead(place, part, prompt, tried, led)
+                if not self.is_known_talk(place, led):
+                    self.lead(place, part, prompt, tried, led)
         if numbers and steps:
             before.append(steps)
+
+    def is_known_talk(self, place: Place, led: Led) -> bool:
+        """Whether a short talk opens of which the first of its kind is searched already."""
+        if not led.key[ASIDE_AT] or place.key[ASIDE_AT]:
+            return False
+        opened_at = (place.number, led.key)
+        first: tuple[int, Any] = self.side_talks_seen.setdefault(side_talk(led.key), opened_at)
+        return first != opened_at
 
     def days_for_side_talk(self, place: Place, tried: Try, box: Box) -> Box:
         """A correction, gear or a break is tried on every day at one prompt of each kind, and in
@@ -286,14 +305,13 @@ class Whole(Days):
                 kept |= low
         return kept
 
-    def prompt(self, place: Place, state: WatchedState, box: Box) -> Prompt:
+    def prompt(self, place: Place, state: WatchedState) -> Prompt:
         """What one day shows at a place, checked."""
         self.turns += 1
-        oracle = self.oracles[state.brief.number]  # type: ignore[attr-defined]
         shown = turn(state)
-        self.keep_broken(oracle.on_turn(state, shown), place.number, None, box.days)
+        self.keep_broken(self.oracle.on_turn(state, shown), place.number, None)
         kept = set(read)
-        self.keep_broken(oracle.reasons(state, shown), place.number, None, box.days)
+        self.keep_broken(self.oracle.reasons(state, shown), place.number, None)
         read.clear()
         read.update(kept)
         if state.end:
@@ -301,24 +319,22 @@ class Whole(Days):
         asked = ask_of(state)
         plain = tries_at(state, asked, shown, self.answers)
         tries = tuple(one for tried in plain for one in self.by_fact(state, tried))
-        self.at_prompt(place, oracle, state, asked, tries, box)
+        self.at_prompt(place, state, asked, tries)
         return Prompt(shown, asked, tries)
 
     def at_prompt(
         self,
         place: Place,
-        oracle: Oracle,
         state: State,
         asked: Ask | None,
         tries: tuple[Try, ...],
-        box: Box,
     ) -> None:
         """P8 and P10 once for each question of a place; what that reads is not the prompt's."""
         if asked in place.asked:
             return
         place.asked.append(asked)
         kept = set(read)
-        self.keep_broken(oracle.at_prompt(state, asked, tries), place.number, None, box.days)
+        self.keep_broken(self.oracle.at_prompt(state, asked, tries), place.number, None)
         read.clear()
         read.update(kept)
 
@@ -345,32 +361,28 @@ class Whole(Days):
         self, place: Place, state: WatchedState, box: Box, prompt: Prompt, tried: Try
     ) -> tuple[Led, ...]:
         """One answer on one day, checked; a side talk it opens is gone through to its ends."""
-        oracle = self.oracles[state.brief.number]  # type: ignore[attr-defined]
         path = self.path_of(place, box)
-        after, path = self.taken(place, oracle, state, prompt.asked, tried, path, box)
+        after, path = self.taken_once(place, state, prompt.asked, tried, path)
         if not after.aside or state.aside:
-            return (self.at_a_prompt(place, oracle, state, after, path, tried, box, 1),)
-        kind = side_talk(after)
-        first = kind not in self.side_talks_seen
-        self.side_talks_seen.add(kind)
-        found = {self.led(state, after, path): None} if first else {}
-        for one in tried.then:
-            after, path = self.taken(place, oracle, after, ask_of(after), one, path, box)
+            return (self.at_a_prompt(place, state, after, path, tried, 1),)
+        found = {led_to(state, after, path): None}
+        for one in tried.then[:-1]:
+            after, path = self.taken_once(place, after, ask_of(after), one, path)
+        for one in tried.then[-1:]:
+            after, path = self.taken(place, after, ask_of(after), one, path)
         if not after.aside:
-            found[self.at_a_prompt(place, oracle, state, after, path, tried, box, 1)] = None
-        for end, way, answers in self.ends(place, oracle, after, path, box, 0):
-            found[self.at_a_prompt(place, oracle, state, end, way, tried, box, answers)] = None
+            found[self.at_a_prompt(place, state, after, path, tried, 1)] = None
+        for end, way, answers in self.ends(place, after, path, 0):
+            found[self.at_a_prompt(place, state, end, way, tried, answers)] = None
         return tuple(found)
 
     def at_a_prompt(
         self,
         place: Place,
-        oracle: Oracle,
         before: State,
         after: State,
         path: Path,
         tried: Try,
-        box: Box,
         answers: int,
     ) -> Led:
         """Where a step led; a correction, gear or a break, tried on few days, goes on at once.
@@ -380,41 +392,56 @@ class Whole(Days):
         while (tried.kind in SIDE_TALKS or before.aside) and goes_on(after):
             self.calls += 1
             on = one_on(after)
-            path, broken = oracle.on_step(after, None, ONWARD, on, path)
-            self.keep_broken(broken, place.number, tried, box.days)
-            self.what_was_said(place, oracle, on, tried, box)
+            path, broken = self.oracle.on_step(after, None, ONWARD, on, path)
+            self.keep_broken(broken, place.number, tried)
+            self.what_was_said(place, on, tried)
             after = on
-        led = self.led(before, after, path)._replace(
+        led = led_to(before, after, path)._replace(
             answers=answers, once_more=asked_once_more(before, after)
         )
         back = led.key == place.key and place.path == led.path and ask_of(before) is not None
         if back and tried.kind in FORWARD and not used_up(before, after):
             words = f"a session can go round at {place.key[0].value}"
-            self.keep_broken((Broken("P7", words),), place.number, tried, box.days)
+            self.keep_broken((Broken("P7", words),), place.number, tried)
         return led
+
+    def taken_once(
+        self, place: Place, state: State, asked: Ask | None, tried: Try, path: Path
+    ) -> tuple[State, Path]:
+        """As `taken`; the words that open a correction are the same for each of its new values."""
+        if tried.kind != "fix" and not state.aside:
+            return self.taken(place, state, asked, tried, path)
+        key = (state, tried.kind if tried.then else tried.words, path)
+        known = self.opened.get(key)
+        if known is None:
+            before = set(read)
+            read.clear()
+            after = self.taken(place, state, asked, tried, path)
+            known = self.opened[key] = (*after, frozenset(read))
+            read.update(before)
+        read.update(known[2])
+        return known[:2]
 
     def taken(
         self,
         place: Place,
-        oracle: Oracle,
         state: State,
         asked: Ask | None,
         tried: Try,
         path: Path,
-        box: Box,
     ) -> tuple[State, Path]:
         """The state after one answer, checked."""
         self.calls += 1
         after = take_one(state, tried.event, tried.heard)
         if not isinstance(after, State):
             raise TypeError(after.why)
-        path, broken = oracle.on_step(state, asked, tried, after, path)
-        self.keep_broken(broken, place.number, tried, box.days)
-        self.what_was_said(place, oracle, after, tried, box)
+        path, broken = self.oracle.on_step(state, asked, tried, after, path)
+        self.keep_broken(broken, place.number, tried)
+        self.what_was_said(place, after, tried)
         return after, path
 
     def ends(
-        self, place: Place, oracle: Oracle, state: State, path: Path, box: Box, deep: int
+        self, place: Place, state: State, path: Path, deep: int
     ) -> Iterator[tuple[State, Path, int]]:
         """Every way out of a short talk by its answers, with their number.
 
@@ -424,24 +451,22 @@ class Whole(Days):
         if asked is None or deep > DEEPEST:
             return
         for tried in self.one_of_each(asked, state):
-            after, way = self.taken(place, oracle, state, asked, tried, path, box)
+            after, way = self.taken(place, state, asked, tried, path)
             if set_further_on(state, after):  # its own place is searched; here one answer each
-                yield (*self.calmly_on(place, oracle, after, way, box), deep + 2)
+                yield (*self.calmly_on(place, after, way), deep + 2)
             elif after.aside and not after.end:
-                yield from self.ends(place, oracle, after, way, box, deep + 1)
+                yield from self.ends(place, after, way, deep + 1)
             else:
                 yield after, way, deep + 2
 
-    def calmly_on(
-        self, place: Place, oracle: Oracle, state: State, path: Path, box: Box
-    ) -> tuple[State, Path]:
+    def calmly_on(self, place: Place, state: State, path: Path) -> tuple[State, Path]:
         """The end of a short talk by the first answer to each of its questions."""
         while state.aside and not state.end:
             asked = ask_of(state)
             if asked is None:
                 break
             tried = next(iter(self.answers.to(asked.question, state)))
-            state, path = self.taken(place, oracle, state, asked, tried, path, box)
+            state, path = self.taken(place, state, asked, tried, path)
         return state, path
 
     def one_of_each(self, asked: Ask, state: State) -> Iterator[Try]:
@@ -456,7 +481,7 @@ class Whole(Days):
                 log.clear()
                 yield tried
                 if tried.values[0][0] == "pain in set":  # the promise's own cut joins the rules'
-                    log.add(Compared("pain in set", "over", self.briefs[0].plan.pain.in_exercise))
+                    log.add(Compared("pain in set", "over", self.brief.plain.plan.pain.in_exercise))
                 known = [(cut, above(value, cut)) for cut in log]
                 before |= log
                 continue
@@ -464,9 +489,7 @@ class Whole(Days):
             before |= log
         log |= before
 
-    def what_was_said(
-        self, place: Place, oracle: Oracle, after: State, tried: Try, box: Box
-    ) -> None:
+    def what_was_said(self, place: Place, after: State, tried: Try) -> None:
         """P11 and P12 on words and reasons that no earlier step said at such a prompt."""
         raw = raw_facts(after, ("told", "reasons", "repeat", "stage", "aside", "happened"))
         told, reasons, repeat, stage, aside, happened = raw
@@ -478,43 +501,31 @@ class Whole(Days):
             self.turns += 1
             kept = set(read)
             shown = turn(after)
-            self.keep_broken(oracle.on_turn(after, shown), place.number, tried, box.days)
-            self.keep_broken(oracle.reasons(after, shown), place.number, tried, box.days)
+            self.keep_broken(self.oracle.on_turn(after, shown), place.number, tried)
+            self.keep_broken(self.oracle.reasons(after, shown), place.number, tried)
             read.clear()
             read.update(kept)
 
-    def led(self, before: State, after: State, path: Path) -> Led:
-        """Where a step led, as facts that hold for all days that agree on what it read."""
-        written = written_by(after)
-        key = place_of(after)
-        set_now = tuple(name for name in DAY if name in written)
-        day: tuple[tuple[str, Any], ...] = tuple(
-            zip(set_now, raw_facts(after, set_now), strict=True)
-        )
-        if key[0] not in WORK_TO_COME:
-            day = tuple(pair for pair in day if pair[0] not in AFTER_THE_WORK)
-            day += tuple(AFTER_THE_WORK.items())
-        said_now = tuple(name for name in TALK if name in written)
-        talk = tuple(zip(said_now, raw_facts(after, said_now), strict=True))
-        if key[0] is not Stage.EXERCISE:
-            talk = (*(p for p in talk if p[0] not in WORK_FACTS), *NO_WORK_FACTS.items())
-        kept: Kept | None = None
-        if key[0] is Stage.EXERCISE:
-            kept = NOTHING_KEPT
-            if before.stage is not Stage.EXERCISE and "work" not in written:
-                read.add("work")  # what waited is where the talk goes on
-        else:
-            if before.stage is Stage.EXERCISE or "work" in written:
-                work = raw_facts(after, ("work",))[0]
-                kept = NOTHING_KEPT
-                if work is not None:  # all of it waits, and goes with this rest of the list
-                    read.update(WORK_FACTS, ("todo",))
-                    kept = Kept(work, path.over, path.holds, raw_facts(after, ("todo",))[0])
-            path = path._replace(over=(), holds=0)
-        return Led(key, path, day, talk, kept)
-
     def lead(self, place: Place, box: Box, prompt: Prompt, tried: Try, led: Led) -> None:
-        """Carry the days of a box along a step."""
+        """Carry the days of a box along a step; what was carried along it before is no news."""
+        known = place.led.get(id(led))
+        if known is None:
+            if led.kept is not None:
+                self.kept_at.setdefault(led.kept, len(self.kept_at))
+            to = self.carry(place, box, prompt, tried, led)
+            place.led[id(led)] = (to, box)
+        elif inside(box, known[1]):
+            to = known[0]
+        else:
+            to = self.carry(place, box, prompt, tried, led)
+            place.led[id(led)] = (to, joined([known[1], box]))
+        typed_over_a_timer = prompt.asked is None and tried.kind in {"unclear", "maybe"}
+        kind = "over a timer" if typed_over_a_timer else tried.kind
+        kind = "once more" if led.once_more and kind in FORWARD else kind
+        place.after.add((to, kind, led.answers))
+
+    def carry(self, place: Place, box: Box, prompt: Prompt, tried: Try, led: Led) -> int:
+        """The place where a step leads, with the days of a box as they are after it."""
         days = box.days
         if led.key[ASIDE_AT]:  # the first of its kind, kept for its own prompts: one day is enough
             days &= -days
@@ -526,11 +537,7 @@ class Whole(Days):
             talk = (*talk[:at], frozenset((value,)), *talk[at + 1 :])
         kept = box.kept if led.kept is None else frozenset((led.kept,))
         name = prompt.asked.name if prompt.asked else "rest"
-        to = self.arrive(led.key, led.path, Box(days, talk, kept), (place.number, name, tried))
-        typed_over_a_timer = prompt.asked is None and tried.kind in {"unclear", "maybe"}
-        kind = "over a timer" if typed_over_a_timer else tried.kind
-        kind = "once more" if led.once_more and kind in FORWARD else kind
-        place.after.add((to, kind, led.answers))
+        return self.arrive(led.key, led.path, Box(days, talk, kept), (place.number, name, tried))
 
     def situations(self) -> int:
         """Places times the days and facts of talk they were met with (at most too many)."""
@@ -544,9 +551,7 @@ class Whole(Days):
 
     # ------------------------------------------------------------ what was broken
 
-    def keep_broken(
-        self, broken: Iterable[Broken], place: int, tried: Try | None, days: int
-    ) -> None:
+    def keep_broken(self, broken: Iterable[Broken], place: int, tried: Try | None) -> None:
         """Keep the first place of each break."""
         for one in broken:
-            self.broken.setdefault((one.promise, one.words), (place, tried, days))
+            self.broken.setdefault((one.promise, one.words), (place, tried))

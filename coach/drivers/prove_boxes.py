@@ -16,7 +16,7 @@ from coach.session.state import State
 from coach.session.table import Stage
 
 _ORDER = {stage: number for number, stage in enumerate(Stage)}
-DAY_AT = {name: number for number, name in enumerate(DAY, 1)}
+DAY_AT = {name: number for number, name in enumerate(DAY)}
 # Unclear safety answers so far: taken as any number from the start on, so that none is left out.
 ANY_DOUBTS = frozenset((0, 1, 2))
 FIRST_TALK = tuple(
@@ -47,6 +47,7 @@ WORK_TO_COME = frozenset(
 FORWARD = frozenset({"onward", "value", "unclear", "maybe", "timer", "stop", "sign"})
 DEEPEST = 9  # answers in one short talk; more would be a fault
 ASIDE_AT = PLACE.index("aside")
+_SIDE_TALK_AT = tuple(PLACE.index(name) for name in ("aside", "sign", "fixing", "since"))
 _PHASES = ("before", "set", "ready", "hold", "report", "rest", "recheck")
 
 
@@ -79,13 +80,13 @@ class Box(NamedTuple):
 class Seen(NamedTuple):
     """One step as it ran: what it read, how it compared what was typed, and where it led."""
 
-    facts: tuple[str, ...]
-    values: tuple[Any, ...]
+    facts: tuple[tuple[str, Any], ...]
     cuts: tuple[tuple[str, str, float, bool], ...]
     result: Any
 
 
-Known = dict[tuple[str, ...], dict[tuple[Any, ...], list[Seen]]]
+# Steps as they ran: by the names of the facts they read and of parts of the brief, then by values.
+Known = dict[tuple[tuple[str, ...], tuple[str, ...]], dict[tuple[Any, ...], list[Seen]]]
 
 
 class Place:
@@ -96,6 +97,7 @@ class Place:
         "asked",
         "box",
         "key",
+        "led",
         "new",
         "number",
         "parent",
@@ -112,15 +114,18 @@ class Place:
         names = tuple(at["missing"])
         return (*names, f"screen {at['section'].split(' ')[-1]}", *at["since"])
 
-    def __init__(self, number: int, key: tuple[Any, ...], path: Path) -> None:
-        """`key` is the place; `path` what promises remember of the way."""
+    def __init__(
+        self, number: int, key: tuple[Any, ...], path: Path, seen: dict[Any, Known]
+    ) -> None:
+        """`key` is the place; `path` what promises remember of the way; `seen` its known steps."""
         self.number, self.key, self.path = number, key, path
         self.box = Box(0, tuple(frozenset() for _ in TALK), frozenset())
         self.new: list[Box] = []
-        self.seen: dict[Any, Known] = {}
+        self.seen = seen
         self.parent = -1
         self.prompt = ""
         self.tried: Try | None = None
+        self.led: dict[int, tuple[int, Box]] = {}  # what each step carried, and where to
         self.after: set[tuple[int, str, int]] = set()  # where to, by what, in how many answers
         self.asked: list[Ask | None] = []
 
@@ -167,9 +172,9 @@ def goes_on_at(key: tuple[Any, ...]) -> bool:
     return key[0] is not Stage.SCREEN or at["onward"][0] == "return"
 
 
-def side_talk(state: State) -> tuple[Any, ...]:
+def side_talk(key: tuple[Any, ...]) -> tuple[Any, ...]:
     """Short talks that are alike, whatever lies under them."""
-    return (state.stage, state.aside, state.sign, state.fixing, state.since)
+    return (key[0], *(key[at] for at in _SIDE_TALK_AT))
 
 
 def asked_once_more(before: State, after: State) -> bool:
@@ -202,10 +207,18 @@ def above(number: float, cut: Compared) -> bool:
 
 def same_sides(seen: Seen, numbers: dict[str, float]) -> bool:
     """Whether numbers lie on the same sides of all that a step compared."""
-    return all(
-        (numbers[fact] > cut if side == "over" else numbers[fact] >= cut) is truth
-        for fact, side, cut, truth in seen.cuts
-    )
+    for fact, side, cut, truth in seen.cuts:
+        number = numbers[fact]
+        if (number > cut if side == "over" else number >= cut) is not truth:
+            return False
+    return True
+
+
+def inside(box: Box, other: Box) -> bool:
+    """Whether a box holds nothing that the other does not."""
+    if box.days & ~other.days or not box.kept <= other.kept:
+        return False
+    return all(map(frozenset.issubset, box.talk, other.talk))
 
 
 def joined(boxes: list[Box]) -> Box:

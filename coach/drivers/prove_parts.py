@@ -7,6 +7,7 @@ was cut short says so and shows nothing but the breaks it met.
 from __future__ import annotations
 
 import contextlib
+import gc
 import resource
 import time
 from collections.abc import Callable, Iterable
@@ -15,6 +16,7 @@ from typing import Any, NamedTuple
 from coach.drivers.prove_all import Whole
 from coach.drivers.prove_answers import Compared
 from coach.drivers.prove_ends import longest, most_before_first_set, rounds
+from coach.drivers.prove_facts import Shared
 from coach.drivers.prove_search import Break, Search
 from coach.session.brief import Brief
 
@@ -41,10 +43,16 @@ class Part(NamedTuple):
 
 
 def part_of(
-    opening: tuple[str, Brief], until: float | None, progress: Callable[[Whole], None]
+    opening: tuple[str, Brief],
+    shared: Shared,
+    until: float | None,
+    progress: Callable[[Whole], None],
 ) -> Part:
-    """Search one kind of day; `until` is an instant of `time.monotonic` (None: no end)."""
-    whole = Whole([opening])
+    """Search one kind of day; `until` is an instant of `time.monotonic` (None: no end).
+
+    `shared` holds the steps of the kinds of day that were searched before it.
+    """
+    whole = Whole(opening, shared)
 
     def watch(at: Whole) -> None:
         progress(at)
@@ -53,9 +61,11 @@ def part_of(
 
     whole.on_progress = watch
     finished = False
+    gc.disable()  # what a search keeps holds no circles
     with contextlib.suppress(KeyboardInterrupt, OverflowError):
         whole.run()
         finished = True
+    gc.enable()
     circle = rounds(whole) if finished else ""
     counted = finished and not circle
     return Part(
@@ -78,16 +88,13 @@ def part_of(
 
 def shortest_breaks(whole: Whole) -> Iterable[Break]:
     """For each break the shortest conversation of one day that shows it."""
-    for (promise, words), (place, tried, days) in whole.broken.items():
-        brief = whole.days[(days & -days).bit_length() - 1][0] if days else 0
-        flat = Search(whole.briefs[brief].plain, most=FLAT_AT_MOST)
+    for (promise, words), (place, tried) in whole.broken.items():
+        flat = Search(whole.brief.plain, most=FLAT_AT_MOST)
         flat.until = (promise, words)
         with contextlib.suppress(OverflowError):
             flat.run()
         found = flat.broken.get((promise, words))
-        yield (found or Break(promise, words, way_to(whole, place, tried)))._replace(
-            day=whole.names[brief]
-        )
+        yield (found or Break(promise, words, way_to(whole, place, tried)))._replace(day=whole.name)
 
 
 def way_to(whole: Whole, place: int, tried: Any) -> tuple[tuple[str, str], ...]:  # noqa: ANN401

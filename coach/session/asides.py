@@ -322,7 +322,8 @@ def work_made_less(state: State, work: Work) -> State:
             training.exercise_done(state, exercise.Result("left"))._replace(told=told)
         )
     sets = max(min(work.dose.sets, dose_today(state, work.place).sets), work.set_number)
-    work = exercise.with_loads(work._replace(dose=work.dose._replace(sets=sets)), loads_here(state))
+    work = work._replace(dose=work.dose._replace(sets=sets))
+    work = exercise.with_loads(work, loads_here(state)) if work.table else work
     if work.phase in {"rest", "recheck"} and work.set_number >= sets:  # its last set is behind
         done = exercise.Result(exercise.how_it_went(work))
         return training.next_exercise(training.exercise_done(state._replace(work=work), done))
@@ -342,7 +343,7 @@ def fixed_pain_in_set(state: State, value: str | float | tuple[str, ...]) -> Sta
         state.brief.plan.pain,
         no_room,
         last_set=True,
-        exercises_left_early=work.others_left,
+        exercises_left_early=state.left_early,
     )
     if decision.outcome == "go on":
         return state._replace(told=(Line("say", "Changed."),))
@@ -427,7 +428,7 @@ def pain_after_break(state: State, value: float) -> State:
     work = state.work
     if work is None:
         return state._replace(onward=("less", "back"))
-    decision = pain_rules.before_changed_set(value, state.brief.plan.pain, work.others_left)
+    decision = pain_rules.before_changed_set(value, state.brief.plan.pain, state.left_early)
     if decision.outcome == "go on":
         return state._replace(onward=("less", "back"))
     told = (*state.told, Line("say", decision.why))

@@ -13,10 +13,14 @@ from coach.hearing import BUILT_IN, with_phrases
 from coach.model.flags import Group
 from coach.model.history import DayRecord, History
 from coach.model.program import Bound, Exercise, Prescription, Script, Step, Test
+from coach.rules import readiness
 from coach.rules.pain import usual
 from coach.rules.red_flags import Person, person_from
 from coach.session.ladders import Standing, something_wants_up, standings
 from coach.session.moments import MOMENTS, lay_out
+
+NEVER_WORKED = 10**6  # days: nothing was done that an ache could come from
+_KNOWN_AT_A_SET = frozenset({"set", "sets left"})  # by the coach itself, at the end of each
 
 
 class Station(NamedTuple):
@@ -32,6 +36,7 @@ class Brief:
     __slots__ = (
         "_standings",
         "about_a_set",
+        "about_one_set",
         "age",
         "apart_days",
         "bound",
@@ -39,6 +44,7 @@ class Brief:
         "first_day",
         "first_truth",
         "history",
+        "idle_days",
         "items",
         "last",
         "lexicon",
@@ -48,14 +54,17 @@ class Brief:
         "phase_count",
         "plan",
         "program",
+        "second",
         "side_words",
         "sleep_week",
+        "spacing",
         "stations",
         "tests",
         "today",
         "usual_morning",
         "wants_up",
         "warm_up",
+        "week",
     )
 
     def __init__(self, bound: Bound, history: History, opened_at: datetime) -> None:
@@ -97,9 +106,17 @@ class Brief:
         self.warm_up: tuple[Station, ...] = tuple(
             Station(known[name], doses[name]) for name in bound.program.warm_up if name in doses
         )
+        self.week = readiness.week_full(history.records, self.today, self.plan.limits)
+        self.second = readiness.second_session(history.records, self.today)
+        self.spacing = {
+            name: readiness.may_repeat(_last_ended(history, name), opened_at, line.apart_days)
+            for name, line in doses.items()
+        }
+        self.idle_days = _days_since_work(history, self.today)
         self.apart_days = min((s.prescription.apart_days for s in self.stations), default=1)
         self.items, self.tests, self.effect_bits = _laid_out(bound.program.scripts)
         self.about_a_set = _about_a_set(self.items, self.tests)
+        self.about_one_set = _about_one_set(self.items, self.tests)
         past = past_facts(self, worked)
         self.first_truth = _truth_of(self, past)
         sleep = past.get("sleep this week")
@@ -138,6 +155,22 @@ class Brief:
                 if bit in self.effect_bits:
                     holds |= 1 << bit
         return every, holds
+
+
+def _last_ended(history: History, name: str) -> str | None:
+    """When an exercise was last done (ISO instant), from the newest record that holds it."""
+    for record in history.records:
+        for done in record.done:
+            if done.exercise == name and done.sets:
+                return done.ended_at
+    return None
+
+
+def _days_since_work(history: History, today: date) -> int:
+    """Calendar days since the last exercise; very many where there was none yet."""
+    trained = (r.day for r in history.records if any(d.sets for d in r.done))
+    last = next(trained, None)
+    return NEVER_WORKED if last is None else (today - date.fromisoformat(last)).days
 
 
 def brief_for(bound: Bound, history: History, opened_at: datetime) -> Brief:
@@ -188,6 +221,42 @@ def _about_a_set(items: dict[str, tuple[Step, ...]], tests: tuple[Test, ...]) ->
     return sum(
         1 << bit for bit, test in enumerate(tests) if test.fact in asked and bit not in elsewhere
     )
+
+
+def _about_one_set(items: dict[str, tuple[Step, ...]], tests: tuple[Test, ...]) -> int:
+    """The bits of answers about one set that are asked again before any step looks at them.
+
+    The next set's own answers take their place: the set's number and what is left are known at its
+    end, its pain and count are always asked; an own question wherever its branch looks at it.
+    """
+    after = items["after a set"]
+    elsewhere = {
+        bit
+        for moment, steps in items.items()
+        if moment != "after a set"
+        for step in steps
+        for bit in step.when
+    }
+    once = 0
+    for bit, test in enumerate(tests):
+        if bit not in elsewhere and (
+            test.fact in _KNOWN_AT_A_SET or _asked_first(after, test, bit)
+        ):
+            once |= 1 << bit
+    return once
+
+
+def _asked_first(steps: tuple[Step, ...], test: Test, bit: int) -> bool:
+    """Whether every step that looks at a test comes after its question, in the same branch."""
+    under: set[int] | None = None
+    for step in steps:
+        if step.fact == test.fact and step.kind in {"ask", "ask also"}:
+            if step.every_days or step.fact == "felt in set":  # not asked at every set
+                return False
+            under = set(step.when)
+        elif bit in step.when and (under is None or not under <= set(step.when)):
+            return False
+    return under is not None
 
 
 def _truth_of(brief: Brief, past: dict[str, str | float]) -> int:

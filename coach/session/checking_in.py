@@ -7,7 +7,6 @@ what stays unclear counts as the worse end. The decisions themselves are made in
 
 from __future__ import annotations
 
-from datetime import date
 from typing import Final
 
 from coach.model.decisions import Decision, Refusal
@@ -40,7 +39,6 @@ THROWN_AS: Final = {
     "practice": "hard practice",
 }
 HARD: Final = ("hard practice", "bullpen", "game")
-NEVER_WORKED: Final = 10**6  # days: nothing was done that an ache could come from
 LEVELS: Final = {"all": 0, "gentle": 1, "nothing": NO_WORK}
 ORDERS: Final = {"as usual": 0, "after throwing": 1}
 
@@ -138,7 +136,7 @@ def take_waking_pain(state: State, pain: float) -> State:
     up = decision.outcome == "up"
     state = state._replace(morning_up=state.morning_up or up)
     if up and ache_is_asked(state):
-        state = state._replace(ache=readiness.may_be_muscle_ache(pain, days_since_work(state)))
+        state = state._replace(ache=readiness.may_be_muscle_ache(pain, state.brief.idle_days))
     if up and not state.ache:
         state = noted_above_usual(state, decision)
     return with_reason(state, decision, up)
@@ -148,13 +146,6 @@ def ache_is_asked(state: State) -> bool:
     """Whether the question of where it aches still lies ahead; a late correction brings it not."""
     ahead = state.brief.items["check-in"][state.at :]
     return state.stage is Stage.CHECK_IN and any(step.fact == "waking ache" for step in ahead)
-
-
-def days_since_work(state: State) -> int:
-    """Calendar days since the last exercise; very many where there was none yet."""
-    trained = (r.day for r in state.brief.history.records if any(d.sets for d in r.done))
-    last = next(trained, None)
-    return NEVER_WORKED if last is None else (state.brief.today - date.fromisoformat(last)).days
 
 
 def noted_above_usual(state: State, decision: Decision) -> State:

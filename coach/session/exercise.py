@@ -109,8 +109,6 @@ def sets_on(work: Work, count: int) -> Work:
 
 def with_loads(work: Work, owned: tuple[Load, ...]) -> Work:
     """A table's sets with what is here: a load that is not, rounded down to one that is."""
-    if not work.table:
-        return work
 
     def here(load: Load) -> Load:
         return dapre.rounded_down(load.amount, load, owned)
@@ -124,12 +122,14 @@ def working_dose(work: Work) -> Dose:
     return sets_on(work, len(work.later)).dose if work.later else work.dose
 
 
-def pain(work: Work, value: float, station: Station, ceilings: PainCeilings) -> Stepped:
-    """The pain ladder after a set (rule pain.in_set)."""
+def pain(
+    work: Work, value: float, station: Station, ceilings: PainCeilings, left_before: int
+) -> Stepped:
+    """The pain ladder after a set (rule pain.in_set); `left_before` exercises were left today."""
     room = dosing.room_for_change(station.exercise, station.prescription, work.dose)
     last = work.set_number >= work.dose.sets
     decision = pain_rules.in_set(
-        value, ceilings, room, last_set=last, exercises_left_early=work.others_left
+        value, ceilings, room, last_set=last, exercises_left_early=left_before
     )
     if decision.outcome == "go on":
         return Stepped(work)
@@ -187,9 +187,11 @@ def rest_over(work: Work, station: Station) -> Stepped:
     return Stepped(at_the_set(sets_on(work, 1)))
 
 
-def recheck(work: Work, value: float, station: Station, ceilings: PainCeilings) -> Stepped:
+def recheck(
+    work: Work, value: float, station: Station, ceilings: PainCeilings, left_before: int
+) -> Stepped:
     """Pain now before a changed set: still over the ceiling leaves the exercise."""
-    decision = pain_rules.before_changed_set(value, ceilings, work.others_left)
+    decision = pain_rules.before_changed_set(value, ceilings, left_before)
     if decision.outcome == "go on":
         return change_and_go_on(work, station)
     if decision.outcome == "leave":

@@ -24,15 +24,13 @@ class Work(NamedTuple):
     `phase`: before (own questions, version), set (a set of reps is on), ready (a hold is next), hold
     (a hold runs), report (what the set was), rest, recheck (pain now before a changed set).
     `change` is what the next set will be changed by after pain. `fault` is the correction still
-    open (-1 none), `fault_run` its sets in a row (to 3). `others_left` is how many exercises were
-    left today before this one (to 1). Where a table makes each set another one, `table` is the
+    open (-1 none), `fault_run` its sets in a row (to 3). Where a table makes each set another one, `table` is the
     upper number of reps of the whole range (0: none), `later` holds
     the sets to come, `drives` the set whose reps drive the next weight (0 none), `drove` what it said.
     """
 
     place: int
     dose: Dose
-    others_left: int
     set_number: int = 1
     phase: str = "before"
     hold_number: int = 1

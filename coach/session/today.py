@@ -34,9 +34,8 @@ def compose(state: State) -> State:
     state = by_effects_on_the_day(state)
     if state.level == NO_WORK:
         return state._replace(todo=(), reasons=tuple(reasons))
-    week = readiness.week_full(brief.history.records, brief.today, brief.plan.limits)
-    if week.outcome == "rest":
-        return state._replace(todo=(), reasons=(*reasons, week))
+    if brief.week.outcome == "rest":
+        return state._replace(todo=(), reasons=(*reasons, brief.week))
     places = allowed_by_lists(state, reasons)
     places = [p for p in places if may_be_done(state, p, reasons)]
     places = within_limits(state, places, reasons)
@@ -87,9 +86,8 @@ def lists_in_force(state: State, reasons: list[Decision]) -> list[tuple[str, ...
         lists.append(program.recovery)
     if state.level == 1:
         lists.append(program.gentle)
-    second = readiness.second_session(brief.history.records, brief.today)
-    if second.outcome != "first":
-        reasons.append(second)
+    if brief.second.outcome != "first":
+        reasons.append(brief.second)
         lists.append(program.twice_a_day)
     if state.order == "after throwing":
         lists.append(program.gentle)
@@ -139,9 +137,7 @@ def may_be_done(state: State, place: int, reasons: list[Decision]) -> bool:
     if lowered_by(state, name, "leave out"):
         return False
     if name not in brief.program.twice_a_day:
-        spacing = readiness.may_repeat(
-            last_ended(brief, name), brief.opened_at, station.prescription.apart_days
-        )
+        spacing = brief.spacing[name]
         if spacing.outcome == "wait":
             reasons.append(spacing)
             return False
@@ -191,15 +187,6 @@ def driving_today(state: State, station: Station, dose: Dose) -> int:
     if dose.load not in loads_here(state):
         return 0
     return dapre.driving_set(station.exercise, station.prescription)
-
-
-def last_ended(brief: Brief, name: str) -> str | None:
-    """When this exercise was last done (ISO instant), from the newest record that holds it."""
-    for record in brief.history.records:
-        for done in record.done:
-            if done.exercise == name and done.sets:
-                return done.ended_at
-    return None
 
 
 def within_limits(state: State, places: list[int], reasons: list[Decision]) -> list[int]:

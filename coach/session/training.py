@@ -12,7 +12,6 @@ from coach.model.heard import Kind, Question
 from coach.model.turns import Ask, Line
 from coach.rules import dapre, dosing, limits, picking
 from coach.rules import pain as pain_rules
-from coach.rules.readiness import second_session
 from coach.session import exercise, scripts, throwing
 from coach.session.brief import Brief, Station
 from coach.session.checking_in import read_back
@@ -75,7 +74,7 @@ def begin_next(state: State) -> State:
 
 def at_the_door(state: State, place: int) -> Work:
     """An exercise's work with today's dose; where the plan names a table, set by set."""
-    work = Work(place, dose_today(state, place), min(state.left_early, 1))
+    work = Work(place, dose_today(state, place))
     station = state.brief.stations[place]
     if not dapre.driving_set(station.exercise, station.prescription):
         return work
@@ -174,7 +173,10 @@ def after_the_talk(state: State) -> State:
     """The talk after a set is over: a script's effect, rest, or the exercise's end."""
     work = under_way(state)
     name = station_of(work, state).exercise.name
-    state = state._replace(happened=(*state.happened, Happening("set", name)))
+    state = state._replace(
+        happened=(*state.happened, Happening("set", name)),
+        truth=state.truth & ~state.brief.about_one_set,  # the next set says it anew
+    )
     if ("today", "no more exercises") in state.lowered or (
         "today",
         "rest day",
@@ -281,7 +283,7 @@ def due(state: State, fact: str) -> bool:
 def warm_up_today(state: State) -> tuple[Station, ...]:
     """The plan's warm-up, less what today's lists do not allow."""
     program = state.brief.program
-    second = second_session(state.brief.history.records, state.brief.today).outcome != "first"
+    second = state.brief.second.outcome != "first"
     return tuple(
         station
         for station in state.brief.warm_up
@@ -403,13 +405,17 @@ def take_warm_up_pain(state: State, value: float) -> State:
 def take_reps(state: State, count: float) -> State:
     """The reps or holds of the set; a new report begins, so the reason before it has been read."""
     state = state._replace(because=())
-    return state._replace(work=exercise.reps(under_way(state), count, loads_here(state)))
+    work = under_way(state)
+    owned = loads_here(state) if work.table else ()
+    return state._replace(work=exercise.reps(work, count, owned))
 
 
 def take_pain_in_set(state: State, value: float) -> State:
     """pain.in_set, at once."""
     work = under_way(state)
-    step = exercise.pain(work, value, station_of(work, state), state.brief.plan.pain)
+    step = exercise.pain(
+        work, value, station_of(work, state), state.brief.plan.pain, state.left_early
+    )
     if step.day == "read back":
         return read_back(state, "pain in set")
     if step.decision is not None:
@@ -442,7 +448,9 @@ def take_recheck(state: State, value: float) -> State:
     work = under_way(state)
     if pain_rules.is_flag(value):
         return read_back(state, "pain before change")
-    step = exercise.recheck(work, value, station_of(work, state), state.brief.plan.pain)
+    step = exercise.recheck(
+        work, value, station_of(work, state), state.brief.plan.pain, state.left_early
+    )
     if step.decision is not None:
         state = state._replace(told=(*state.told, Line("say", step.decision.why)))
     return stepped(state._replace(missing=()), step)

@@ -24,7 +24,7 @@ def tiny() -> Brief:
 
 @pytest.fixture(scope="module", name="whole")
 def searched_whole() -> Whole:
-    whole = Whole([("usual", tiny())])
+    whole = Whole(("usual", tiny()))
     whole.answers = Narrow(*WIDE)
     whole.run()
     return whole
@@ -49,7 +49,7 @@ def test_each_day_of_a_plain_search_is_met_at_its_place(whole: Whole, plain: Sea
     met: dict[tuple[object, ...], set[tuple[object, ...]]] = {}
     for place in whole.places:
         days = met.setdefault(place.key, set())
-        days |= {d[1:] for n, d in enumerate(whole.days) if place.box.days >> n & 1}
+        days |= {d for n, d in enumerate(whole.days) if place.box.days >> n & 1}
     for node in plain.nodes:
         if not node.state.aside and not node.state.end:
             assert facts(node.state) in met[place_of(node.state)]
