@@ -16,7 +16,7 @@ byte alone, asked, listed, section, number, signs, yes_left;
 int gone, lowered, todo;
 byte exercises, left_early;
 byte place, sets, low, high, reach, form, load;      /* the exercise under way (from 1), its dose */
-byte others, set_no, phase, hold_no, change, fault, in_a_row, felt_due, stays_due, over;
+byte set_no, phase, hold_no, change, fault, in_a_row, felt_due, stays_due, over;
 byte stopped, ended;
 
 /* ------------------------------------------------ within one step only */
@@ -85,11 +85,16 @@ byte what, which;
 
 /* ------------------------------------------------ small things done in many places */
 
-inline forget_tests(only_about_a_set) { /* conditions drop out of sight */
+inline forget_tests(which) {       /* conditions drop out of sight: 0 all, 1 an exercise's, 2 a set's */
   n = 0;
   do
   :: n >= TESTS -> break
-  :: else -> if :: !only_about_a_set || ABOUT_A_SET(n) -> t[n] = 0 :: else fi; n++
+  :: else ->
+     if
+     :: which == 0 || (which == 1 && ABOUT_A_SET(n)) || (which == 2 && ABOUT_ONE_SET(n)) -> t[n] = 0
+     :: else
+     fi;
+     n++
   od;
   n = 0
 }
@@ -103,7 +108,7 @@ inline spend_the_day() {           /* what only the work of the day reads goes; 
 }
 
 inline no_exercise() {
-  place = 0; sets = 0; low = 0; high = 0; reach = 0; form = 0; load = 0; others = 0; set_no = 0;
+  place = 0; sets = 0; low = 0; high = 0; reach = 0; form = 0; load = 0; set_no = 0;
   phase = 0; hold_no = 0; change = 0; fault = 0; in_a_row = 0; felt_due = 0; stays_due = 0; over = 0
 }
 

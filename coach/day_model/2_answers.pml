@@ -82,7 +82,7 @@ inline take_number_or_name() {     /* `fact` was answered by `val`; `moved` wher
               change = LIGHTER; over = 1; felt_due = 0
            :: else ->
               if
-              :: others > 0 -> end_the_work()
+              :: left_early > 0 -> end_the_work()
               :: else -> change = LEAVE; over = 1; felt_due = 0
               fi
            fi
@@ -110,7 +110,7 @@ inline take_number_or_name() {     /* `fact` was answered by `val`; `moved` wher
      :: val < 24 && val <= IN_EXERCISE -> reread = 0; moved = 1; miss = 0; changed_set()
      :: val < 24 && val > IN_EXERCISE ->
         if
-        :: others > 0 -> end_the_work()
+        :: left_early > 0 -> end_the_work()
         :: else -> moved = 1; over = 1; effects_on_this_are_spent(); go = EXERCISE_DONE
         fi
      fi; skip }

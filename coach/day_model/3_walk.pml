@@ -139,7 +139,6 @@ inline begin_exercise() {
      dose_at_door(p);
      place = p + 1; sets = d_sets; reach = d_reach; form = d_form; load = d_load;
      low = DOOR_LOW(p, morning_up); high = DOOR_HIGH(p, morning_up);
-     others = (left_early > 0 -> 1 : 0);
      set_no = 1; hold_no = 1; phase = BEFORE; change = 0; fault = 0; in_a_row = 0; felt_due = 1; stays_due = 0; over = 0;
      at = 0; reread = 0;
      know_exercise(); go = ON_BEFORE
@@ -147,6 +146,7 @@ inline begin_exercise() {
 }
 
 inline set_is_over() {
+  forget_tests(2);
   if
   :: NO_MORE_TODAY(lowered) -> stage = AFTER_end_the_work(stage); go = CLOSE_OF_DAY
   :: else -> effects_on_the_next_set();

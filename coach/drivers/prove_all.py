@@ -57,6 +57,7 @@ from coach.model.turns import Ask
 from coach.session.brief import Brief
 from coach.session.engine import ask_of, goes_on, one_on, start, take_one, turn
 from coach.session.state import State
+from coach.session.stopping import DOUBTS_TO_END
 from coach.session.table import Stage
 
 
@@ -329,12 +330,17 @@ class Whole(Days):
         asked: Ask | None,
         tries: tuple[Try, ...],
     ) -> None:
-        """P8 and P10 once for each question of a place; what that reads is not the prompt's."""
+        """P8 and P10 once for each question of a place; what that reads is not the prompt's.
+
+        P10 for a first doubt, for a second, and for the day's third about a safety question.
+        """
         if asked in place.asked:
             return
         place.asked.append(asked)
         kept = set(read)
-        self.keep_broken(self.oracle.at_prompt(state, asked, tries), place.number, None)
+        for unclear, doubts in ((0, 0), (1, 0), (1, DOUBTS_TO_END - 1)):
+            met = state._replace(unclear=unclear, doubts=doubts)
+            self.keep_broken(self.oracle.at_prompt(met, asked, tries), place.number, None)
         read.clear()
         read.update(kept)
 

@@ -53,6 +53,8 @@ class TalkTables(Writer):
         }
         about = [n for n, test in enumerate(brief.tests) if test.fact in asked and n not in used]
         self.define("ABOUT_A_SET(i)", f"({any_of(f'i == {n}' for n in about)})")
+        once = [n for n in range(len(brief.tests)) if brief.about_one_set >> n & 1]
+        self.define("ABOUT_ONE_SET(i)", f"({any_of(f'i == {n}' for n in once)})")
         know, worst = [], []
         for number, fact in enumerate(self.codes.facts, 1):
             mine = [(n, test) for n, test in enumerate(brief.tests) if test.fact == fact]

@@ -28,7 +28,7 @@ from coach.session.table import Stage
 TOLD: Final = tuple(
     "stage at miss line unclear doubts aside about reread quoted t level slept_short morning_up "
     "ache threw pain_up playing no_step waits recovery alone asked listed section number signs "
-    "yes_left gone lowered todo exercises left_early place sets low high reach form load others "
+    "yes_left gone lowered todo exercises left_early place sets low high reach form load "
     "set_no phase hold_no change fault in_a_row felt_due stays_due over stopped ended".split()
 )
 PHASES: Final = ("before", "set", "ready", "hold", "report", "rest", "recheck")
@@ -148,7 +148,7 @@ def of_the_day(state: State, codes: Codes) -> dict[str, int]:
 
 
 OF_WORK: Final = tuple(
-    "place sets low high reach form load others set_no phase hold_no change fault in_a_row felt_due "
+    "place sets low high reach form load set_no phase hold_no change fault in_a_row felt_due "
     "stays_due over".split()
 )
 
@@ -168,7 +168,6 @@ def of_the_work(state: State, codes: Codes) -> dict[str, int]:
         "reach": dose.range_index,
         "form": number_in(versions, dose.version) if dose.version else 0,
         "load": number_in(codes.loads[work.place], dose.load),
-        "others": work.others_left,
         "set_no": work.set_number,
         "phase": PHASES.index(work.phase) + 1,
         "hold_no": work.hold_number,

@@ -76,25 +76,13 @@ def test_a_start_that_overlooks_a_stop_is_caught_before_the_first_answer(
     assert shortest(seed.plant(monkeypatch), "P1").talk == ()
 
 
-# Of each question's prompts the search of all days checks P10 at the first it meets, and unclear
-# once is met later; the shortest conversation of one day does see both faults (above).
-UNSEEN = ("unclear_sleep_is_long", "unclear_pain_is_none")
-ONCE_ONLY = pytest.mark.xfail(
-    strict=True, reason="P10 is checked at a question's first prompt only"
-)
-
-
 @pytest.mark.parametrize(
     "seed",
-    [
-        pytest.param(seed, id=name(seed), marks=[ONCE_ONLY] if name(seed) in UNSEEN else [])
-        for seed in SEEDS
-        if seed.why not in {UNREACHED, HIDDEN}
-    ],
+    [pytest.param(seed, id=name(seed)) for seed in SEEDS if seed.why not in {UNREACHED, HIDDEN}],
 )
 def test_the_search_of_all_days_at_once_catches_it_too(seed: Seed, monkeypatch: Patch) -> None:
     where = seed.plant(monkeypatch)
-    whole = Whole([("the day", where.brief)])
+    whole = Whole(("the day", where.brief))
     whole.answers = Narrow(*where.wide)
     whole.on_progress = _until(seed.promise)
     with contextlib.suppress(Caught):
