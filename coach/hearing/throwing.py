@@ -238,6 +238,9 @@ def _is_off(words: Sequence[Word]) -> tuple[int, ...]:
     for place in range(len(words)):
         if words[place].text in KINDS["catch"] and text_at(words, place + 1) in _NAUGHT:
             return (place, place + 1)
+        naught = _naught_of_a_label(words, place)
+        if naught:
+            return tuple(range(place, naught + 1))
         if (words[place].text, text_at(words, place + 1)) in _OFF_PAIRS:
             return (place, place + 1)
         if (words[place].text, text_at(words, place + 1)) in (
@@ -259,6 +262,16 @@ def _is_off(words: Sequence[Word]) -> tuple[int, ...]:
         if text in ("off", "rest", "rested", "resting", "nothing", "none") and "mound" not in texts:
             return (place,)
     return (0,) if texts == ["0"] else ()
+
+
+def _naught_of_a_label(words: Sequence[Word], place: int) -> int:
+    """Where a naught ends what a kind's name began ("game today none"), or 0."""
+    if not any(words[place].text in names for names in KINDS.values()):
+        return 0
+    at = place + 2 if text_at(words, place + 1) in _DAYS else place + 1
+    ends = at + 1 == len(words) or (at + 1 < len(words) and words[at + 1].pause > 0)
+    unbroken = not any(word.pause for word in words[place + 1 : at + 1])
+    return at if text_at(words, at) in _NAUGHT and ends and unbroken else 0
 
 
 def _taken_back(words: Sequence[Word], numbers: list[Number], text: str) -> bool:
