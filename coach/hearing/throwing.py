@@ -236,8 +236,6 @@ def _count(words: Sequence[Word], numbers: list[Number], text: str, kind: str) -
 
 def _is_off(words: Sequence[Word]) -> tuple[int, ...]:
     for place in range(len(words)):
-        if words[place].text in KINDS["catch"] and text_at(words, place + 1) in _NAUGHT:
-            return (place, place + 1)
         naught = _naught_of_a_label(words, place)
         if naught:
             return tuple(range(place, naught + 1))
@@ -265,7 +263,9 @@ def _is_off(words: Sequence[Word]) -> tuple[int, ...]:
 
 
 def _naught_of_a_label(words: Sequence[Word], place: int) -> int:
-    """Where a naught ends what a kind's name began ("game today none"), or 0."""
+    """Where a naught ends what a kind's name began ("throws none", "game today none"), or 0."""
+    if words[place].text in KINDS["catch"] and text_at(words, place + 1) in _NAUGHT:
+        return place + 1
     if not any(words[place].text in names for names in KINDS.values()):
         return 0
     at = place + 2 if text_at(words, place + 1) in _DAYS else place + 1
