@@ -41,6 +41,7 @@ svg text{font:12px Georgia,"Times New Roman",serif}
 .s,.t,.d{stroke:#000;stroke-width:1.3;fill:none}.t{stroke-dasharray:5 3}.d{stroke-dasharray:1 3}
 .b{fill:#555}.k{fill:#000}.q,.r{fill:none;stroke:#000;stroke-width:1.2}
 .v{stroke:#000;stroke-width:2.4;fill:none}
+@media screen and (max-width:34rem){svg{min-width:0}svg text{font-size:19px}.o{display:none}}
 @media print{body{max-width:none;padding:0;font-size:10.5pt}h2{margin-top:1rem}h2,caption,figcaption{break-after:avoid}
 tr,figure,p{break-inside:avoid}thead{display:table-header-group}.wide{overflow:visible}
 table{font-size:8.5pt;max-width:100%}svg{min-width:0;max-width:14.5cm}th,td{padding-right:.5rem}tbody tr:first-child{break-before:avoid}}

@@ -19,9 +19,11 @@ LEFT: Final = 30  # room for the scale
 RIGHT: Final = 8
 HIGH: Final = {True: 100, False: 44}  # height of a panel with lines, and of one with bars
 GAP: Final = 25  # between panels; holds a panel's name
-FOOT: Final = 34  # the days
+FOOT: Final = 42  # the days
+LINE: Final = 20  # between two lines of names; the page sets them larger on a narrow screen
 MOST_DAY_NAMES: Final = 14
 MOST_WEEK_NAMES: Final = 12
+MOST_NARROW: Final = 8  # names that fit beside each other on a narrow screen; of more, every other
 BAR_MOST: Final = 22.0
 
 
@@ -68,12 +70,12 @@ def name_svg(panel: Panel, top: float) -> str:
     out = f'<text x="{LEFT}" y="{_n(top - 5)}" class="n">{escape(panel.name)}</text>'
     if len(panel.series) == 1:
         return out
-    x = LEFT + 130.0
+    x = LEFT + 150.0
     for one in panel.series:
         out += mark_svg(one.mark, x, top - 9) + (
             f'<text x="{_n(x + 9)}" y="{_n(top - 5)}">{escape(one.name)}</text>'
         )
-        x += 26 + 6.6 * len(one.name)
+        x += 30 + 9.4 * len(one.name)
     return out
 
 
@@ -145,15 +147,17 @@ def day_names(days: tuple[str, ...], top: float) -> str:
     """Day names under the columns: each day of a fortnight, else the first day of some weeks."""
     count = len(days)
     every = 1 if count <= MOST_DAY_NAMES else 7 * -(-count // (7 * MOST_WEEK_NAMES))
+    places = range(0, count, every)
     out = ""
-    for place in range(0, count, every):
+    for number_of, place in enumerate(places):
         on = date_of(days[place])
         if on is None:
             continue
-        x = _n(x_of(place, count))
+        kind = "m o" if number_of % 2 and len(places) > MOST_NARROW else "m"
+        at = f'<text x="{_n(x_of(place, count))}" class="{kind}" y='
         if every == 1:
-            out += f'<text x="{x}" y="{_n(top + 6)}" class="m">{WEEKDAYS[on.weekday()]}</text>'
-        out += f'<text x="{x}" y="{_n(top + 20)}" class="m">{on.day} {MONTHS[on.month - 1]}</text>'
+            out += f'{at}"{_n(top + 8)}">{WEEKDAYS[on.weekday()]}</text>'
+        out += f'{at}"{_n(top + 8 + LINE)}">{on.day} {MONTHS[on.month - 1]}</text>'
     return out
 
 

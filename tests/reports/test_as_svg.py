@@ -121,5 +121,10 @@ def test_day_names_never_crowd(count: int, most: int) -> None:
     days = tuple(made_up.day(n) for n in range(count))
     panel = Panel("Sleep, h", 0, 10, (Series("sleep", "bar", (8.0,) * count),))
     root = ET.fromstring(as_svg(Picture("t", "d", days, (panel,)), "x"))  # noqa: S314 - our own drawing
-    names = [t for t in root.iter("text") if t.get("class") == "m"]
+    names = [t for t in root.iter("text") if t.get("class") in {"m", "m o"}]
     assert 1 <= len(names) <= most
+    # What stays on a narrow screen: at most 8 places, so that wider letters still fit.
+    stay = {t.get("x") for t in names if t.get("class") == "m"}
+    assert len(stay) <= 8
+    places = {t.get("x") for t in names}
+    assert len(stay) == (len(places) if len(places) <= 8 else -(-len(places) // 2))
