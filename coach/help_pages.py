@@ -411,6 +411,7 @@ def _prove(command: argparse.ArgumentParser) -> None:
         "--seed", type=_count, default=1, metavar="N", help="another walk for another number (1)"
     )
     command.add_argument("--out", metavar="DIR", help="a folder: each break as a scenario")
+    command.add_argument("--junit", metavar="FILE", help="the promises for a build server")
     command.add_argument("--spin", action="store_true", help="ask SPIN besides, where it is here")
 
 

@@ -1,4 +1,4 @@
-"""Results of a replay as JUnit XML, in the dialect that Jenkins' junit-10 schema describes.
+"""Results of a replay or a proof as JUnit XML, in the dialect that Jenkins' junit-10 schema describes.
 
 Law: counts, names and mismatches only; no machine's name, no path above the scenario's own file, and
 no character that XML 1.0 forbids.
@@ -13,17 +13,17 @@ if TYPE_CHECKING:
     from coach.drivers.replay import Mismatch, Result
 
 
-def as_junit(results: list[Result]) -> str:
-    """The whole file as text."""
+def as_junit(results: list[Result], suite: str = "scenarios") -> str:
+    """The whole file as text; `suite` is what was tried: scenarios, or promises."""
     failed = sum(bool(result.mismatches) for result in results)
     broken = sum(bool(result.findings) for result in results)
     seconds = time_of(sum(result.seconds for result in results))
     counts = f'tests="{len(results)}" failures="{failed}" errors="{broken}" time="{seconds}"'
-    cases = "".join(_case(result) for result in results)
+    cases = "".join(_case(result, suite) for result in results)
     return (
         '<?xml version="1.0" encoding="UTF-8"?>\n'
-        f'<testsuites name="coach replay" {counts}>\n'
-        f'<testsuite name="scenarios" {counts} skipped="0">\n'
+        f'<testsuites name="coach" {counts}>\n'
+        f'<testsuite name="{suite}" {counts} skipped="0">\n'
         f"{cases}</testsuite>\n</testsuites>\n"
     )
 
@@ -33,10 +33,10 @@ def time_of(seconds: float) -> str:
     return f"{max(0.0, seconds):.3f}"
 
 
-def _case(result: Result) -> str:
+def _case(result: Result, suite: str) -> str:
     stem = result.file.removesuffix(".yaml")
     head = (
-        f"<testcase classname={_attribute(f'scenarios.{stem}')} name={_attribute(result.name)} "
+        f"<testcase classname={_attribute(f'{suite}.{stem}')} name={_attribute(result.name)} "
         f'time="{time_of(result.seconds)}"'
     )
     troubles = [

@@ -47,7 +47,8 @@ class Options(NamedTuple):
 
     `promise` '' means all; `shard` (i, n) takes every n-th opening, i from 1; `seconds` 0 = no limit.
     `walk` turns are walked at random by `seed` instead of a search (0: none); `out` is the folder
-    in which each break is kept as a scenario. `spin` asks another checker besides.
+    in which each break is kept as a scenario. `spin` asks another checker besides; `junit` is where
+    the promises are written for a build server.
     """
 
     path: Path
@@ -59,6 +60,7 @@ class Options(NamedTuple):
     seed: int = 1
     out: Path | None = None
     spin: bool = False
+    junit: Path | None = None
 
 
 class Unreached(NamedTuple):
@@ -92,7 +94,7 @@ class Report(NamedTuple):
 
 def prove_command(options: Options) -> int:
     """Prove one plan (or the plans of a program's folder); 0 only where every promise holds."""
-    code = DONE
+    code, reports = DONE, dict[Path, Report]()
     for plan in plans_of(options.path):
         bound, findings = bound_from(plan)
         if bound is None:
@@ -108,6 +110,11 @@ def prove_command(options: Options) -> int:
             from coach.drivers.prove_told import in_words
 
             report = in_words(report, openings(bound), bound, plan, options.out)
+        if options.junit is not None:
+            from coach.drivers.prove_told import write_results
+
+            reports[plan] = report
+            write_results(reports, options.junit)
         look = None
         if options.spin and report.finished:
             look = look_beside(bound, options.seconds, sys.stderr.write)

@@ -12,6 +12,7 @@ import sys
 from pathlib import Path
 from typing import Final
 
+from coach.drivers.junit import as_junit
 from coach.drivers.promises import Broken
 from coach.drivers.prove import Report
 from coach.drivers.prove_answers import ONWARD, STOP, TIMER, UNCLEAR
@@ -20,8 +21,10 @@ from coach.drivers.prove_search import Break
 from coach.drivers.prove_typing import CALM_MOOD, Edges, Move, Typist, calm_move
 from coach.drivers.prove_walk import PACES_S, Found, Key, Told, Walk, replayed
 from coach.drivers.recording import SHORT
+from coach.drivers.replay import Mismatch, Result
+from coach.journal.outgoing import write_whole
 from coach.model.heard import Kind
-from coach.model.program import Bound
+from coach.model.program import Bound, Place
 from coach.model.turns import Ask
 from coach.session.brief import Brief
 from coach.session.state import State
@@ -31,6 +34,7 @@ AT_A_PROMPT: Final = ("P8", "P10", "P11")  # broken by what one more answer woul
 TIMED: Final = "rest"  # what the search calls a prompt at which a timer runs
 AWAY: Final = re.compile(r"\(a break of ([0-9]+) s\)")
 TYPED: Final = {UNCLEAR.words: "hm", STOP.words: "stop"}
+NONE: Final = {"throwing yesterday": "no throws yesterday", "throwing today": "no game today"}
 CALM: Final = {
     "pain now": "1",
     "waking pain": "0",
@@ -64,6 +68,34 @@ def in_words(
         for one, told in zip(found, report.broken, strict=True)
     )
     return report._replace(broken=broken)
+
+
+def write_results(reports: dict[Path, Report], file: Path) -> None:
+    """The promises of each plan searched so far as JUnit XML."""
+    results = [one for plan, report in reports.items() for one in results_of(report, plan)]
+    write_whole(file, as_junit(results, "promises"))
+
+
+def results_of(report: Report, plan: Path) -> list[Result]:
+    """Each promise as one result for a build server; what was not shown has failed too."""
+    place = Place(plan.name, 1)
+    results = []
+    for promise, told in report.promises.items():
+        broken = [one for one in report.broken if one.promise == promise]
+        missed = [
+            Mismatch(
+                one.day or "any day",
+                one.talk[-1][0] if one.talk else "any",
+                place,
+                f"{promise} holds",
+                "; ".join([one.words, *(f"{prompt}: {typed}" for prompt, typed in one.talk)]),
+            )
+            for one in broken
+        ]
+        if told == "not shown" and not missed:
+            missed = [Mismatch("any day", "any", place, f"{promise} holds", "not shown")]
+        results.append(Result(plan.name, promise, 0.0, tuple(missed)))
+    return results
 
 
 def retold(one: Break, brief: Brief) -> Found | None:
@@ -120,8 +152,19 @@ class Reader(Typist):
         if ask.question.kind is Kind.LINE:
             facts = [part.fact for part in ask.question.parts]
             said = labelled(words, facts)
-            return line_move(said) if said else as_move(words)
+            return self.on_a_line(said) if said else as_move(words)
         return as_move(words)
+
+    def on_a_line(self, said: dict[str, str]) -> Move:
+        """The values of a line; throws have so many words that each is typed where it is asked."""
+        alone = [(fact, value) for fact, value in said.items() if fact in NONE and value != "none"]
+        self.left[:0] = alone
+        fact, value = alone[0] if alone else ("", "")
+        rest = {one: text for one, text in said.items() if (one, text) not in alone}
+        if not rest:
+            self.left.pop(0)
+            return Move(value, fact)
+        return line_move(rest)
 
 
 def _pieces(words: str) -> list[tuple[bool, str]]:
@@ -153,7 +196,10 @@ def labelled(words: str, facts: list[str]) -> dict[str, str]:
 
 def line_move(said: dict[str, str]) -> Move:
     """All values of a line, typed on it; `meant` keeps them apart."""
-    typed = ", ".join(f"{SHORT.get(fact, fact)} {value}" for fact, value in said.items())
+    typed = ", ".join(
+        NONE[fact] if fact in NONE and value == "none" else f"{SHORT.get(fact, fact)} {value}"
+        for fact, value in said.items()
+    )
     return Move(typed, meant=tuple(f"{fact} {value}" for fact, value in said.items()))
 
 

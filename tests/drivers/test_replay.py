@@ -6,6 +6,7 @@ import xml.etree.ElementTree as ET
 from pathlib import Path
 
 import pytest
+import xmlschema
 
 from coach.drivers.junit import allowed, as_junit, time_of
 from coach.drivers.replay import Mismatch, Result, exit_code, play, replay, report
@@ -182,28 +183,22 @@ RESULTS = [
         "broken.yaml", "no", 0.0, findings=(Finding("a.b", "error", PLACE, "What.", "Why.", ""),)
     ),
 ]
-# The shape that Jenkins' junit-10 schema allows (written from memory): element, attributes, children.
-SHAPE = {
-    "testsuites": ({"name", "time", "tests", "failures", "disabled", "errors"}, {"testsuite"}),
-    "testsuite": (
-        {"name", "tests", "failures", "errors", "time", "disabled", "skipped", "timestamp"},
-        {"testcase"},
-    ),
-    "testcase": ({"name", "classname", "time", "status"}, {"failure", "error", "skipped"}),
-    "failure": ({"type", "message"}, set()),
-    "error": ({"type", "message"}, set()),
-}
+SCHEMA = ROOT / "tests" / "schemas" / "junit-10.xsd"
 
 
-def test_results_as_xml_have_the_shape_of_the_dialect() -> None:
-    root = ET.fromstring(as_junit(RESULTS))  # noqa: S314 - made here
-    for element in root.iter():
-        attributes, children = SHAPE[element.tag]
-        assert set(element.attrib) <= attributes
-        assert {child.tag for child in element} <= children
-    assert root.attrib["tests"] == "3"
-    assert root.attrib["failures"] == "1"
-    assert root.attrib["errors"] == "1"
+@pytest.mark.parametrize("results", [RESULTS, RESULTS[:1], []])
+def test_results_as_xml_fit_the_published_schema(results: list[Result]) -> None:
+    text = as_junit(results)
+    xmlschema.XMLSchema(SCHEMA).validate(text)
+    root = ET.fromstring(text)  # noqa: S314 - made here
+    assert root.attrib["tests"] == str(len(results))
+    assert root.attrib["failures"] == str(len(results[1:2]))
+    assert root.attrib["errors"] == str(len(results[2:]))
+
+
+def test_the_schema_refuses_results_that_do_not_fit() -> None:
+    text = as_junit(RESULTS).replace(' name="all fits"', '')
+    assert not xmlschema.XMLSchema(SCHEMA).is_valid(text)
 
 
 def test_every_mismatch_of_a_scenario_stands_in_its_failure() -> None:

@@ -12,8 +12,9 @@ from coach.drivers.prove import Options, Report, as_words, prove_command
 from coach.drivers.prove_days import openings
 from coach.drivers.prove_kept import kept
 from coach.drivers.prove_search import Break
-from coach.drivers.prove_told import in_words, retold, talk_of
+from coach.drivers.prove_told import Reader, in_words, retold, talk_of
 from coach.drivers.replay import replay
+from coach.session.engine import ask_of, start
 from tests.drivers.fakes import PLANS, bound_plan
 from tests.proof.seeded import SHOWN, Patch, Seed
 from tests.proof.small import day, look
@@ -90,9 +91,21 @@ def test_what_a_break_needs_not_is_made_dull(monkeypatch: Patch) -> None:
     found = retold(Break("P4", words, talk), day())
     assert found is not None
     told = dict(talk_of(found, day()))
-    assert told["check-in"] == "pain now 1, morning 0, slept 8, throws yesterday none"
+    assert told["check-in"] == "pain now 1, morning 0, slept 8, no throws yesterday"
     assert told["pain in warm-up"] == "0"
     assert told["set line in set 1 of side-lying turn out"] == "reps 3, pain 2.5"
+
+
+def test_throws_are_typed_where_they_are_asked() -> None:
+    reader = Reader((("check-in", "pain now 2, throwing yesterday game"),))
+    state = start(day())
+    ask = ask_of(state)
+    assert ask is not None
+    assert reader.move(ask, state).text == "pain now 2"
+    assert reader.left == [("throwing yesterday", "game")]
+    only = Reader((("check-in", "throwing yesterday game"),))
+    assert only.move(ask, state)[:2] == ("game", "throwing yesterday")
+    assert only.left == []
 
 
 def test_a_talk_whose_words_break_nothing_stands_as_the_search_told_it() -> None:

@@ -6,11 +6,18 @@ import json
 from pathlib import Path
 
 import pytest
+import xmlschema
+from junitparser import JUnitXml
 
 from coach.drivers import prove as proving
+from coach.drivers.junit import as_junit
 from coach.drivers.prove import Options, as_json, as_words, holds, not_given, prove
 from coach.drivers.prove_days import openings
+from coach.drivers.prove_search import Break
+from coach.drivers.prove_told import results_of
 from tests.proof.small import bound
+
+SCHEMA = Path(__file__).parents[1] / "schemas" / "junit-10.xsd"
 
 
 def test_every_kind_of_opening_has_its_own_name_and_one_ends_at_the_door() -> None:
@@ -26,6 +33,22 @@ def test_a_search_cut_short_shows_nothing() -> None:
     assert not holds(report, "")
     assert "cut short" in as_words(report, "plan.yaml")
     assert json.loads(as_json(report))["promises"]["P4"] == "not shown"
+
+
+def test_the_promises_are_results_for_a_build_server() -> None:
+    report = prove(bound(), Options(Path("plan.yaml"), seconds=0.001), lambda _whole: None)
+    talk = (("check-in", "pain now 1"), ("screen ill", "<yes>"))
+    told = {**report.promises, "P2": "holds", "P4": "broken"}
+    report = report._replace(
+        promises=told, broken=(Break("P4", "too much", talk, "the first day"),)
+    )
+    results = results_of(report, Path("plans/d-o.yaml"))
+    text = as_junit(results, "promises")
+    xmlschema.XMLSchema(SCHEMA).validate(text)
+    (suite,) = JUnitXml.fromstring(text.encode())
+    passed = {case.name for case in suite if case.is_passed}
+    assert passed == {"P2"}
+    assert "check-in: pain now 1; screen ill: &lt;yes&gt;" in text
 
 
 def test_days_that_end_at_the_door_are_searched_whole(monkeypatch: pytest.MonkeyPatch) -> None:
