@@ -197,7 +197,7 @@ def test_results_as_xml_fit_the_published_schema(results: list[Result]) -> None:
 
 
 def test_the_schema_refuses_results_that_do_not_fit() -> None:
-    text = as_junit(RESULTS).replace(' name="all fits"', '')
+    text = as_junit(RESULTS).replace(' name="all fits"', "")
     assert not xmlschema.XMLSchema(SCHEMA).is_valid(text)
 
 
