@@ -128,6 +128,7 @@ def test_the_end_of_input_keeps_all_and_the_next_start_goes_on(tmp_path: Path) -
     assert "Is this your plan" not in second.stdout
 
 
+@pytest.mark.hazard("H-01")
 def test_kill_9_at_each_prompt_goes_on_with_the_same_words(
     tmp_path: Path, begin: Callable[[], Talk]
 ) -> None:

@@ -34,6 +34,7 @@ def reopened(folder: Path) -> Trouble:
     return caught.value
 
 
+@pytest.mark.hazard("H-06")
 def test_kill_9_loses_no_confirmed_answer(tmp_path: Path) -> None:
     for answers in (0, 1, 7, 40):
         folder = tmp_path / str(answers)
@@ -172,6 +173,7 @@ def test_a_diary_of_a_newer_format_is_refused_with_its_number(tmp_path: Path) ->
     assert "7" in refused.words
 
 
+@pytest.mark.hazard("H-06")
 def test_a_killed_creation_leaves_no_half_diary(tmp_path: Path) -> None:
     (tmp_path / "diary.new").write_bytes(b"half")
     filled(tmp_path, 1)

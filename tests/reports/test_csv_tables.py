@@ -24,6 +24,7 @@ def read(text: str) -> list[list[str]]:
     return list(csv.reader(io.StringIO(text, newline=""), strict=True))
 
 
+@pytest.mark.hazard("H-14")
 def test_every_table_is_rectangular_with_units_in_its_heads() -> None:
     tables = csv_tables(made_up.ten_weeks_facts())
     assert sorted(tables) == [

@@ -35,6 +35,7 @@ def test_an_empty_diary_says_so() -> None:
     assert lines(made_up.facts()) == [NOTHING]
 
 
+@pytest.mark.hazard("H-14")
 def test_a_day_is_told_in_full_with_units() -> None:
     threw = ThrowDay(2, 25, "throws", "no soreness", 0, ThrowState(3), made_up.opened(0))
     why = ("prog.two_for_two", "up", "Reach-across row: One step up in reps.")

@@ -62,6 +62,7 @@ EVERY_OTHER_DAY = [
 ]
 
 
+@pytest.mark.hazard("H-05")
 @pytest.mark.parametrize(
     ("first", "one", "other"),
     [row[1:] for row in EVERY_OTHER_DAY],
@@ -75,6 +76,7 @@ def test_every_other_day_stays_every_other_day(
     assert [record.threw is not None and record.threw.step for record in both] == [1, 2]
 
 
+@pytest.mark.hazard("H-05")
 @pytest.mark.parametrize(
     ("first", "one", "other"),
     [
@@ -94,6 +96,7 @@ def test_the_day_after_is_a_rest_day_for_loaded_work_and_throws(
     assert "wall slide" in done(second)
 
 
+@pytest.mark.hazard("H-05")
 def test_two_whole_days_of_rest_are_not_lost_when_the_clocks_go_forward() -> None:
     days = (at(HELSINKI, 2026, 3, 27), at(HELSINKI, 2026, 3, 29), at(HELSINKI, 2026, 3, 31))
     reach = ["arm reach up" in done(record) for record in played(date(2026, 3, 20), *days)]
@@ -103,6 +106,7 @@ def test_two_whole_days_of_rest_are_not_lost_when_the_clocks_go_forward() -> Non
 # ---------------------------------------------------------------- flights
 
 
+@pytest.mark.hazard("H-05")
 def test_a_flight_east_gains_no_day() -> None:
     evening = at(HONOLULU, 2027, 1, 10, 20)
     morning = at(HELSINKI, 2027, 1, 12, 20)  # 36 h later, two dates on
@@ -112,6 +116,7 @@ def test_a_flight_east_gains_no_day() -> None:
     assert second.threw is None
 
 
+@pytest.mark.hazard("H-05")
 def test_a_flight_west_on_the_same_date_is_no_second_session() -> None:
     there, here = at(KIRITIMATI, 2027, 1, 10, 8), at(HONOLULU, 2027, 1, 10, 20)
     assert here.astimezone(UTC) > there.astimezone(UTC)
@@ -120,6 +125,7 @@ def test_a_flight_west_on_the_same_date_is_no_second_session() -> None:
     assert second.threw is None
 
 
+@pytest.mark.hazard("H-05")
 def test_a_flight_over_the_date_line_into_yesterday_is_no_second_session_either() -> None:
     there, here = at(KIRITIMATI, 2027, 1, 10, 8), at(HONOLULU, 2027, 1, 9, 10)
     assert here.astimezone(UTC) > there.astimezone(UTC)
@@ -128,6 +134,7 @@ def test_a_flight_over_the_date_line_into_yesterday_is_no_second_session_either(
     assert second.threw is None
 
 
+@pytest.mark.hazard("H-05")
 def test_no_gap_is_ever_negative() -> None:
     assert days_missed(date(2027, 1, 10), date(2027, 1, 9)) == 0
     assert days_missed(date(2027, 1, 10), date(2027, 1, 10)) == 0
@@ -139,6 +146,7 @@ def test_no_gap_is_ever_negative() -> None:
     assert {s.decision.outcome for s in ladders.values()} == {"same"}
 
 
+@pytest.mark.hazard("H-05")
 def test_28_days_off_are_counted_over_a_leap_february() -> None:
     first = date(2028, 1, 20)
     records = played(first, at(HELSINKI, 2028, 2, 1))

@@ -46,6 +46,7 @@ def kept(first: date, *instants: datetime) -> tuple[Journal, list[DayRecord]]:
     return journal, [sat(journal, first, one) for one in instants]
 
 
+@pytest.mark.hazard("H-05")
 @pytest.mark.parametrize(
     ("first", "one", "other"),
     [row[1:] for row in EVERY_OTHER_DAY],
@@ -63,6 +64,7 @@ def test_every_other_day_in_the_diary_stays_every_other_day(
     )
 
 
+@pytest.mark.hazard("H-05")
 @pytest.mark.parametrize(
     ("first", "one", "other"),
     [
@@ -95,6 +97,7 @@ FLIGHTS = {
 }
 
 
+@pytest.mark.hazard("H-05")
 @pytest.mark.parametrize("flight", FLIGHTS)
 def test_a_flight_brings_no_second_loaded_session_no_throws_and_no_negative_gap(
     flight: str,
@@ -110,6 +113,7 @@ def test_a_flight_brings_no_second_loaded_session_no_throws_and_no_negative_gap(
     assert gap_of(later).outcome == "none"
 
 
+@pytest.mark.hazard("H-05")
 def test_after_a_flight_the_rest_days_end_when_they_should() -> None:
     first = date(2027, 1, 5)
     there, here = at(HONOLULU, 2027, 1, 10, 8), at(HELSINKI, 2027, 1, 13, 20)
