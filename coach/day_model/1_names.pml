@@ -17,10 +17,12 @@ int gone, lowered, todo;
 byte exercises, left_early;
 byte place, sets, low, high, reach, form, load;      /* the exercise under way (from 1), its dose */
 byte set_no, phase, hold_no, change, fault, in_a_row, felt_due, stays_due, over;
+byte since, back;                   /* still to ask after a break; where a screen in mid-day came in */
+int onward;                        /* what follows at once, the first in the lowest three bits */
 byte stopped, ended;
 
 /* ------------------------------------------------ within one step only */
-byte ev, part, strong, fact, moved, alone_asked, go, now_at, code, keep, settled, p, n, m, room;
+byte ev, part, strong, fact, moved, alone_asked, go, then_since, now_at, code, keep, settled, p, n, m, room;
 byte d_sets, d_reach, d_form, d_load;
 short val, said;              /* the answer as it is taken, and as it was given */
 int mask, sum, from;
@@ -32,7 +34,25 @@ byte what, which;
 #define SIGN 4
 #define STOP 5
 #define TIMER 6
-#define OPEN 7
+#define GEAR 7
+#define BREAK 8
+#define OPEN 9
+
+#define READ_BACK 1                /* asides */
+#define AFTER_A_BREAK 3
+#define WHAT_IS_HERE 4
+
+#define SETS_SINCE 0                /* what a break asks, by bits of `since` */
+#define SCREEN_SINCE 1
+#define WORSE_SINCE 2
+#define PAIN_SINCE 3
+
+#define LIST 1                     /* what follows at once */
+#define LESS 2
+#define RETURN 3
+#define BACK 4
+#define NEXT 5
+#define GOES_ON (aside == 0 && ended == 0 && onward != 0 && (stage != SCREEN || (onward & 7) == RETURN))
 
 #define LIST_ASKED 4
 #define SCREEN_OVER 5
@@ -51,11 +71,12 @@ byte what, which;
 #define LEAVE 4
 #define SOMETHING_ELSE 99
 
-#define TIMED (aside == 0 && place != 0 && (phase == RESTS || phase == HOLDS))
-#define GO_ASKED (aside == 0 && place != 0 && phase == READY)
-#define RECHECK_ASKED (aside == 0 && place != 0 && phase == RECHECK)
+#define TIMED (aside == 0 && stage == EXERCISE && place != 0 && (phase == RESTS || phase == HOLDS))
+#define GO_ASKED (aside == 0 && stage == EXERCISE && place != 0 && phase == READY)
+#define RECHECK_ASKED (aside == 0 && stage == EXERCISE && place != 0 && phase == RECHECK)
 #define SCREENING (aside == 0 && ((stage == SCREEN && section != SCREEN_OVER) || (stage == ENDING && miss == 0)))
-#define SAFETY (aside != 0 || SCREENING || (stage == ENDING && miss == 2) || IS_SIGN(fact))
+#define SAFETY (aside == READ_BACK || (aside == AFTER_A_BREAK && LOWEST(since) == WORSE_SINCE) || SCREENING || (aside == 0 && stage == ENDING && miss == 2) || IS_SIGN(fact))
+#define WORKING (stage == TODAY || stage == WARM_UP || stage == EXERCISE)
 #define LOWEST(b) ((b & 1) -> 0 : ((b & 2) -> 1 : ((b & 4) -> 2 : ((b & 8) -> 3 : ((b & 16) -> 4 : ((b & 32) -> 5 : ((b & 64) -> 6 : 7)))))))
 #define HARD(v) (v >= 2)           /* none, light; hard practice, bullpen, game */
 
@@ -80,6 +101,10 @@ byte what, which;
 #define ON_IN_CLOSE 18
 #define TO_STOP 19
 #define TO_END 20
+#define WHAT_ELSE_SINCE 21
+#define LESS_OF_IT 22
+#define BACK_FROM_SCREEN 23
+#define BACK_IN_PLACE 24
 
 /* THE TABLES OF THE DAY */
 
@@ -104,6 +129,7 @@ inline spend_the_day() {           /* what only the work of the day reads goes; 
   level = 0; slept_short = 0; ache = 0; threw = 0; pain_up = 0; playing = 0; no_step = 0;
   waits = 0; recovery = 0; alone = 0; asked = 0; listed = 0; section = 0; number = 0; signs = 0;
   yes_left = 0; gone = 0; lowered = 0; todo = 0; exercises = 0; left_early = 0;
+  since = 0; back = 0; onward = 0;
   no_exercise()
 }
 
@@ -181,4 +207,29 @@ inline hold_over() {
   :: hold_no >= high -> phase = REPORT; go = TO_REPORT
   :: else -> phase = READY; hold_no++
   fi
+}
+
+inline rest_over() {               /* pain now before a changed set, else the next set */
+  if
+  :: change != 0 && over && !stays_due -> phase = RECHECK; effects_on_this_are_spent()
+  :: change != 0 && !(over && !stays_due) -> changed_set()
+  :: change == 0 -> set_no++; effects_on_this_are_spent(); to_the_set()
+  fi
+}
+
+inline next_exercise() {           /* what is under way is behind; the next, or the close, at once */
+  if
+  :: stage != EXERCISE && todo == 0 -> stage = AFTER_nothing_left(stage); go = CLOSE_OF_DAY
+  :: else -> no_exercise(); miss = 0; line = 0; unclear = 0; reread = 0; onward = NEXT
+  fi
+}
+
+inline facts_end_with_the_screen() {
+  asked = 0; threw = 0; playing = 0;
+  no_step = no_step || pain_up; pain_up = 0
+}
+
+inline screen_again(those, in_the_list) {
+  back = stage; stage = AFTER_screen_again(stage); alone = those; listed = in_the_list;
+  miss = 0; line = 0; aside = 0; at = 0; go = NEXT_SECTION
 }

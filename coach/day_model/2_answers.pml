@@ -121,10 +121,16 @@ inline take_number_or_name() {     /* `fact` was answered by `val`; `moved` wher
 inline end_the_work() { stage = AFTER_end_the_work(stage); moved = 1; go = CLOSE_OF_DAY }
 
 inline only_what_is_gentle() {     /* of the list, what the gentle list and the other lists hold */
-  mask = (REST_DAY(lowered) -> 0 : todo);
-  if :: RECOVERY_DAY(lowered) -> mask = mask & RECOVERY_LIST :: else fi;
-  keep_by_lists();
-  todo = mask; mask = 0; count_todo()
+  mask = todo; still_allowed(); todo = mask; mask = 0; count_todo()
+}
+
+inline still_allowed() {           /* of `mask`, with the scripts' effects on the day for this look only */
+  n = level; m = recovery;
+  if :: REST_DAY(lowered) -> level = 2 :: else fi;
+  if :: GENTLE_DAY(lowered) && level < 1 -> level = 1 :: else fi;
+  if :: RECOVERY_DAY(lowered) -> recovery = 1 :: else fi;
+  if :: level == 2 -> mask = 0 :: else -> keep_by_lists() fi;
+  level = n; recovery = m; n = 0; m = 0
 }
 
 inline keep_by_lists() {
@@ -156,12 +162,15 @@ inline count_todo() {
 
 inline take_value() {
   if
-  :: aside != 0 -> d_step {
-     aside = 0;
+  :: aside == READ_BACK -> d_step {
      if
-     :: val == 0 -> about = 0; reread = 1; unclear = 0
+     :: val == 0 -> aside = (since -> AFTER_A_BREAK : 0); about = 0; reread = 1; unclear = 0
      :: else -> stop_with(STRONG_PAIN)
      fi; skip }
+  :: aside == WHAT_IS_HERE -> d_step {
+     aside = 0; gone = val;
+     if :: WORKING -> onward = LESS :: else fi; skip }
+  :: aside == AFTER_A_BREAK -> d_step { since_answer(); skip }
   :: GO_ASKED -> phase = HOLDS
   :: SCREENING -> d_step { screen_answer(); skip }
   :: aside == 0 && stage == ENDING && miss != 0 -> d_step {
@@ -186,10 +195,55 @@ inline take_value() {
   fi
 }
 
+inline since_answer() {
+  n = LOWEST(since); since = since & ~(1 << n);
+  if
+  :: n == SETS_SINCE ->            /* sets done meanwhile count as sets */
+     m = (phase == RESTS || phase == REPORT || phase == RECHECK -> set_no : set_no - 1);
+     p = (val / 4 < sets - m -> val / 4 : sets - m);
+     then_since = 1;
+     if
+     :: m + p < sets && p > 0 && !(phase == RESTS || phase == REPORT || phase == RECHECK) ->
+        set_no = set_no + p; hold_no = 1; phase = (TIMED_HOLDS(place - 1) -> READY : ON)
+     :: m + p < sets && (p == 0 || phase == RESTS || phase == REPORT || phase == RECHECK) -> set_no = set_no + p
+     :: m + p >= sets -> miss = 0; line = 0; go = BEGIN_EXERCISE
+     fi;
+     m = 0; p = 0
+  :: n == WORSE_SINCE ->
+     if
+     :: val == 0 -> then_since = 1
+     :: else -> since = 0; screen_again(31, 0)
+     fi
+  :: n == PAIN_SINCE && val >= 32 && reread -> stop_with(STRONG_PAIN)
+  :: n == PAIN_SINCE && val >= 32 && !reread ->
+     since = 1 << PAIN_SINCE; aside = READ_BACK; about = F_PAIN_NOW; unclear = 0; line = 0
+  :: n == PAIN_SINCE && val < 32 -> aside = 0;
+     if
+     :: val <= TO_START
+     :: val > TO_START && val <= GENTLE -> level = (level < 1 -> 1 : level)
+     :: val > TO_START && val > GENTLE -> level = 2
+     fi;
+     if :: LAST_PAIN_KNOWN && val >= LAST_PAIN + 8 -> pain_up = 1 :: else fi;
+     facts_end_with_the_screen();
+     if
+     :: place == 0 || val <= IN_EXERCISE && val < 24 -> onward = LESS | (BACK << 3)
+     :: place != 0 && (val > IN_EXERCISE || val >= 24) -> miss = 0; line = 0;
+        if
+        :: val >= 24 || left_early > 0 -> end_the_work()
+        :: else -> effects_on_this_are_spent();
+           if :: left_early < 2 -> left_early++ :: else fi;
+           next_exercise();
+           if :: onward != 0 -> onward = LESS | (onward << 3) :: else fi
+        fi
+     fi
+  fi;
+  n = 0
+}
+
 inline screen_answer() {
   if
   :: section == LIST_ASKED -> listed = 0; yes_left = val; go = NEXT_SECTION
-  :: section == 1 -> alone = alone & ~(1 << number); asked = asked | (1 << number);
+  :: section == 1 -> alone = alone & ~(1 << number); asked = (back -> asked : asked | (1 << number));
      if :: val == 1 -> section = 2; unclear = 0; signs = SIGNS(number) :: else -> go = NEXT_SECTION fi
   :: (section == 2 || section == 3) && signs > 0 ->
      if
@@ -197,7 +251,7 @@ inline screen_answer() {
      :: else -> signs--; unclear = 0;
         if
         :: signs == 0 && section == 3 ->
-           alone = alone & ~(1 << number); asked = asked | (1 << number); go = NEXT_SECTION
+           alone = alone & ~(1 << number); asked = (back -> asked : asked | (1 << number)); go = NEXT_SECTION
         :: else
         fi
      fi
@@ -224,14 +278,14 @@ inline after_values() {            /* a strong pain is read back; else the rest 
 
 inline on_from_here() {
   line = 0;
-  if :: place && phase == ON -> phase = REPORT :: else fi;
+  if :: stage == EXERCISE && place && phase == ON -> phase = REPORT :: else fi;
   if
   :: miss || stage == TODAY || stage == ENDING
   :: else ->
      if
      :: stage == WHO -> go = TO_CHECK_IN
      :: stage == SCREEN -> at = at + LEN_screen(at); unclear = 0; reread = 0; go = ON_IN_SCREEN
-     :: place && (phase == RESTS || phase == READY || phase == RECHECK || phase == HOLDS)
+     :: stage == EXERCISE && place && (phase == RESTS || phase == READY || phase == RECHECK || phase == HOLDS)
      :: stage == CHECK_IN -> at = at + LEN_check_in(at); unclear = 0; reread = 0; go = ON_IN_CHECK_IN
      :: stage == AT_HAND -> at = at + LEN_at_hand(at); unclear = 0; reread = 0; go = ON_AT_HAND
      :: stage == CLOSE -> at = at + LEN_close(at); unclear = 0; reread = 0; go = ON_IN_CLOSE
@@ -266,7 +320,10 @@ inline not_understood() {
 
 inline the_safer_answer() {        /* leaves `ev` VALUE with the worst `val`, or is done itself */
   if
-  :: aside -> val = 1; ev = VALUE
+  :: aside == READ_BACK -> val = 1; ev = VALUE
+  :: aside == WHAT_IS_HERE -> val = ALL_GONE; ev = VALUE
+  :: aside == AFTER_A_BREAK -> ev = VALUE;
+     val = (LOWEST(since) == SETS_SINCE -> 400 : (LOWEST(since) == WORSE_SINCE -> 1 : 40))
   :: GO_ASKED -> phase = REPORT; go = TO_REPORT; ev = 0
   :: SCREENING && section == LIST_ASKED -> val = listed; ev = VALUE
   :: SCREENING && section != LIST_ASKED -> val = (section == 1 || signs > 0 -> 1 : 0); ev = VALUE

@@ -2,7 +2,12 @@
 
 inline carry_on() {
   do
-  :: go == 0 -> break
+  :: go == 0 && !then_since && !GOES_ON -> break
+  :: go == 0 && then_since -> then_since = 0; go = WHAT_ELSE_SINCE
+  :: go == 0 && !then_since && GOES_ON -> d_step {
+     n = onward & 7; onward = onward >> 3;
+     go = (n == LIST -> LAY_OUT : (n == LESS -> LESS_OF_IT : (n == RETURN -> BACK_FROM_SCREEN : (n == BACK -> BACK_IN_PLACE : BEGIN_EXERCISE))));
+     n = 0 }
   :: go != 0 -> now_at = go; go = 0;
      if
      :: now_at == TO_DOOR -> d_step { known_from_the_diary(); stage = AFTER_may_open(stage); miss = DOOR_QUESTIONS;
@@ -17,14 +22,14 @@ inline carry_on() {
      :: now_at == NEXT_SECTION -> d_step { next_section(); skip }
      :: now_at == ON_IN_SCREEN -> d_step { settle_screen();
         if
-        :: settled -> asked = 0; threw = 0; playing = 0;
-           no_step = no_step || pain_up; pain_up = 0;
+        :: settled && back -> miss = 0; onward = RETURN | (onward << 3)
+        :: settled && !back -> facts_end_with_the_screen();
            stage = AFTER_screened(stage); miss = 0; at = 0; go = ON_AT_HAND
         :: else
         fi; skip }
      :: now_at == ON_AT_HAND -> d_step { settle_at_hand();
         if
-        :: settled -> stage = AFTER_gear_known(stage); miss = 0; at = 0; go = LAY_OUT
+        :: settled -> stage = AFTER_gear_known(stage); miss = 0; at = 0; onward = LIST
         :: else
         fi; skip }
      :: now_at == LAY_OUT -> d_step { lay_out(); skip }
@@ -32,11 +37,7 @@ inline carry_on() {
         stage = AFTER_begin(stage); miss = 0; at = 0; go = ON_IN_WARM_UP }
      :: now_at == ON_IN_WARM_UP -> d_step { settle_warm_up();
         if :: settled -> miss = 0; line = 0; go = NEXT_EXERCISE :: else fi; skip }
-     :: now_at == NEXT_EXERCISE -> d_step {
-        if
-        :: stage != EXERCISE && todo == 0 -> stage = AFTER_nothing_left(stage); go = CLOSE_OF_DAY
-        :: else -> no_exercise(); miss = 0; line = 0; unclear = 0; reread = 0; go = BEGIN_EXERCISE
-        fi; skip }
+     :: now_at == NEXT_EXERCISE -> d_step { next_exercise(); skip }
      :: now_at == BEGIN_EXERCISE -> d_step { begin_exercise(); skip }
      :: now_at == ON_BEFORE -> d_step { settle_before();
         if :: settled -> miss = 0; line = 0; to_the_set() :: else fi; skip }
@@ -47,6 +48,23 @@ inline carry_on() {
      :: now_at == EXERCISE_DONE -> d_step {
         if :: over && left_early < 2 -> left_early++ :: else fi;
         go = NEXT_EXERCISE }
+     :: now_at == WHAT_ELSE_SINCE -> d_step {
+        if
+        :: since == 0 -> aside = 0; onward = BACK
+        :: since != 0 && LOWEST(since) == SCREEN_SINCE ->
+           since = 0; screen_again(ALONE_AFTER_A_BREAK, (31 & ~ALONE_AFTER_A_BREAK))
+        :: else
+        fi; skip }
+     :: now_at == LESS_OF_IT -> d_step { less_of_it(); skip }
+     :: now_at == BACK_FROM_SCREEN -> d_step {
+        stage = AFTER_back_to(back); back = 0; at = 0;
+        if
+        :: stage == TODAY -> onward = LIST
+        :: stage != TODAY && onward == 0 -> onward = BACK
+        :: stage != TODAY && onward != 0 && onward < 8 -> onward = onward | (BACK << 3)
+        :: else -> onward = onward | (BACK << 6)
+        fi; skip }
+     :: now_at == BACK_IN_PLACE -> d_step { back_in_place(); skip }
      :: now_at == CLOSE_OF_DAY -> d_step { spend_the_day(); go = ON_IN_CLOSE }
      :: now_at == ON_IN_CLOSE -> d_step { settle_close();
         if :: settled -> code = E_DONE; stage = AFTER_closed(stage); go = TO_END :: else fi; skip }
@@ -155,5 +173,39 @@ inline set_is_over() {
      :: change == LEAVE || set_no >= sets -> go = EXERCISE_DONE
      :: else -> phase = RESTS
      fi
+  fi
+}
+
+inline less_of_it() {              /* the list, and what is under way, less what today no longer allows */
+  mask = (place -> todo | (1 << (place - 1)) : todo);
+  still_allowed();
+  todo = todo & mask;
+  if
+  :: place != 0 && !(mask & (1 << (place - 1))) -> next_exercise()
+  :: place != 0 && (mask & (1 << (place - 1))) -> dose_at_door(place - 1);
+     if :: d_sets < sets -> sets = (d_sets < set_no -> set_no : d_sets) :: else fi;
+     if
+     :: (phase == RESTS || phase == RECHECK) && set_no >= sets ->
+        if :: over && left_early < 2 -> left_early++ :: else fi;
+        next_exercise()
+     :: else
+     fi
+  :: place == 0 && (todo != 0 || stage == TODAY || onward != 0)
+  :: else -> next_exercise()
+  fi;
+  if :: stage == WARM_UP || stage == EXERCISE -> what_the_day_still_needs() :: else fi
+}
+
+inline back_in_place() {           /* an open question stands again; a rest is over, a hold is done */
+  if
+  :: miss != 0
+  :: miss == 0 && stage == WARM_UP -> go = ON_IN_WARM_UP
+  :: miss == 0 && stage == EXERCISE && place == 0 -> go = NEXT_EXERCISE
+  :: miss == 0 && place != 0 && phase == BEFORE -> go = ON_BEFORE
+  :: miss == 0 && place != 0 && phase == REPORT -> go = ON_AFTER_A_SET
+  :: miss == 0 && place != 0 && phase == RESTS -> rest_over()
+  :: miss == 0 && place != 0 && phase == HOLDS -> hold_over()
+  :: miss == 0 && place != 0 && phase == ON -> to_the_set()
+  :: else
   fi
 }

@@ -15,10 +15,15 @@ inline respond() {
   :: ev == TIMER -> d_step {
      if
      :: phase == HOLDS -> hold_over()
-     :: phase == RESTS && change != 0 && over && !stays_due -> phase = RECHECK; effects_on_this_are_spent()
-     :: phase == RESTS && change != 0 && !(over && !stays_due) -> changed_set()
-     :: phase == RESTS && change == 0 -> set_no++; effects_on_this_are_spent(); to_the_set()
+     :: phase == RESTS -> rest_over()
      fi; skip }
+  :: ev == GEAR ->
+     if :: PIECES > 0 -> aside = WHAT_IS_HERE; unclear = 0 :: else fi
+  :: ev == BREAK -> d_step {
+     aside = AFTER_A_BREAK; unclear = 0; then_since = 1;
+     since = (1 << WORSE_SINCE) | (1 << PAIN_SINCE) | (said -> 1 << SCREEN_SINCE : 0);
+     if :: place != 0 && phase != BEFORE && set_no <= sets -> since = since | (1 << SETS_SINCE) :: else fi;
+     skip }
   :: ev == VALUE || ev == WHOLE ->
      unclear = 0;
      alone_asked = aside || GO_ASKED || SCREENING || stage == ENDING;
@@ -63,7 +68,14 @@ inline what_is_asked() {           /* the fact that is asked at `part` of the pr
 
 inline any_value() {               /* every value of the scale of what is asked */
   if
-  :: aside -> if :: val = 0 :: val = 1 fi
+  :: aside == READ_BACK -> if :: val = 0 :: val = 1 fi
+  :: aside == WHAT_IS_HERE -> any_gear()
+  :: aside == AFTER_A_BREAK ->
+     if
+     :: LOWEST(since) == SETS_SINCE -> val = 0; do :: val < 400 -> val = val + 4 :: break od
+     :: LOWEST(since) == WORSE_SINCE -> if :: val = 0 :: val = 1 fi
+     :: LOWEST(since) == PAIN_SINCE -> val = 0; do :: val < 40 -> val = val + 2 :: break od
+     fi
   :: GO_ASKED -> val = 0
   :: SCREENING && section == LIST_ASKED ->
      if :: val = 0 :: listed & 1 -> val = 1 :: listed & 2 -> val = 2 :: listed & 4 -> val = 4
@@ -84,9 +96,11 @@ active proctype day() {
        if
        :: ev == 0 -> tell_situation();
           if
-          :: ev = STOP
-          :: ev = SIGN
-          :: ev = UNCLEAR; part = LOWEST(miss)
+          :: WITH_STOP -> ev = STOP
+          :: WITH_SIGN -> ev = SIGN
+          :: WITH_UNCLEAR -> ev = UNCLEAR; part = LOWEST(miss)
+          :: WITH_GEAR && aside == 0 && WORKING -> ev = GEAR
+          :: WITH_BREAK && aside == 0 && WORKING -> ev = BREAK; if :: said = 0 :: said = 1 fi
           :: TIMED -> ev = TIMER
           :: !TIMED -> ev = VALUE;
              if

@@ -85,6 +85,17 @@ class UnmodelledError(ValueError):
     """The day holds something that the model does not speak of."""
 
 
+class Tried(NamedTuple):
+    """What both explorers try: kinds of happenings, and the facts of which they try some answers only.
+
+    `only` holds the answers by fact as they are heard (numbers in the scale's own unit, or names);
+    every other fact gets its whole scale.
+    """
+
+    kinds: tuple[str, ...] = ("value", "timer", "unclear", "sign", "stop")
+    only: tuple[tuple[str, tuple[float | str, ...]], ...] = ()
+
+
 class Codes(NamedTuple):
     """Which number of the model stands for what of a day, in one place for writer and reader.
 
@@ -231,9 +242,9 @@ def days_waited(brief: Brief, section: Section) -> int:
 class Writer:
     """Names and pieces of a model, line by line."""
 
-    def __init__(self, brief: Brief, codes: Codes) -> None:
-        """Everything written is read from these two."""
-        self.brief, self.codes = brief, codes
+    def __init__(self, brief: Brief, codes: Codes, tried: Tried) -> None:
+        """Everything written is read from these three."""
+        self.brief, self.codes, self.tried = brief, codes, tried
         self.lines: list[str] = []
 
     def define(self, name: str, value: object) -> None:
@@ -292,6 +303,11 @@ class DayTables(Writer):
             rows = [row for row in ROWS if row.trigger == trigger]
             cases = [(f"s == {number[r.before]}", number[r.after]) for r in rows]
             self.define(f"AFTER_{plain(trigger)}(s)", chain(cases, 99))
+        back = [row for row in ROWS if row.trigger.startswith("back to ")]
+        cases = [(f"b == {number[r.after]}", number[r.after]) for r in back]
+        self.define("AFTER_back_to(b)", chain(cases, 99))
+        for kind in ("unclear", "sign", "stop", "gear", "break"):
+            self.define(f"WITH_{kind.upper()}", int(kind in self.tried.kinds))
         for n, end in enumerate(ENDS[1:], 1):
             self.define(f"E_{plain(end).upper()}", n)
 
@@ -372,6 +388,8 @@ class DayTables(Writer):
         order = sorted(sections, key=lambda one: (-waited[one], TIE_ORDER.index(one.value)))
         longest = [(f"!((b >> {sections.index(o)}) & 1)", 1 << sections.index(o)) for o in order]
         self.define("WAITED_LONGEST(b)", chain(longest))
+        # After a break all that any fact of a day may call for: arm, joint, night; ill after surgery.
+        self.define("ALONE_AFTER_A_BREAK", 1 + 2 + 16 + 8 * brief.person.surgery)
         signs = {n: signs_of(one, brief.person) for n, one in enumerate(sections)}
         self.define("SIGNS(n)", chain((f"n == {n}", len(ids)) for n, ids in signs.items()))
         named = [

@@ -54,6 +54,7 @@ class DoseTables(Writer):
         self.define(
             "GONE_THAT_COUNTS(l)", sum_of(f"({when} -> {m} : 0)" for when, m in counts if m)
         )
+        self.define("PIECES", len(brief.plan.at_home))
         self.define("ALL_GONE", bits(range(len(brief.plan.at_home))))
 
     def named(self, names: tuple[str, ...]) -> int:

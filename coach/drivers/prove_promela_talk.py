@@ -151,6 +151,7 @@ class TalkTables(Writer):
             if is_sign(fact):
                 worst.append(f":: fact == {number} -> val = 1")
         at_hand = self.fact("at hand")
+        self.inline("any_gear", f"{self.gear()};")
         self.inline("any_value_of_fact", "if", *ways, "fi;")
         self.inline(
             "worst_value",
@@ -165,6 +166,11 @@ class TalkTables(Writer):
     def ways(self, fact: str) -> str:
         """The choice of a value of one question."""
         names = self.names_of(fact)
+        only = dict(self.tried.only).get(fact)
+        if only is not None:
+            named = names or ("fine",)  # of how a set felt, the first answer
+            values = [named.index(v) if isinstance(v, str) else quarters(v) for v in only]
+            return one_of([f"val = {value}" for value in values])
         if names:
             return one_of([f"val = {n}" for n in range(len(names))])
         if fact in PAINS:
@@ -172,10 +178,7 @@ class TalkTables(Writer):
         if fact == "sleep last night":
             return steps_of(0, 64, 1)
         if fact == "at hand":
-            home = range(len(self.brief.plan.at_home))
-            return one_of(
-                [f"val = {m}" for m in dict.fromkeys((0, *(1 << n for n in home), bits(home)))]
-            )
+            return self.gear()
         if fact in {"which version", "felt in set"}:
             return one_of(
                 [way for p in range(len(self.brief.stations)) for way in self.here(fact, p)]
@@ -185,6 +188,12 @@ class TalkTables(Writer):
             read = any(test.fact == fact for test in self.brief.tests)
             return steps_of(0, highest * QUARTERS, step) if read else "val = 0"
         return self.own_ways(fact)
+
+    def gear(self) -> str:
+        """Everything is here, one piece is not, or nothing is."""
+        home = range(len(self.brief.plan.at_home))
+        masks = dict.fromkeys((0, *(1 << n for n in home), bits(home)))
+        return one_of([f"val = {m}" for m in masks])
 
     def here(self, fact: str, place: int) -> list[str]:
         """The ways of a question that each exercise has its own answers to."""

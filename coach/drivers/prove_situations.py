@@ -13,12 +13,22 @@ from collections import deque
 from collections.abc import Iterator
 from typing import Final, NamedTuple
 
-from coach.drivers.prove_answers import SIGN, STOP, TIMER, UNCLEAR, Answers, Try
-from coach.drivers.prove_promela import ENDS, NAMED, QUARTERS, SCALES, Codes
+from coach.drivers.promises import WORK
+from coach.drivers.prove_answers import (
+    BREAKS,
+    GEAR,
+    SIGN,
+    STOP,
+    TIMER,
+    UNCLEAR,
+    Answers,
+    Try,
+)
+from coach.drivers.prove_promela import ENDS, NAMED, QUARTERS, SCALES, Codes, Tried
 from coach.drivers.prove_search import merged
 from coach.model.decisions import Refusal
 from coach.model.flags import Section
-from coach.model.heard import Value
+from coach.model.heard import Question, Value
 from coach.session.brief import Brief
 from coach.session.engine import ask_of, start, take
 from coach.session.state import State, Work
@@ -29,12 +39,15 @@ TOLD: Final = tuple(
     "stage at miss line unclear doubts aside about reread quoted t level slept_short morning_up "
     "ache threw pain_up playing no_step waits recovery alone asked listed section number signs "
     "yes_left gone lowered todo exercises left_early place sets low high reach form load "
-    "set_no phase hold_no change fault in_a_row felt_due stays_due over stopped ended".split()
+    "set_no phase hold_no change fault in_a_row felt_due stays_due over since back onward stopped ended".split()
 )
 PHASES: Final = ("before", "set", "ready", "hold", "report", "rest", "recheck")
 CHANGES: Final = ("", "shorter range", "easier version", "lighter", "leave")
 SECTIONS: Final = {section.value: number for number, section in enumerate(Section)}
 KINDS: Final = {"alone": 1, "open": 2, "weekly": 3}
+ASIDES: Final = {"": 0, "read back": 1, "since": 3, "gear": 4}
+SINCE: Final = ("sets since", "screen", "worse since", "pain now")
+ONWARD: Final = ("list", "less", "return", "back", "next")
 NOT_TOLD: Final = -1  # a situation holds what the model has no number for
 
 Situation = tuple[int, ...]
@@ -61,8 +74,11 @@ def of_the_talk(state: State, codes: Codes) -> dict[str, int]:
         "line": int(state.line),
         "unclear": state.unclear,
         "doubts": state.doubts,
-        "aside": 1 if state.aside == "read back" else 0,
+        "aside": ASIDES.get(state.aside, NOT_TOLD),
         "about": codes.facts.index(state.sign[1]) + 1 if state.sign[1] else 0,
+        "since": sum(1 << SINCE.index(fact) for fact in state.since),
+        "back": list(Stage).index(Stage(state.back)) if state.back else 0,
+        "onward": sum(ONWARD.index(one) + 1 << 3 * n for n, one in enumerate(state.onward)),
         "reread": int(state.reread),
         "quoted": int(state.quoted),
         "section": KINDS[kind] if which else special[kind],
@@ -76,13 +92,11 @@ def of_the_talk(state: State, codes: Codes) -> dict[str, int]:
 def untold(state: State) -> tuple[str, ...]:
     """Fields that the model does not speak of and that are not empty here."""
     beyond = (
-        *("under", "fixing", "since", "foreign", "game_yesterday", "game_today", "pitched"),
-        *("back", "throws_only", "sore", "thrown", "onward"),
+        *("under", "fixing", "foreign", "game_yesterday", "game_today", "pitched"),
+        *("throws_only", "sore", "thrown"),
     )
     plain = State(state.stage, state.brief)
-    found = [name for name in beyond if getattr(state, name) != getattr(plain, name)]
-    found += [state.aside] if state.aside not in {"", "read back"} else []
-    return tuple(found)
+    return tuple(name for name in beyond if getattr(state, name) != getattr(plain, name))
 
 
 def number_in(known: tuple[object, ...], one: object) -> int:
@@ -187,7 +201,16 @@ def plain_work(work: Work) -> bool:
 
 # ---------------------------------------------------------------- steps
 
-WHAT: Final = {"value": 1, "whole": 2, "unclear": 3, "sign": 4, "stop": 5, "timer": 6}
+WHAT: Final = {
+    "value": 1,
+    "whole": 2,
+    "unclear": 3,
+    "sign": 4,
+    "stop": 5,
+    "timer": 6,
+    "gear": 7,
+    "break": 8,
+}
 VALUE: Final = WHAT["value"]
 PLACES: Final = 1 << 32  # more situations than anybody can hold
 
@@ -235,18 +258,22 @@ class Labels:
     def of(self, state: State, one: Try) -> tuple[int, int, int]:
         """What, which question (0 where the prompt is no script's), and the answer."""
         if one.kind != "value":
-            return WHAT[one.kind], 0, 0
+            return WHAT[one.kind], 0, int(one is BREAKS[1])
         if len(one.values) > 1:
             return WHAT["whole"], 0, 0
         fact, value = one.values[0]
         inside = state.work is not None and state.work.phase == "ready"
         screened = state.stage is Stage.SCREEN and state.section != "over"
         if state.aside or inside or screened or state.stage is Stage.ENDING:
-            return VALUE, 0, self.aside_from_scripts(fact, value)
+            return VALUE, 0, self.aside_from_scripts(state, fact, value)
         return VALUE, self.codes.facts.index(fact) + 1, self.answer(state, fact, value)
 
-    def aside_from_scripts(self, fact: str, value: Value) -> int:
-        """Yes and no, the numbers of sections, and how the day ends."""
+    def aside_from_scripts(self, state: State, fact: str, value: Value) -> int:
+        """Yes and no, a number after a break, what is here, sections, and how the day ends."""
+        if isinstance(value, float | int):
+            return int(value * QUARTERS)
+        if fact == "at hand":
+            return self.answer(state, fact, value)
         if isinstance(value, tuple):
             return sum(1 << int(one) - 1 for one in value if one != "none")
         names = {"stop for today": ("today", "worse"), "go": ("go",)}.get(fact, ("no", "yes"))
@@ -279,19 +306,36 @@ class Labels:
         return NAMED.get(fact, ("no", "yes")).index(value)
 
 
-def tries_at(state: State, day: Answers) -> Iterator[Try]:
+class Fewer(Answers):
+    """The answers of the search, of some facts only those that are tried."""
+
+    def __init__(self, tried: Tried) -> None:
+        """In an aside every answer is tried."""
+        super().__init__()
+        self.only = dict(tried.only)
+
+    def values(self, question: Question, state: State) -> tuple[Value, ...]:
+        """Every class of answer that is tried."""
+        only = None if state.aside else self.only.get(question.fact)
+        return super().values(question, state) if only is None else only
+
+
+def tries_at(state: State, day: Answers, kinds: tuple[str, ...]) -> Iterator[Try]:
     """What may happen at a prompt, of the kinds that the model speaks of."""
     asked = ask_of(state)
     if asked is None:
         yield TIMER
     else:
         yield from day.to(asked.question, state)
-    yield from (UNCLEAR, STOP, SIGN)
+    at_work = state.aside == "" and state.stage in WORK
+    for one in (UNCLEAR, STOP, SIGN, *((GEAR, *BREAKS) if at_work else ())):
+        if one.kind in kinds:
+            yield one
 
 
-def session_walk(brief: Brief, codes: Codes, until: float | None = None) -> Walked:
+def session_walk(brief: Brief, codes: Codes, tried: Tried, until: float | None = None) -> Walked:
     """Every situation and step of the session itself; `until` is an instant of `time.monotonic`."""
-    began, day, labels = time.monotonic(), Answers(), Labels(brief, codes)
+    began, day, labels = time.monotonic(), Fewer(tried), Labels(brief, codes)
     first = start(brief)
     found, todo, trouble = {merged(first): 1}, deque([(1, first)]), ""
     rows, steps = [situation(first, codes)], set()
@@ -299,7 +343,7 @@ def session_walk(brief: Brief, codes: Codes, until: float | None = None) -> Walk
         before, state = todo.popleft()
         if until is not None and time.monotonic() > until:
             trouble = "the session's own walk was cut short"
-        for one in () if state.end else tries_at(state, day):
+        for one in () if state.end else tries_at(state, day, tried.kinds):
             after = take(state, one.event, one.heard)
             if isinstance(after, Refusal):
                 raise TypeError(after.why)

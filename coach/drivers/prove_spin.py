@@ -22,6 +22,7 @@ from coach.drivers.prove_days import openings
 from coach.drivers.prove_promela import (
     Codes,
     DayTables,
+    Tried,
     UnmodelledError,
     codes_of,
     refuse_what_is_not_modelled,
@@ -52,16 +53,31 @@ MOST_MB: Final = 1024  # what SPIN may keep
 ONE_BY_ONE: Final = ("-DSAFETY", "-DNOREDUCE")  # every state is looked at; none is folded away
 DEEPEST: Final = 1_000_000  # steps of the model on one way
 USUAL_DAY: Final = "an ordinary day"
+USUAL: Final = Tried()
+CALM: Final[tuple[tuple[str, tuple[float | str, ...]], ...]] = (
+    ("pain now", (0.0,)),
+    ("worst pain", (0.0,)),
+    ("waking pain", (0.0,)),
+    ("sleep last night", (16.0,)),
+    ("throwing yesterday", ("none",)),
+    ("throwing today", ("none",)),
+)
+CALM_WORK: Final = Tried(("value", "timer"), CALM)
+CALM_GEAR: Final = Tried((*USUAL.kinds, "gear"), CALM)
+CALM_BREAKS: Final = Tried(
+    ("value", "timer", "break"), (*CALM, ("pain in warm-up", (0.0,)), ("felt in set", ("fine",)))
+)
+FIRST_DAY: Final = "the first day"
 SHOWN: Final = 3  # situations told of each difference
 COVERS: Final = (
     "a whole day from the door to the close: check-in, screen, scripts, list, warm-up, exercises; "
-    "every value of every scale, answers on one line or one by one, not understood, a sure sign, "
-    "stop, timers, a strong pain read back"
+    "every value of every scale (at a calm check-in one of each), answers on one line or one by one, "
+    "not understood, a sure sign, stop, timers, a strong pain read back, missing gear, breaks"
 )
 LEAVES_OUT: Final = (
-    "throws, game pitches, loads that a table drives, corrections, gear, breaks, a sign in doubt, "
-    "days on which a step up is due, and more than one exercise a day; what the diary decides before "
-    "the first question is read, not worked out again; words and reasons are not compared"
+    "throws, game pitches, loads that a table drives, corrections, a sign in doubt, days on which a "
+    "step up is due; what the diary decides before the first question is read, not worked out again; "
+    "words and reasons are not compared"
 )
 
 
@@ -119,21 +135,34 @@ def compiler() -> str | None:
 # ---------------------------------------------------------------- the days that are compared
 
 
-def days_beside(bound: Bound) -> list[tuple[str, Brief]]:
-    """Each exercise alone on an ordinary day; the first of them on every other kind of day.
+class Day(NamedTuple):
+    """A day to compare, and what is tried on it."""
 
-    Throws and game pitches are taken out of the plan first. A day that ends at the door is one
-    situation, and is left to the search.
+    name: str
+    brief: Brief
+    tried: Tried
+
+
+def days_beside(bound: Bound) -> list[Day]:
+    """The days that are compared; those that end at the door are left to the search.
+
+    Throws and game pitches are taken out of the plan first. All at once would be too many: either
+    the check-in is tried whole, or the work, or what may come in between.
     """
     plan = bound.plan._replace(throwing_line=None, game_pitches=None)
     bound = bound._replace(plan=plan)
-    days: list[tuple[str, Brief]] = []
-    names = [station.exercise.name for station in dict(openings(bound))[USUAL_DAY].stations]
-    for number, name in enumerate(names):
-        for day, brief in openings(with_one(bound, name)):
-            if (number == 0 or day == USUAL_DAY) and not start(brief).end:
-                days.append((f"{day}, {name} alone", brief))
-    return days
+    days = dict(openings(bound))
+    names = [station.exercise.name for station in days[USUAL_DAY].stations]
+    found = [Day(f"{name}, calm", brief, CALM_WORK) for name, brief in days.items()]
+    for name in names[:1]:
+        alone = dict(openings(with_one(bound, name)))
+        usual = alone[USUAL_DAY]
+        found += [Day(f"{day}, {name} alone", alone[day], USUAL) for day in (USUAL_DAY, FIRST_DAY)]
+        found.append(Day(f"{USUAL_DAY}, {name} alone, calm, missing gear", usual, CALM_GEAR))
+    for name in names:
+        usual = dict(openings(with_one(bound, name)))[USUAL_DAY]
+        found.append(Day(f"{USUAL_DAY}, {name} alone, calm, breaks", usual, CALM_BREAKS))
+    return [day for day in found if not start(day.brief).end]
 
 
 def with_one(bound: Bound, name: str) -> Bound:
@@ -175,7 +204,7 @@ def look_beside(bound: Bound, seconds: float, say: Callable[[str], object]) -> L
         "",
         tuple(
             found.get(number) or Beside(day, "there was no time left")
-            for number, (day, _brief) in enumerate(days)
+            for number, (day, _brief, _tried) in enumerate(days)
         ),
     )
 
@@ -183,13 +212,13 @@ def look_beside(bound: Bound, seconds: float, say: Callable[[str], object]) -> L
 # ---------------------------------------------------------------- the model
 
 
-def model_of(brief: Brief) -> tuple[str, Codes]:
+def model_of(brief: Brief, tried: Tried = USUAL) -> tuple[str, Codes]:
     """The whole model of a day, and its codes; UnmodelledError for a day it does not speak of."""
     refuse_what_is_not_modelled(brief)
     codes = codes_of(brief)
     lines: list[str] = []
     for kind in (DayTables, DoseTables, TalkTables):
-        tables = kind(brief, codes)
+        tables = kind(brief, codes, tried)
         tables.write()
         lines += tables.lines
     lines.append(teller(len(brief.tests)))
@@ -211,10 +240,10 @@ def teller(tests: int) -> str:
 # ---------------------------------------------------------------- one day
 
 
-def beside(day: str, brief: Brief, until: float | None = None) -> Beside:
+def beside(day: str, brief: Brief, tried: Tried = USUAL, until: float | None = None) -> Beside:
     """One day walked by both, and what only one of them knows."""
     try:
-        text, codes = model_of(brief)
+        text, codes = model_of(brief, tried)
     except UnmodelledError as refused:
         return Beside(day, f"not modelled: {refused}")
     with tempfile.TemporaryDirectory(prefix="coach-spin-") as folder:
@@ -222,7 +251,7 @@ def beside(day: str, brief: Brief, until: float | None = None) -> Beside:
         if made.program is None:
             return Beside(day, made.trouble)
         spin = spin_walk(made.program)
-    return compared(day, session_walk(brief, codes, until), spin, made.seconds)
+    return compared(day, session_walk(brief, codes, tried, until), spin, made.seconds)
 
 
 def compared(day: str, session: Walked, spin: Walked, made_in: float) -> Beside:
