@@ -18,7 +18,7 @@ from coach.drivers import prove_spin as spin
 from coach.drivers.exit_codes import DONE, FINDINGS
 from coach.drivers.prove import Options, as_json, as_words
 from coach.drivers.prove_days import openings
-from coach.drivers.prove_promela import Codes, UnmodelledError
+from coach.drivers.prove_promela import Codes, Tried, UnmodelledError
 from coach.drivers.prove_situations import (
     NOT_TOLD,
     TOLD,
@@ -57,27 +57,35 @@ def told_by_spin(text: str, folder: Path) -> Walked:
     return spin.spin_walk(made.program)
 
 
+# What the slips below are looked for with: enough of the check-in for each of them.
+SOME = Tried(
+    only=(("worst pain", (0.0,)), ("waking pain", (0.0,)), ("throwing today", ("none",))),
+)
+
+
 @pytest.fixture(scope="module", name="ours")
 def walked_by_the_session() -> Walked:
     brief = tiny()
-    return session_walk(brief, model_of(brief)[1])
+    return session_walk(brief, model_of(brief, SOME)[1], SOME)
 
 
 @pytest.fixture(scope="module", name="theirs")
 def walked_by_spin(tmp_path_factory: pytest.TempPathFactory) -> Walked:
-    return told_by_spin(model_of(tiny())[0], tmp_path_factory.mktemp("spin"))
+    return told_by_spin(model_of(tiny(), SOME)[0], tmp_path_factory.mktemp("spin"))
 
 
 @needs_spin
-def test_both_know_the_same_situations_and_steps_of_a_tiny_day(
-    ours: Walked, theirs: Walked
-) -> None:
-    assert not theirs.trouble
-    found = compared("tiny", ours, theirs, 0.0)
+def test_both_know_the_same_situations_and_steps_of_a_tiny_day() -> None:
+    found = beside("tiny", tiny())
     assert found.same, found
     assert found.situations == found.spin_situations > 10_000
     assert found.steps > 100_000
     assert found.between > 10_000
+
+
+@needs_spin
+def test_without_a_slip_there_is_no_difference(ours: Walked, theirs: Walked) -> None:
+    assert compared("some", ours, theirs, 0.0).same
 
 
 # ---------------------------------------------------------------- scripts and plan change the model
@@ -145,6 +153,65 @@ def test_both_follow_the_scripts_of_the_program() -> None:
     found = beside("scripted", scripted())
     assert found.same, found
     assert found.situations > 5_000
+
+
+ALL = Tried((*Tried().kinds, "gear", "break"), spin.CALM_BREAKS.only)
+
+
+@needs_spin
+def test_both_know_breaks_and_missing_gear_alike() -> None:
+    found = beside("tiny", tiny(), ALL)
+    assert found.same, found
+    assert found.situations > 5_000
+
+
+@needs_spin
+def test_both_go_from_one_exercise_to_the_next_alike() -> None:
+    found = beside(
+        "two", day(bound(OUT, "wall hold", "table row")), Tried(("value", "timer"), spin.CALM)
+    )
+    assert found.same, found
+    assert found.situations > 1_000
+
+
+def sets_since_are_not_counted(patch: pytest.MonkeyPatch) -> None:
+    patch.setattr(asides, "sets_ahead", lambda work, _extra: work)
+
+
+def nothing_is_asked_again_after_an_hour(patch: pytest.MonkeyPatch) -> None:
+    patch.setattr(asides, "CLOSE_SCREEN_AFTER_S", 5000)
+
+
+def a_hold_broken_off_is_held_again(patch: pytest.MonkeyPatch) -> None:
+    patch.setattr(training, "back_at_the_set", lambda state: state)
+
+
+def what_is_not_here_is_done_all_the_same(patch: pytest.MonkeyPatch) -> None:
+    patch.setattr(asides, "fewer", lambda state: state)
+
+
+def the_pain_after_a_break_counts_for_nothing(patch: pytest.MonkeyPatch) -> None:
+    patch.setattr(asides, "pain_after_break", lambda s, _v: asides.next_since(s))
+
+
+BROKEN_OFF = (
+    sets_since_are_not_counted,
+    nothing_is_asked_again_after_an_hour,
+    a_hold_broken_off_is_held_again,
+    what_is_not_here_is_done_all_the_same,
+    the_pain_after_a_break_counts_for_nothing,
+)
+
+
+@needs_spin
+@pytest.mark.parametrize("slip", BROKEN_OFF, ids=[slip.__name__ for slip in BROKEN_OFF])
+def test_a_slip_around_breaks_and_gear_is_a_difference(
+    slip: Callable[[pytest.MonkeyPatch], None], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    brief = day(bound("wall hold")) if slip is a_hold_broken_off_is_held_again else tiny()
+    slip(monkeypatch)
+    kinds = Tried(("value", "timer", "gear", "break"), spin.CALM_BREAKS.only)
+    assert not beside("a slip", brief, kinds).same
 
 
 def test_a_changed_script_and_a_changed_plan_change_the_model() -> None:
@@ -235,7 +302,7 @@ def test_a_slip_in_the_session_is_a_difference(
 ) -> None:
     brief = tiny()
     slip(monkeypatch)
-    walked = session_walk(brief, model_of(brief)[1])
+    walked = session_walk(brief, model_of(brief, SOME)[1], SOME)
     assert not compared("a slip", walked, theirs, 0.0).same
 
 
@@ -255,7 +322,7 @@ def test_a_slip_in_the_session_is_a_difference(
 def test_a_slip_in_the_model_is_a_difference(
     written: str, slipped: str, ours: Walked, tmp_path: Path
 ) -> None:
-    text = model_of(tiny())[0]
+    text = model_of(tiny(), SOME)[0]
     assert written in text
     found = compared("a slip", ours, told_by_spin(text.replace(written, slipped), tmp_path), 0.0)
     assert not found.same
@@ -264,9 +331,9 @@ def test_a_slip_in_the_model_is_a_difference(
 
 @needs_spin
 def test_a_dead_end_of_the_model_is_trouble(tmp_path: Path) -> None:
-    text = model_of(tiny())[0]
+    text = model_of(tiny(), SOME)[0]
     blocked = text.replace(":: GO_ASKED -> phase = HOLDS", ":: GO_ASKED -> false")
-    blocked = blocked.replace(":: aside != 0 -> d_step {", ":: false -> d_step {")
+    blocked = blocked.replace(":: aside == READ_BACK -> d_step {", ":: false -> d_step {")
     assert "cut short" in told_by_spin(blocked, tmp_path).trouble
 
 
@@ -291,7 +358,7 @@ def test_what_the_model_has_no_number_for_is_equal_to_nothing() -> None:
     first = start(brief)
     assert NOT_TOLD not in situation(first, codes)
     assert situation(first._replace(under=1), codes)[0] == NOT_TOLD
-    assert situation(first._replace(aside="gear"), codes)[0] == NOT_TOLD
+    assert NOT_TOLD in situation(first._replace(aside="fix"), codes)
     assert NOT_TOLD in situation(first._replace(stop=("X99", "same day", "")), codes)
 
 
@@ -311,7 +378,7 @@ def test_a_day_beyond_the_model_is_refused_and_not_called_the_same() -> None:
 def test_a_walk_cut_short_is_not_the_same() -> None:
     brief = tiny()
     codes: Codes = model_of(brief)[1]
-    cut = session_walk(brief, codes, time.monotonic() - 1)
+    cut = session_walk(brief, codes, Tried(), time.monotonic() - 1)
     assert "cut short" in cut.trouble
     assert not compared("cut short", cut, cut, 0.0).same
 
@@ -389,13 +456,14 @@ def test_a_difference_is_a_finding(
     assert ("1 only the session's, 0 only SPIN's" in words) is (code == FINDINGS)
 
 
-def test_the_days_are_each_exercise_alone_and_every_kind_of_day_for_the_first() -> None:
-    names = [name for name, _brief in spin.days_beside(bound(OUT, "wall hold"))]
-    assert f"an ordinary day, {OUT} alone" in names
-    assert "an ordinary day, wall hold alone" in names
-    assert f"the first day, {OUT} alone" in names
-    assert "the first day, wall hold alone" not in names
-    assert not [name for name in names if name.startswith("a stop stands")]
+def test_the_days_are_whole_plans_when_calm_and_one_exercise_where_all_is_tried() -> None:
+    days = {day.name: day for day in spin.days_beside(bound(OUT, "wall hold"))}
+    assert {f"{day}, {OUT} alone" for day in ("an ordinary day", "the first day")} <= set(days)
+    assert len(days["an ordinary day, calm"].brief.stations) == 2
+    assert days[f"an ordinary day, {OUT} alone"].tried == Tried()
+    assert "break" in days["an ordinary day, wall hold alone, calm, breaks"].tried.kinds
+    assert "gear" in days[f"an ordinary day, {OUT} alone, calm, missing gear"].tried.kinds
+    assert not [name for name in days if name.startswith("a stop stands")]
 
 
 def test_nothing_compared_is_not_the_same() -> None:
