@@ -291,7 +291,7 @@ class Whole(Days):
             if not fresh and work not in self.side_talks:
                 fresh = box.days & -box.days
             self.side_talks.setdefault(work, 0)
-        return box._replace(days=fresh)
+        return Box(fresh, box.talk, box.kept)
 
     def one_of_a_kind(self, kind: object, days: int) -> int:
         """Of days that allow the same work only the first: inside an exercise nothing else acts."""

@@ -223,6 +223,8 @@ def inside(box: Box, other: Box) -> bool:
 
 def joined(boxes: list[Box]) -> Box:
     """The least box that holds all of these."""
+    if len(boxes) == 1:
+        return boxes[0]
     days, talk, kept = boxes[0]
     for box in boxes[1:]:
         days |= box.days
@@ -273,14 +275,15 @@ def live_bits(brief: Brief) -> dict[Stage, int]:
 
 def grown(old: Box, box: Box) -> tuple[Box, list[Box]]:
     """Two boxes joined; and the parts that are new in the join."""
-    hull = joined([old, box])
-    if hull == old:
+    if inside(box, old):
         return old, []
-    parts = [hull._replace(days=hull.days & ~old.days)]
-    inside = hull._replace(days=old.days)
-    for at in range(len(TALK)):
-        fresh = inside.talk[at] - old.talk[at]
-        parts.append(inside._replace(talk=(*inside.talk[:at], fresh, *inside.talk[at + 1 :])))
-        inside = inside._replace(talk=(*inside.talk[:at], old.talk[at], *inside.talk[at + 1 :]))
-    parts.append(inside._replace(kept=inside.kept - old.kept))
+    hull = joined([old, box])
+    parts = [Box(hull.days & ~old.days, hull.talk, hull.kept)]
+    talk = hull.talk
+    for at, known in enumerate(old.talk):
+        fresh = talk[at] - known
+        if fresh:
+            parts.append(Box(old.days, (*talk[:at], fresh, *talk[at + 1 :]), hull.kept))
+            talk = (*talk[:at], known, *talk[at + 1 :])
+    parts.append(Box(old.days, old.talk, hull.kept - old.kept))
     return hull, [part for part in parts if not part.empty()]

@@ -157,7 +157,9 @@ class Days:
     def feasible(self, box: Box) -> Box:
         """The box less works that go with none of its days."""
         if len(box.kept) == 1:
-            return box if self.with_kept(box.days, next(iter(box.kept))) else box._replace(days=0)
+            (kept,) = box.kept
+            some = kept.todo is None or self.with_kept(box.days, kept)
+            return box if some else box._replace(days=0)
         lists = {kept.todo for kept in box.kept}
         idle = {todo for todo in lists if not self.with_kept(box.days, Kept(todo=todo))}
         if not idle:
