@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Any, Final, NamedTuple
 
 from coach.model.throws import ThrowStep
 from coach.rules.dapre import DRIVERS
+from coach.rules.throwing import class_words
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator
@@ -193,7 +194,7 @@ def _of_throwing(plan: Plan) -> Iterator[PlanChange]:
         day = _later(line.cleared, by)
         yield _throwing(plan, f"cleared {line.cleared}", f"cleared {day}", cleared=day)
     if line.class_name:
-        yield _throwing(plan, f", class {line.class_name}", "", class_name="")
+        yield _throwing(plan, f", {class_words(line.class_name)}", "", class_name="")
     what = _says(plan, "throwing not cleared")
     yield PlanChange(line.place, what, "", lambda p: p._replace(throwing_line=None))
 

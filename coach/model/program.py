@@ -278,7 +278,7 @@ class Opened(NamedTuple):
 class ThrowingLine(NamedTuple):
     """The plan's throwing clearance: who cleared it when, the table, and the steps allowed.
 
-    `sessions_a_step` and `class_name` are 0 and '' where the plan does not say.
+    `sessions_a_step` and `class_name` (`C`, `catcher C`) are 0 and '' where the plan does not say.
     """
 
     cleared: str

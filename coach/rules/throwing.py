@@ -15,7 +15,11 @@ from coach.model.program import Plan, ThrowingLine
 from coach.model.throws import OWN_STEPS, StepTable, part_words
 from coach.rules.readiness import may_repeat
 from coach.rules.throwing_tables import (
+    CATCHER,
+    CATCHER_CLASSES,
+    CATCHER_STEPS,
     CLASS_STEPS,
+    PITCHER_CLASSES,
     STEP_TABLES,
     ClassRow,
 )
@@ -34,13 +38,28 @@ def table_of(plan: Plan) -> StepTable | None:
     return plan.own_steps if line.table == OWN_STEPS else STEP_TABLES.get(line.table)
 
 
-def classes_fit(table: StepTable) -> bool:
-    """Whether the classes of injury may be used with a table (id throw.class).
+def class_fits(class_name: str, table: StepTable) -> bool:
+    """Whether a class of injury may be used with a table (id throw.class).
 
-    They belong to one program of 21 steps for pitchers. No copy of its steps could be read, so it
-    can only be the plan's own table, with 21 steps counted in throws. Source: Axe 2001.
+    The classes belong to two programs, of 21 steps for pitchers and of 13 for catchers. No copy of
+    their steps could be read, so it can only be the plan's own table, with as many steps, counted in
+    throws. Source: Axe 2001; for catchers Axe 2009.
     """
-    return table.name == OWN_STEPS and len(table.steps) == CLASS_STEPS and table.unit == "throws"
+    steps = CATCHER_STEPS if class_name.startswith(CATCHER) else CLASS_STEPS
+    return table.name == OWN_STEPS and len(table.steps) == steps and table.unit == "throws"
+
+
+def class_words(class_name: str) -> str:
+    """A class as a plan writes it: `class C`, `catcher class C`."""
+    who, name = class_name[:-1], class_name[-1:]
+    return f"{who}class {name}"
+
+
+def schedule_of(class_name: str) -> tuple[ClassRow, ...]:
+    """How often a class throws, step by step: `C` of the pitchers, `catcher C` of the catchers."""
+    if class_name.startswith(CATCHER):
+        return CATCHER_CLASSES[class_name.removeprefix(CATCHER)][1]
+    return PITCHER_CLASSES[class_name][1]
 
 
 def clearance(plan: Plan, today: date) -> ThrowingLine | Refusal:
@@ -61,7 +80,7 @@ def clearance(plan: Plan, today: date) -> ThrowingLine | Refusal:
     if cleared > today:
         why = "No throwing today. The day that your plan clears it is still to come."
         return Refusal("throw.cleared", why, line.place)
-    if line.class_name and not classes_fit(table):
+    if line.class_name and not class_fits(line.class_name, table):
         why = "No throwing today. The class in your plan is not for this table."
         return Refusal("throw.class", why, line.place)
     return line

@@ -229,7 +229,10 @@ PITCHES_THEN_NO_CATCHING: Final = 41
 INNINGS_THEN_NO_PITCHING: Final = 4
 
 
-CLASS_STEPS: Final = 21  # how many steps the program has that the classes belong to
+# How many steps the programs have that the classes belong to.
+CLASS_STEPS: Final = 21
+CATCHER_STEPS: Final = 13
+CATCHER: Final = "catcher "  # stands before a class of the catchers' program
 
 
 class ClassRow(NamedTuple):

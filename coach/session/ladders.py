@@ -26,7 +26,7 @@ from coach.rules.progression import (
     next_ladder,
     wants_up,
 )
-from coach.rules.throwing import table_of
+from coach.rules.throwing import class_words, table_of
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -244,7 +244,7 @@ def throwing_words(brief: Brief, step: int) -> str:
     if line is None or table is None or not 1 <= step <= len(table.steps):
         return ""
     parts = ", then ".join(part_words(part, table) for part in table.steps[step - 1].parts())
-    named = f"{line.table}, class {line.class_name}" if line.class_name else line.table
+    named = f"{line.table}, {class_words(line.class_name)}" if line.class_name else line.table
     return f"cleared {line.cleared}, {named}, from {line.from_step}; step {step}: {parts}"
 
 

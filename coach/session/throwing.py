@@ -16,7 +16,6 @@ from coach.model.ladders import ThrowDay, ThrowState
 from coach.model.turns import Line
 from coach.rules import pain as pain_rules
 from coach.rules import throwing as rules
-from coach.rules.throwing_tables import PITCHER_CLASSES
 from coach.session import pitching, scripts
 from coach.session.checking_in import read_back
 from coach.session.ladders import gap_since, throws_begin_anew
@@ -115,7 +114,7 @@ def may_throw(state: State) -> Decision | None:
     last = last_throw(brief)
     by_class = 1
     if cleared.class_name:
-        schedule = PITCHER_CLASSES[cleared.class_name][1]
+        schedule = rules.schedule_of(cleared.class_name)
         found = rules.class_days(schedule, standing(brief, cleared).planned)
         if found is None:
             return no_schedule(brief)

@@ -282,7 +282,8 @@ _PLAN: Final = {
     "throwing.table": Check("error", "The coach shows steps of a table it knows, and no others."),
     "throwing.class": Check(
         "error",
-        "The classes belong to one published program of 21 steps (Axe 2001) and to no other table.",
+        "The classes belong to two published programs, of 21 steps for pitchers (Axe 2001) and of "
+        "13 for catchers (Axe 2009), and to no other table.",
     ),
     "throwing.piece": Check("error", _HALF),
     "throwing.pieces": Check("error", _NO_DEFAULT),

@@ -12,8 +12,8 @@ from typing import Final
 
 from coach.model.program import ThrowingLine
 from coach.model.throws import OWN_STEPS, StepTable
-from coach.rules.throwing import classes_fit
-from coach.rules.throwing_tables import STEP_TABLES
+from coach.rules.throwing import class_fits
+from coach.rules.throwing_tables import CATCHER, STEP_TABLES
 from coach.texts import own_steps, values
 from coach.texts.fields import Fields
 from coach.texts.margin import Margin, did_you_mean, near_line
@@ -25,7 +25,7 @@ LINE: Final = (
     "apart NUMBER days"
 )
 _CLEARED: Final = re.compile(r"cleared (\S+) by (.+)")
-_CLASSES: Final = ("A", "B", "C", "D", "E")
+_CLASSES: Final = tuple(f"{who}class {name}" for who in ("", CATCHER) for name in "ABCDE")
 
 
 def read_throwing(fields: Fields, own: StepTable | None) -> ThrowingLine | None:
@@ -110,11 +110,12 @@ def _with_piece(line: ThrowingLine, piece: Text, table: StepTable, margin: Margi
             said = Text(piece.value.removeprefix(lead), values.place_after(piece, len(lead)))
             number = values.number(said, margin, bounds, f'"{lead.strip()}"')
             return line._replace(**{name: int(number or 0)})  # type: ignore[arg-type]
-    if piece.value.removeprefix("class ") in _CLASSES and piece.value.startswith("class "):
-        if not classes_fit(table):
+    if piece.value in _CLASSES:
+        class_name = piece.value.replace("class ", "")
+        if not class_fits(class_name, table):
             what = f'"{piece.value}" does not belong to the table "{table.name}".'
             margin.note("throwing.class", piece.place, what)
-        return line._replace(class_name=piece.value.removeprefix("class "))
+        return line._replace(class_name=class_name)
     what = f'"{piece.value}" is no piece of the throwing line.'
     margin.note("throwing.piece", piece.place, what, line_for(table))
     return line

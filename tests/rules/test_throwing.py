@@ -9,6 +9,7 @@ from coach.model.program import Place, Plan, ThrowingLine
 from coach.model.throws import Part, StepTable, ThrowStep
 from coach.rules.throwing import (
     Sore,
+    class_words,
     clearance,
     may_throw_today,
     next_throws,
@@ -69,16 +70,22 @@ def test_a_clearance_with_a_date_ahead_clears_nothing(plan: Plan, day: str, clea
     assert isinstance(got, ThrowingLine) is cleared
 
 
-# Axe 2001: the classes belong to a pitchers' program of 21 steps.
+# Axe 2001: the classes belong to a pitchers' program of 21 steps; Axe 2009: to a catchers' of 13.
 @pytest.mark.parametrize(
-    ("steps", "unit", "fits"),
-    [(20, "throws", False), (21, "throws", True), (22, "throws", False), (21, "serves", False)],
-)
-def test_a_class_fits_only_a_table_of_21_steps_in_throws(
-    plan: Plan, steps: int, unit: str, fits: bool
+    ("name", "steps", "unit", "fits"),
+    [
+        ("D", 20, "throws", False), ("D", 21, "throws", True), ("D", 22, "throws", False),
+        ("D", 21, "serves", False), ("D", 13, "throws", False),
+        ("catcher D", 12, "throws", False), ("catcher D", 13, "throws", True),
+        ("catcher D", 14, "throws", False), ("catcher D", 13, "serves", False),
+        ("catcher D", 21, "throws", False),
+    ],
+)  # fmt: skip
+def test_a_class_fits_only_a_table_with_the_steps_of_its_program(
+    plan: Plan, name: str, steps: int, unit: str, fits: bool
 ) -> None:
     table = OWN._replace(steps=OWN.steps[:1] * steps, unit=unit)
-    line = LINE._replace(table="own steps", class_name="D")
+    line = LINE._replace(table="own steps", class_name=name)
     got = clearance(plan._replace(throwing_line=line, own_steps=table), TODAY)
     assert isinstance(got, ThrowingLine) is fits
     if isinstance(got, Refusal):
@@ -92,6 +99,11 @@ def test_a_class_with_a_published_table_clears_nothing(plan: Plan, table: str) -
     got = clearance(plan._replace(throwing_line=line), TODAY)
     assert isinstance(got, Refusal)
     assert got.rule == "throw.class"
+
+
+@pytest.mark.parametrize(("name", "words"), [("C", "class C"), ("catcher E", "catcher class E")])
+def test_a_class_is_written_as_in_a_plan(name: str, words: str) -> None:
+    assert class_words(name) == words
 
 
 LAST = datetime(2026, 11, 23, 18, 0, tzinfo=UTC)

@@ -10,7 +10,8 @@ import pytest
 from coach.model.history import DayRecord, Done
 from coach.model.ladders import ThrowDay, ThrowState
 from coach.model.program import ThrowingLine
-from coach.model.throws import Part, StepTable, ThrowStep
+from coach.model.throws import OWN_STEPS, Part, StepTable, ThrowStep
+from coach.rules.throwing_tables import STEP_TABLES
 from coach.session.brief import Brief
 from coach.session.ladders import last_day
 from coach.session.table import Stage
@@ -414,3 +415,23 @@ def test_overs_count_as_their_balls_so_soreness_is_asked_after_two() -> None:
 def test_a_line_that_names_a_table_the_plan_lacks_opens_nothing() -> None:
     line = LINE._replace(table="own steps")
     assert after_the_exercises(cleared(throwing_line=line)).state.stage is Stage.CLOSE
+
+
+# Axe 2009: class D of the catchers throws every other day, every third day at steps 6 to 9.
+@pytest.mark.parametrize(
+    ("name", "step", "days", "may"),
+    [
+        ("catcher D", 5, 2, True), ("catcher D", 6, 2, False), ("catcher D", 6, 3, True),
+        ("catcher D", 9, 2, False), ("catcher D", 10, 2, True), ("catcher E", 5, 2, False),
+        ("catcher E", 5, 3, True), ("catcher E", 6, 6, False),
+    ],
+)  # fmt: skip
+def test_a_catcher_throws_as_often_as_the_class_says(
+    name: str, step: int, days: int, may: bool
+) -> None:
+    steps = tuple(ThrowStep(((Part(0, 20 + n),),)) for n in range(13))
+    table = STEP_TABLES["youth 8 steps"]._replace(name=OWN_STEPS, steps=steps)
+    line = LINE._replace(table=OWN_STEPS, most_step=13, class_name=name)
+    last = threw(days, ThrowState(step, step))
+    day = after_the_exercises(cleared(last, throwing_line=line, own_steps=table))
+    assert (day.state.stage is Stage.THROWING) is may

@@ -81,6 +81,21 @@ def test_not_cleared_is_no_throwing_line(desk: Desk) -> None:
     assert desk.plan().throwing_line is None
 
 
+@pytest.mark.parametrize(
+    ("piece", "steps", "kept"), [("class D", 21, "D"), ("catcher class D", 13, "catcher D")]
+)
+def test_a_class_is_read_with_the_program_it_belongs_to(
+    desk: Desk, piece: str, steps: int, kept: str
+) -> None:
+    lines = "".join(f"  step {n}: {10 + n} throws at 9 m\n" for n in range(1, steps + 1))
+    own = f"throwing steps:\n  counted in: throws\n{lines}"
+    desk.change("apart 2 days\n", f"apart 2 days, {piece}\n{own}")
+    desk.change("youth 8 steps", "own steps")
+    line = desk.plan().throwing_line
+    assert line is not None
+    assert line.class_name == kept
+
+
 def test_a_table_of_phases_is_told_in_phases(desk: Desk) -> None:
     desk.change("youth 8 steps, from step 1", "adult 7 phases, from step 1")
     wrong = [one for one in desk.findings() if one.id == "throwing.piece"]
