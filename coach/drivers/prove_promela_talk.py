@@ -53,7 +53,7 @@ class TalkTables(Writer):
         }
         about = [n for n, test in enumerate(brief.tests) if test.fact in asked and n not in used]
         self.define("ABOUT_A_SET(i)", f"({any_of(f'i == {n}' for n in about)})")
-        once = [n for n in range(len(brief.tests)) if brief.about_one_set >> n & 1]
+        once = [n for n in range(len(brief.tests)) if n not in used and self.said_anew(n)]
         self.define("ABOUT_ONE_SET(i)", f"({any_of(f'i == {n}' for n in once)})")
         know, worst = [], []
         for number, fact in enumerate(self.codes.facts, 1):
@@ -77,6 +77,21 @@ class TalkTables(Writer):
                 if test.fact in count
             ),
         )
+
+    def said_anew(self, bit: int) -> bool:
+        """Whether each set says a condition's fact anew before a line of the script looks at it."""
+        fact = self.brief.tests[bit].fact
+        if fact in {"set", "sets left"}:
+            return True
+        steps = self.brief.items["after a set"]
+        asks = [(n, s) for n, s in enumerate(steps) if s.fact == fact and s.kind != "effect"]
+        if not asks or fact == "felt in set" or any(ask.every_days for _n, ask in asks):
+            return False
+        for n, step in enumerate(steps):
+            before = [ask for place, ask in asks if place < n]
+            if bit in step.when and not (before and set(before[-1].when) <= set(step.when)):
+                return False
+        return True
 
     def truth(self, test: Test) -> str:
         """Whether `val`, an answer to the test's question, passes it."""

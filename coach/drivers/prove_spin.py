@@ -72,7 +72,8 @@ SHOWN: Final = 3  # situations told of each difference
 COVERS: Final = (
     "a whole day from the door to the close: check-in, screen, scripts, list, warm-up, exercises; "
     "every value of every scale (at a calm check-in one of each), answers on one line or one by one, "
-    "not understood, a sure sign, stop, timers, a strong pain read back, missing gear, breaks"
+    "not understood, a sure sign, stop, timers, a strong pain read back, missing gear, breaks; "
+    "the days take turns, so not all of it is tried on each of them"
 )
 LEAVES_OUT: Final = (
     "throws, game pitches, loads that a table drives, corrections, a sign in doubt, days on which a "
