@@ -28,7 +28,7 @@ UNNAMED: Final = "U02"
 BY_PROGRAM: Final = "P01"
 # Back after 28 or more days off.
 AWAY: Final = "A28"
-# Sharp or deep pain on throwing; throws a step down for soreness twice running.
+# Sharp or deep pain on throwing; throws a step down for soreness twice running, or at the first.
 THROWING_PAIN: Final = "T01"
 TWICE_DOWN: Final = "T02"
 # What to say of a stop that no warning sign of the list named; set here. None for what the athlete
@@ -38,7 +38,7 @@ SAY: Final = {
     BY_PROGRAM: "My answers in the program told me to stop.",
     AWAY: "I did no exercise for 28 days or more.",
     THROWING_PAIN: "It hurt sharp or deep when I threw.",
-    TWICE_DOWN: "My arm was sore from throwing, two times in a row.",
+    TWICE_DOWN: "My arm got sore from throwing, again or at the lowest step.",
 }
 DOUBTS_TO_END: Final = 3  # a third unclear safety answer ends the day; set here
 HOURS_FROM_TO: Final = 2  # office hours are read only as one `from` and one `to`
