@@ -18,7 +18,7 @@ from coach.model.flags import Section
 from coach.model.heard import Action, Command
 from coach.model.history import DayRecord, Done
 from coach.model.ladders import Ladder, ThrowDay
-from coach.model.program import Prescription
+from coach.model.program import Plan, Prescription
 from coach.model.quantities import Dose
 from coach.model.turns import Offer, Throws
 from coach.rules.throwing import table_of
@@ -55,6 +55,7 @@ class Watch:
         self.memories: dict[str, Memory] = {}
         self.version = 0
         self.games = Games()
+        self.line: tuple[object, ...] = ()
 
     def look(self, day: Day) -> list[str]:
         """Everything broken on this day."""
@@ -286,7 +287,7 @@ class Watch:
         rest = max(apart, before.threw.rest_days + 1)
         if too_near(before.threw.ended_at, day.opened_at, rest):
             yield f"spacing: throws again within {rest} days"
-        if before.plan_version == plan.version:
+        if before.plan_version == plan.version or self.line == line_of(plan):
             yield from self._step_thrown(threw.step, before)
 
     def _first_thrown(self, threw: ThrowDay, begins: int) -> Iterator[str]:
@@ -335,6 +336,8 @@ class Watch:
             for name, ladder in record.ladders:
                 self._remember(day, name, ladder)
             self.version = day.bound.plan.version
+        if record.threw is not None:
+            self.line = line_of(day.bound.plan)
         self.records.insert(0, record)
 
     def _remember(self, day: Day, name: str, ladder: Ladder) -> None:
@@ -361,6 +364,14 @@ class Watch:
 
 
 # ---------------------------------------------------------------- small comparisons
+
+
+def line_of(plan: Plan) -> tuple[object, ...]:
+    """What makes two throwing lines the same: the clearance, its first step and its table."""
+    line, table = plan.throwing_line, table_of(plan)
+    if line is None or table is None:
+        return ()
+    return (line.cleared, line.table, line.class_name, line.from_step, table.steps)
 
 
 def held_by_a_script(day: Day, name: str) -> bool:

@@ -145,8 +145,8 @@ def season_of(seed: int, dice: random.Random) -> Season:
 
 def plans_of(seed: int) -> tuple[str, ...]:
     """The plans that a seed's athlete gets, in order."""
-    if seed >= SERVES_FROM:
-        return ("v-b",)
+    if seed >= SERVES_FROM:  # the second version has the same throwing line
+        return ("v-b", "v-b-2") if seed % 2 else ("v-b",)
     if seed >= PITCHES_FROM:
         return ("p-n",)
     return (("y-g",), ("g-w", "g-w-2"), ("g-w",))[seed % 3]

@@ -13,7 +13,16 @@ import pytest
 
 from coach.drivers import replay
 from coach.rules import dapre, pain, pitching, progression, readiness
-from coach.session import daybook, engine, ladders, opening, questions, throws_shown, training
+from coach.session import (
+    daybook,
+    engine,
+    ladders,
+    opening,
+    questions,
+    throwing,
+    throws_shown,
+    training,
+)
 from tests.seasons.oracle import Watch
 from tests.seasons.prompts import reached, script_lines
 from tests.seasons.season import DAYS, PITCHES_FROM, SERVES_FROM, Day, plan, play
@@ -194,6 +203,13 @@ FAULTS = {
         ),
         "P15",
         PITCHES_FROM,
+    ),
+    "every new version begins at its first throwing step": Fault(
+        throwing,
+        "throws_begin_anew",
+        lambda brief, version, _last: version != brief.plan.version,
+        "P5",
+        SERVES_FROM + 35,
     ),
     "another unit than the plan's": Fault(
         throws_shown,
