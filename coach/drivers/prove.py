@@ -20,6 +20,7 @@ from coach.drivers.prove_all import Whole
 from coach.drivers.prove_answers import FLAG_AT, Compared
 from coach.drivers.prove_days import openings
 from coach.drivers.prove_facts import Shared
+from coach.drivers.prove_ladders import Climbed, climbed
 from coach.drivers.prove_parts import Part, part_of
 from coach.drivers.prove_search import Break
 from coach.drivers.prove_spin import Look, as_lines, as_value, look_beside
@@ -35,7 +36,8 @@ from coach.texts.rendered import as_text
 GIVEN = (
     "corrections, gear and breaks act alike at all prompts of one kind; inside an exercise they are "
     "tried on one day for each list that a day allows; sets told of a break lead where the sets "
-    "themselves lead; one warning sign stands for all; a diary in which no step up was earned"
+    "themselves lead; one warning sign stands for all; on the days themselves no step up is due: "
+    "ladders go from day to day each by itself"
 )
 CHAINS = 2
 EVERY_S = 5.0  # seconds between two lines of progress
@@ -90,6 +92,7 @@ class Report(NamedTuple):
     mb: float
     program: str
     finished: bool
+    ladders: dict[str, int]
 
 
 def prove_command(options: Options) -> int:
@@ -162,7 +165,8 @@ def prove(bound: Bound, options: Options, progress: Callable[[Whole], None]) -> 
     """
     began = time.monotonic()
     first, every = options.shard
-    days = openings(bound)[first - 1 :: every]
+    every_day = openings(bound)
+    days = every_day[first - 1 :: every]
     until = began + options.seconds if options.seconds else None
     parts: list[tuple[int, Part]] = []
     shared = [Shared() for _chain in range(CHAINS)]
@@ -175,11 +179,18 @@ def prove(bound: Bound, options: Options, progress: Callable[[Whole], None]) -> 
         ):
             parts.append(one)  # noqa: PERF402  what is there stays when a look is cut short
     found = [part for _number, part in sorted(parts, key=lambda one: one[0])]
-    return report_of(bound, days, found, whole=every == 1, seconds=time.monotonic() - began)
+    climb = climbed(every_day[0][1])
+    return report_of(bound, days, found, climb, whole=every == 1, seconds=time.monotonic() - began)
 
 
 def report_of(
-    bound: Bound, days: list[tuple[str, Brief]], parts: list[Part], *, whole: bool, seconds: float
+    bound: Bound,
+    days: list[tuple[str, Brief]],
+    parts: list[Part],
+    climb: Climbed,
+    *,
+    whole: bool,
+    seconds: float,
 ) -> Report:
     """The figures of a search; what was cut short on one kind of day is shown for none.
 
@@ -193,6 +204,7 @@ def report_of(
     unreached = steps_unreached(bound, asked | not_given(days), events)
     broken = [one for part in parts for one in part.broken]
     broken = list({(one.promise, one.words): one for one in reversed(broken)}.values())
+    broken += climb.broken
     broken += [Break("P15", words, ()) for words in undeclared]
     broken += [
         Break("P7", f"a session can go round at {part.circle}", (), part.name)
@@ -225,6 +237,7 @@ def report_of(
         mb=max((part.mb for part in parts), default=0.0),
         program=bound.digest,
         finished=finished,
+        ladders={"ladders": climb.ladders, "memories": climb.memories, "days": climb.steps},
     )
 
 
@@ -347,6 +360,10 @@ def as_words(report: Report, name: str, look: Look | None = None) -> str:
         (
             f"  {report.situations} situations at {report.places} places, {report.turns} turns, "
             f"{report.answers} answers tried, {report.seconds} s, {report.mb} MB"
+        ),
+        (
+            f"  {report.ladders['ladders']} ladders by themselves: {report.ladders['memories']} "
+            f"memories between days, {report.ladders['days']} days told"
         ),
         (
             f"  at most {report.most_questions} questions before the first set, "

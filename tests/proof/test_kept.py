@@ -47,9 +47,30 @@ def found_on_the_first_day(seed: Seed, patch: Patch) -> Break:
     return min(found, key=lambda one: len(one.talk))._replace(day="the first day")
 
 
+NO_LADDERS = {"ladders": 0, "memories": 0, "days": 0}
+
+
 def report(*broken: Break) -> Report:
     """A report of these breaks alone."""
-    empty = Report({}, broken, 0, 0, 0, 0, (), (), 0, 0, (), (), 0.0, 0.0, "", finished=True)
+    empty = Report(
+        {},
+        broken,
+        0,
+        0,
+        0,
+        0,
+        (),
+        (),
+        0,
+        0,
+        (),
+        (),
+        0.0,
+        0.0,
+        "",
+        finished=True,
+        ladders=NO_LADDERS,
+    )
     return empty._replace(promises={one.promise: "broken" for one in broken})
 
 
