@@ -123,7 +123,7 @@ def prove_command(options: Options) -> int:
             look = look_beside(bound, options.seconds, sys.stderr.write)
         words = as_json(report, look) if options.as_json else as_words(report, plan.name, look)
         sys.stdout.write(words)
-        if not report.finished:
+        if not report.finished or (look is not None and look.cut_short):
             return INTERRUPTED
         fine = holds(report, options.promise) and (look is None or look.skipped or look.same)
         code = max(code, DONE if fine else FINDINGS)

@@ -18,6 +18,7 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Final, NamedTuple
 
+from coach.drivers.exit_codes import TERMINATED
 from coach.drivers.prove_days import openings
 from coach.drivers.prove_promela import (
     Codes,
@@ -187,6 +188,12 @@ class Look(NamedTuple):
         """Whether both know the same on every day; nothing compared is not the same."""
         return bool(self.days) and all(one.same for one in self.days)
 
+    @property
+    def cut_short(self) -> bool:
+        """Whether a day is missing, and no difference was met on the others."""
+        met = any(one.only_session or one.only_spin for one in self.days)
+        return not met and any("cut short" in one.trouble for one in self.days)
+
 
 def look_beside(bound: Bound, seconds: float, say: Callable[[str], object]) -> Look:
     """Every day of the comparison, on every core; `seconds` 0 = no limit. `say` tells of progress."""
@@ -196,7 +203,7 @@ def look_beside(bound: Bound, seconds: float, say: Callable[[str], object]) -> L
     until = time.monotonic() + seconds if seconds else None
     days = days_beside(bound)
     found: dict[int, Beside] = {}
-    with contextlib.suppress(TimeIsOver):
+    with contextlib.suppress(TimeIsOver, KeyboardInterrupt):
         late = until + LAST_WORDS_S if until is not None else None
         for number, one in done(lambda n: beside(*days[n], until), len(days), cores(), late):
             found[number] = one
@@ -204,7 +211,7 @@ def look_beside(bound: Bound, seconds: float, say: Callable[[str], object]) -> L
     return Look(
         "",
         tuple(
-            found.get(number) or Beside(day, "there was no time left")
+            found.get(number) or Beside(day, "cut short before this day")
             for number, (day, _brief, _tried) in enumerate(days)
         ),
     )
@@ -257,10 +264,12 @@ def beside(day: str, brief: Brief, tried: Tried = USUAL, until: float | None = N
 
 def compared(day: str, session: Walked, spin: Walked, made_in: float) -> Beside:
     """The two lists of situations and the two lists of steps held against each other."""
+    trouble = session.trouble or spin.trouble
+    if trouble:
+        return Beside(day, trouble, len(session.rows), len(spin.rows))
     held = Held(session, spin)
     return Beside(
         day=day,
-        trouble=session.trouble or spin.trouble,
         situations=len(session.rows),
         spin_situations=len(spin.rows),
         steps=len(session.steps),
@@ -427,7 +436,7 @@ def told_of_the_end() -> Iterator[None]:
     """A worker that is ended from outside still ends what it started."""
 
     def end(_number: int, _frame: object) -> None:
-        raise KeyboardInterrupt
+        raise SystemExit(TERMINATED)
 
     before = signal.signal(signal.SIGTERM, end)
     try:

@@ -468,7 +468,7 @@ def test_the_days_are_whole_plans_when_calm_and_one_exercise_where_all_is_tried(
 
 def test_nothing_compared_is_not_the_same() -> None:
     assert not Look("", ()).same
-    assert not Look("", (Beside("a day", "there was no time left"),)).same
+    assert not Look("", (Beside("a day", "cut short before this day"),)).same
 
 
 @pytest.mark.parametrize(
@@ -486,3 +486,13 @@ def test_an_answer_between_two_others_must_lead_where_the_lower_one_leads(
 def test_a_step_is_unpacked_as_it_was_packed() -> None:
     parts = (70_000, 6, 300, 1200, 90_000)
     assert unpacked(step(*parts)) == parts
+
+
+def test_a_look_cut_short_says_so_and_a_difference_outweighs_it() -> None:
+    short = Beside("a day", "cut short before this day")
+    met = Beside("another day", only_spin=1)
+    assert Look("", (short,)).cut_short
+    assert not Look("", (short,)).same
+    assert not Look("", (short, met)).cut_short
+    assert not Look("", (met,)).cut_short
+    assert not Look("there is no `spin` here").cut_short
