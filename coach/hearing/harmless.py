@@ -57,6 +57,13 @@ CAUSES: Final = """
     numbing
     painted|polish|dyed|henna|tattoo|popsicle|blueberry|blueberries|grape
     gardening|shoveling|shovelling|shoveled|snowman
+    made|makes|making my|it|the|both|mine
+    from|of the pump|hot|balm|cream|gel|spray|ointment|machine|pads
+    icy hot
+    tens|stim|needling|cupping|balm
+    for .. a|one|few|couple|NUM .. second|seconds|sec|secs|minute|minutes|min|mins|moment
+    a|one second|minute|moment|sec
+    woke right|straight up
 """
 
 HABITS: Final = """

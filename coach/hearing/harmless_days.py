@@ -232,7 +232,7 @@ DAYS: Final = """
     i hit .. batters|batter|guy|guys|kid|kids|hitters
     keeper|goalie|goalkeeper .. hit|blocked|saved ball|shot
     crash :: course / pad / diet / early / out / on the couch
-    crashed :: early / at / on the couch / out / hard after / on my / for the night / in bed / at my / before
+    crashed :: early / at / on the couch / out / hard after / on my couch / on my bed / on my sofa / on my floor / for the night / in bed / at my / before
     computer|laptop|app|phone|site|server .. crashed|crash|crashes
     stock|market crash|crashed
     legs .. dead

@@ -18,5 +18,6 @@ SAID: Final = """
     out of place in
     worst pain of watching|the match
     swollen|swelling with pride
+    die|died|dying|dead of|from embarrassment|shame|laughing|laughter|boredom|cringe|hunger|excitement|thirst
     dizzy with joy|excitement
 """

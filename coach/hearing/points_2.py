@@ -9,87 +9,88 @@ from __future__ import annotations
 from typing import Final
 
 TABLE: Final = """\
-OPPONENT -28 hit -24 has -22 dislocated -20 in -14 had -10 was -9 said took -8 popped wants -7 lol says -6 collapsed dropped passed 7 elses 8 crashed ran 10 at landed out 11 bumped 12 kicked slid 19 else 24 fell 27 $
-OUT -33 to -26 with -21 time -20 rhythm -17 there -16 shape -13 flyers -12 order -11 twice -10 cold early -9 form -7 gas 6 as socket swinging 7 chest fingers 8 $ slurred 9 i 10 grip hand scar 11 bath 12 between nowhere on 13 . 14 after eye goosey its jumbled running 15 # back while 17 breath during it mid reaching 18 then 20 in 21 for 24 popped 26 front 30 when 32 place
-PAIN -44 from -19 as -17 after -15 but -14 $ -13 yesterday -12 has -10 lot -9 when -8 muscles nothing -6 feelings on 6 constantly 7 over wouldnt 8 shoulder 9 and inside meds pain wakes 10 awake behind shooting since 12 around no under 14 up was 15 nonstop that woke 16 time 17 at doesnt 18 every 19 had 21 # 23 i 27 never 28 myself to 31 night 37 .
-PART -25 tired -24 smell -23 bike -22 slot -21 up -20 crossed -19 sore -18 moves -17 not -16 fine good ok -15 working -14 wrench -13 feeling room -12 above care could pops tingles -11 always didnt worked -10 top works -9 blades but warm -8 bends day eye felt pump pumped -7 doing give last makes today turn -6 blade hurt tape 6 mightve popped since slips strength subluxed times tingled 7 at became blue come doesnt fumble had it over started stopped 8 maybe prickles slammed slid stops whenever wrists 9 blown came did folded hurts lurched out past pop took while 10 $ no numb separated slides that tingling 11 couldnt died dropped fingers go hasnt inside keep on opened pain puffed shakes shot 12 bone buckled cant fat hopped kept quit simply 13 back knees nothing r sleeps 14 have its look weak 15 aches collapsed drops into rolled shifted side size tingle twice 16 blew every opens slipped static swole 17 ballooned only snapped tip woke 18 dislocated falls is to 19 for lets stuck swollen when 20 gave 21 buzzing 22 jumped keeps 23 let 24 first flops sticks wouldnt 25 gives 28 hangs swelled 29 after turned 30 made 34 wont 37 . 39 has 44 looks went
-PILL -14 every -8 $ -6 for in 18 yesterday 35 to 41 i 54 before 74 .
-POP -35 up -20 labrum -19 advil -16 since -15 always fly wheelie -14 it knuckles pen sometimes -13 bat off or -12 through -11 at balloon -9 dawn quiz -8 decision -7 collar open 6 pop 7 jeans time weird 8 $ during feeling knuckle 9 champagne elbow 10 sound 11 back sensation 12 inside 13 hard when 14 arm rubber 16 cant in shoulder 19 . no 20 couldnt 22 then 23 but 25 and loud 29 once 34 something 54 on
-POSITION -7 session -6 on 8 elbow hand 9 by 10 $ 13 face 15 mouth 24 is 38 .
-POWER -25 cut -12 went -11 felt -10 tape -7 $ after on 11 is 14 vanished 15 has weak 18 in 20 gave 24 strength 25 gone 27 . 29 i
-PUSH 6 and 8 $ 10 head 11 . 12 up 16 water
-PUT -20 to -19 advil -18 numb -15 fly mind wheelie -14 at -13 away -12 good time -11 balloon well -10 for past -9 after quiz -7 cold collar in -6 disc muscle nighter 6 down up 8 dead inside knuckle limp 9 and champagne on then 10 # full 11 over things 12 arm flat 13 black grey 14 rubber 15 when 16 out 17 cant elbow 18 by loud 19 atv 21 hard 23 shoulder 24 forward 26 back no 29 once 31 but 40 it
-QUITS -37 in -30 for -26 into -23 asleep -21 short -19 behind -16 last -10 apart dumbbell -8 fly -7 back -6 glove 6 $ through 7 phone 9 at 11 . with 13 cup 14 because fork 15 when 16 after halfway 19 hard 21 on 26 from
-REACH 10 head 11 . behind 16 up 22 for
-RED -11 for -7 $ -6 fastball 10 . 25 streaks 27 and
-RIBS -16 hurts 7 shoulder 8 every 14 . 23 and
-SEAT -14 wrench -7 in -6 $ 6 come 7 belt reaching 9 slides 10 when 14 shifted 16 for 18 . 24 feels 25 where 31 is
-SHAPE 8 sticking 9 has 13 at 16 where 21 and 27 $ 28 on 46 .
-SHEETS -7 at 8 and every 12 is 17 .
-SHOCK 6 go 8 bolt 9 feeling 17 . down
-SHOULDER -20 feels -18 down moves -17 good makes -16 feel -15 working -14 doesnt wrench -13 day -12 pops to -11 sore -10 top -9 blades cracked didnt tired works -7 clicks today when -6 blade 6 come height isnt keeps slips subluxed 7 came fell hasnt while 8 at slid went wont 9 after lurched swollen 10 back pain popped separated slides 11 aches hangs into wouldnt 12 and from kept 13 gives hurts tip 14 took 15 for shifted 17 slipped woke 18 dislocated is loose 20 did jumped 23 $ on was 24 first looks sticks 26 that 28 . 38 has
-SINCE -21 running surgery -20 good -17 fine -14 operation warm -13 hill -10 days -9 arm dinner sprints -7 # that -6 seated win 6 couldnt pitch 7 pop this thursday 9 competition game practice 10 every run serve wednesday 11 bullpen clunked fall weekend 12 came no second 13 elbow tackle yesterday 14 long tuesday 15 breakfast pen 16 i sprint 17 did it monday 19 back match 22 last 24 nothing 26 flight 37 .
-SLIP -17 but -15 down mind to -13 up -11 over -10 past -9 into -8 disc 7 $ at 8 back 12 every 13 and off when 15 . in 28 forward 32 out
-SLUR 9 and 32 . 37 $
-SOCKETED -24 felt good -22 slot -20 tired -19 feels -17 makes sore tingles -16 feel isnt moves -14 day working wrench -13 not today -12 above care ok pops -11 didnt worked -10 i top works -9 blades cracked -8 up -7 clicks doesnt -6 blade feeling 6 for height no over popped slips subluxed 7 at come had hasnt is stops while 8 off slammed slid swelled was when 9 blown came folded lurched out past 10 couldnt on pain separated slides 11 died falls shakes turned twice 12 . bone buckled done hopped kept quit 13 back keeps nothing swollen tip 14 weak 15 aches after collapsed into shifted 16 $ blew hangs went with 17 gave woke 18 dislocated hurts slipped wont 19 drops stuck wouldnt 20 gives 21 took 22 in jumped 24 first 26 from 29 looks 33 has
-SPENT -10 toast -6 in 16 finger from 22 for
-STOP -16 if -10 with -6 at 6 up 7 working 8 in it 9 go 14 . 15 sleep
-SUICIDE 28 .
-SWEATS -19 because -13 to 8 bed 10 every 12 $ 15 with 17 night through 21 sheets 31 . 32 and
-SWELL -24 from -23 is -11 crowd -10 last -8 not -7 went 6 since 7 after 8 today 9 round 11 sleeve 12 at hand 13 maybe 26 $ 27 and 28 in 42 up 44 .
-THING -21 was -20 i -18 but -16 after -14 joint -10 # -9 in rang then -8 died -7 keeps this -6 $ 6 cant flew 7 slid 8 gave rip 9 milk 10 falls up went 11 has 12 slipped 13 cup ripped twice 14 . feels 16 and hit popped 17 for 18 at hand today 21 tore 26 to
-TIGHT -26 from -18 but i -14 at -7 that -6 today 7 ball 9 sensation 11 . band feeling 14 pain up 15 walking 18 across 22 on 24 chest 26 and
-TIGHTER -16 but -13 from 7 $ 9 after 10 and 11 chest 16 on
-TIRED -21 $ -20 but -6 legs 7 . 10 since 13 no 23 time 40 for
-TRAINING -24 without -17 is -16 had twice -14 in was -13 no -11 today -10 # at for to -9 day with -8 under 6 or 7 hand tonight 8 class 9 and strong 10 then 11 hit shoulder 12 it 13 ball 14 $ chest felt 20 only 23 on
+OPPONENT -28 hit -25 has -23 dislocated -20 in -12 had -10 said -9 popped took was -8 wants -7 collapsed lol passed says 7 elses ran 8 crashed 9 out 10 landed 11 at kicked slid 15 bumped 17 else 18 fell 29 $
+OUT -35 to -26 with -19 time -17 there -14 flyers -12 order -10 early rhythm twice -9 form -6 gas 6 as slurred 8 scar 9 between fingers jumbled 10 eye grip i incision 11 $ bath hand 12 # after 13 back its running 14 goosey on 15 . while 17 it mid then 19 nowhere reaching 21 during for 22 breath 23 in popped 24 front 27 when 31 place
+PAIN -43 from -19 as -18 $ -17 but -16 after -15 yesterday -14 has -12 lot -11 muscles nothing -6 when 6 constantly over wouldnt 8 shooting shoulder since under wakes 9 behind meds pain 10 inside 11 awake up 12 around no was 14 woke 15 doesnt level that 16 every nonstop 17 and 18 had 19 at time 20 # 23 i 25 to 26 never 29 myself 31 night 39 .
+PART -25 tired -23 bike smell -22 slot up -21 crossed sore -17 fine moves not ok -16 thats working -15 wrench -14 pops -13 good room -12 above care feeling worked -11 but could didnt works -10 tingles top warm -9 blades doing -8 bends day eye pump pumped -7 always felt give makes turn were -6 blade hurt last pinched tape touch 6 doesnt had killing mightve subluxed times 7 asleep come hurts out over prickles since slammed slid sliding started stopped stops tingled wrists 8 at became blue joints maybe past pop whenever 9 blown folded lurched slides that took while 10 came couldnt did hasnt inside keep opened separated shakes sleeps tingling 11 bone buckled died fingers fumble go hopped knees numb on pain puffed simply 12 back kept 13 $ fat its quit side 14 collapsed into r shifted shot size weak 15 drops every look rolled swole 16 aches cant slipped tingle 17 ballooned is locked nothing only opens to twice woke 18 falls hard have static 19 dislocated dropped lets no 20 for snapped tip when 21 buzzing jumped 22 gave keeps swollen 23 flops gives sticks wouldnt 24 blew first 25 hangs 26 stuck 27 let swelled turned 29 after 32 made 37 . has wont 45 went 46 looks
+PILL -15 every -8 for -7 in 14 do 16 yesterday 37 to 43 i 64 before 72 .
+POP -30 up -19 labrum -17 advil -16 wheelie -15 always since -14 fly it pen sometimes -13 bat knuckles off or -12 through -11 at balloon -10 dawn -9 open quiz -8 decision -7 collar -6 double throws 6 i weird 7 $ every pop 8 during jeans knuckle 9 champagne elbow with 10 feeling sensation 11 back sound 12 when 13 inside 14 hard rubber shoulder 15 arm 16 in 17 cant 18 no 19 . couldnt painkillers 22 but then 23 and 24 loud 29 once 32 something 55 on
+POSITION -6 session 8 elbow hand 10 by 12 face 13 $ mouth 22 is 39 .
+POWER -23 cut -13 went -12 felt tape -9 $ -7 after 6 ball 12 is 15 has weak 17 vanished 20 gave in 23 gone 25 strength 26 . 29 i
+PUSH 10 head 11 $ 13 . up 18 water
+PUT -19 numb to -17 advil -16 wheelie -15 at mind -14 fly good -13 time -12 away -11 balloon in past well -10 for -9 after quiz -8 cold -7 collar -6 disc muscle nighter 6 . and down everything i 7 on 8 knuckle then 9 # champagne full inside limp 10 dead flat things 12 arm double 13 black 14 rubber 15 grey out over 16 elbow 17 cant 18 atv loud when 19 by 20 hard 21 forward 25 no 26 shoulder 28 back 29 once 31 but 44 it
+QUITS -37 in -30 for -29 into -26 asleep -20 short -19 behind -17 last -12 apart -10 dumbbell -9 back -8 fly -7 out -6 glove keys water 7 phone 8 $ at 10 with 13 . because cup fork 15 after halfway when 19 hard 22 on 27 from
+REACH -6 $ 10 behind head 12 . 15 neck up 22 for
+RED -14 for -6 fastball 7 . 25 streaks 30 and
+RIBS -16 hurts -6 $ 9 every 14 shoulder 15 . 25 bug 27 and
+SEAT -15 wrench -8 in -7 # 6 and come reaching 7 belt 9 slides when 12 shifted 16 for 17 . 24 feels 25 where 30 is
+SHAPE 7 sticking 8 has 12 near 14 at 15 in where 18 and 25 on 31 $ 48 .
+SHEETS -10 at 6 $ 7 every 8 and 13 is 17 .
+SHOCK 6 go 8 bolt feeling 13 shocks 15 down 16 . into
+SHOULDER -20 feels makes -19 down -17 feel moves -16 thats working -15 good wrench -14 pops -13 day to -12 doesnt -11 sore -10 didnt tired top -9 blades cracked works -7 clicks today when -6 blade pinched 6 came cant come hasnt keeps subluxed 7 fell shot slid sliding went 8 while wont 9 after at lurched popped slides swollen 10 into pain separated wouldnt 11 aches and back from hangs 12 dropped hurts kept 13 gives 14 height is shifted 16 are for tip took 17 woke 18 loose slipped 19 dislocated jumped 20 $ 21 did on was 22 looks 23 sticks 24 first 25 that 28 . 37 has
+SINCE -22 running -21 surgery -18 fine -17 good -14 hill warm -13 operation -11 # sprints -10 arm days dinner -9 drive that -8 $ weeks -7 win -6 seated 6 friday 7 pop run saturday shoulder sunday thursday 8 competition game 9 clunked every 10 wednesday 11 practice serve 12 bullpen came no second weekend 13 elbow it tackle tuesday 14 hour i 15 breakfast sprint yesterday 16 fall long match monday 17 did pen 18 back 23 nothing 26 flight last 37 .
+SLIP -16 but down to -15 mind -14 up -12 over -11 past -8 disc -7 into 7 $ 11 . every in 12 and off 13 back 15 when 26 forward 27 out
+SLUR 7 and 37 $ 41 .
+SOCKETED -22 felt good slot -20 feels makes tired -18 isnt sore tingles -17 feel -16 day -15 moves wrench -14 pops today working -13 ok -12 above care not worked -11 didnt works -10 i top -9 blades cracked -7 clicks up -6 blade feeling pinched 6 had hasnt no over subluxed 7 are come for off on out shot slammed slid sliding stops swelled was 8 past while 9 at blown came couldnt folded lurched popped slides 10 pain separated shakes twice 11 . asleep bone buckled died falls hopped turned when 12 back dropped kept swollen 13 blew done keeps quit 14 collapsed height into shifted weak 15 $ after with 16 aches hangs hard stuck tip 17 locked nothing went woke 18 gave hurts wont 19 dislocated gives slipped took wouldnt 21 drops in jumped 24 first 27 from 30 looks 32 has
+SPENT -12 toast -7 tongue -6 in 8 . out 13 from 17 finger 26 for
+STOP -16 if -9 with 6 in up 7 working 8 . it 14 go 15 sleep
+SUICIDE 28 $ 31 .
+SWEATS -19 because -11 to 7 bed every 14 $ 15 night with 18 through 26 sheets 30 . 33 and
+SWELL -27 from -21 is -10 crowd last -9 went -8 not on 7 since 8 today 10 round 11 at hand sleeve 12 after 14 maybe 23 and 28 $ 34 in 38 up 44 .
+THING -22 but -19 was -18 after -13 joint -11 # -9 $ i on -8 rang then -7 died is keeps smells 6 cant slid 8 rip 9 anymore falls gave milk slipped went 10 up 11 has 13 and feels ripped 14 cup hit 15 . today twice 17 popped 18 hand 19 at tore 20 for 23 to
+TIGHT -24 from -19 i -16 but -12 at -6 after that 6 ball for sensation 7 . 8 $ behind 10 feeling 11 band up 15 pain 16 walking 22 across on pressure 23 chest 27 and
+TIGHTER -15 but -12 from 6 $ 7 across 8 after chest 12 and 15 on
+TIRED -21 but -18 $ -10 and -8 legs 9 . no since 25 time 42 for
+TRAINING -21 without -18 is -16 had -15 twice -14 in no -13 was -11 for -10 # at to today -8 day with -7 under 8 class strong then tonight 9 and hand 10 shoulder 11 $ it 12 hit 14 felt 15 chest 16 only 23 on
 UNDONE 15 .
-UNSTABLE 6 and 15 in 31 $ 32 .
-VEHICLE -22 is -21 in -15 wash wouldnt -13 night -12 but when -11 was -10 for slipped -7 stop -6 fell ride 6 at 7 post 8 and 9 onto 10 going 12 yesterday 14 i 18 door sunday wreck 19 hard 21 crash shoulder 23 chasing 26 $ 29 . on 32 accident
-VEIN -6 on 6 over 8 across 15 .
-VOMIT 15 night 22 since twice 27 day 29 $ 48 .
-WAKE -12 gone -11 by 11 up 12 from 25 once 27 with 29 .
-WEAK -19 side -12 in -11 coffee week -10 sauce -7 at competition grounder -6 after excuse 6 when 8 as 9 since 12 and 14 but 17 on 21 i than to 28 today 29 . 36 $
-WEAKNESS 10 i 15 in 21 than 34 $ 54 .
-WENT -14 after -13 $ good well -12 by it -11 and -10 numb -9 away -7 off -6 cold out 6 for 7 sick 8 dead limp 10 # bluish full 11 crazy dark head things weaker 12 to 13 black grey i white 14 shoulder 15 key over worse 16 up 19 purple 20 weak 26 back blue 29 .
-WOBBLY -7 . -6 after 12 and 15 in
-WORN -28 $ -15 for -8 on -6 . and in 8 is 11 wont 14 finger 21 leaves
-WOUND -17 in -14 up -8 looks 7 came 8 popped 11 are 12 have is 18 opened 19 has 24 smells 28 $ 49 .
-^ -57 $ -53 is -46 DAILY MY our what when -44 ELSEWHERE never -43 he -42 we -41 last -40 TRAINING -38 STOP coach roommate -37 put -36 back didnt -34 and nope sick stiff -32 before -31 breath buddy bus could -29 barely white -28 NIGHTS did good how knee night should -27 NOT OPPONENT cold cracked do fall pinch same -26 HEIGHT ODD ankle -25 mom serve shifted sore -24 GIVES LIFT band cousin hurt if sister -23 DULLED at blew can dog go heavy pulled racing -22 THING daughter friend more old sure team used wifes -21 CATCH grandpa green jammed lifting lump nail played power slept spikes spring that they weak -20 CHANGED MOTOR blister bumped girlfriend idk kill locker need neither none physio pinching shoes slip smashed -19 BREAKS_LIKE OUT arms bro burned chill crushed disc drilled head killing lot new painful quiet second teammate this tractor umpire under worried -18 GROUND HOT LEAK SLIP better bowled defence door forgot hold kids lights lit nose rain saw stopped stretching threw wind -17 allergies easy finals going hardly heat javelin lets long over scared to tossed watched will -16 FRACTURE NUM ONTO clear dent dropped earlier gave moved neighbour next numbers pills plaster playing son worse -15 SHAPE afraid bored crash dad dads different double dying elastic finger foot hard it kept moment out regular resin resting rip rushed sleep stitch tad where wound -14 COME REACH blood body brother catchers comfortable crowd day fastball four front full gonna ill normal off part phone probably ripped stuck sweat throw traps weather would -13 AGAIN between black cap cramp crashed crooked dead em hasnt held locked neck painless pitched skipped tired twinge -12 MISSILE achy after around ball biceps came curve dumbbell give hang in let nada negative nervous struck tingling train wont years -11 # BREAK SPENT TIGHTER broken done electric faint gimme hall hit hmm ice infield knocked lifted losing mosquito mostly mound pinched pt punched shaking shut snapped solid soreness stayed struggled sun tight torn towel water wife worked y -10 BY DROPPING LOOSE TIRED about breathe butter by chilly doesnt feel first glove hot i loose low lumpy maximum only ouch plunked popping sacked sec sets shook stiffness these thumbs unfortunately velo -9 COLOUR ON PILL bases broke catching course crack depends id light manageable meh most nice ok on pitch practiced rather ready rested rocked roomie rough shock smidge smoked spin stretched stumbled tape tingly wall weights zilch -8 ACHE WEAK belly call callus chilled dont eh eight father feet few great ish lazy load mate mhm mother nah nil not odd pitcher ponytail shot slipping smooth square stung throat up weakest who -7 PUT WOBBLY alright bed bullpen bump butt cat catch caught drop failed fire goose gut hm keep keeper late livable medium naw no nuh partner pre school tolerable tooth trainer yessir -6 BREATH COLD DIGIT HEADACHE LEG aye block bruised choked clean coffee crispy deep dentist died drained dunno ears end enough finished grandson handle headache heavier hopped innings ive jaw legs omg slammed started static truck 6 BUZZ SLUR armpit constant guy home ladder lost outer perhaps puking racket run shoulders skin waking 7 RED SWEATS each index kneed knuckles lower ran tore 8 CRASH ELBOW HAND NUMB WORN ache aching checked keeps lightning maybe middle pain pale possibly reckon scar small soaked somewhat sparks there things thrown yesterday 9 SINCE bicep but coughing glass horse hurts muscle snapping stinger tip touched 10 LAND another beaned chills collar everyone havent knees landed limb purple seven throbbing watch yes 11 POWER balance cried crushing fingers inner outside passed ring slipped soaking swole think tips took wake 12 BULGE arm clobbered comebacker face feverish from gasping half hand mi spiked step tackled yeah 13 FEVERISH WEAKNESS ants bike dove dropping elbowed inside lightheaded nearly slight temperature wiped yellow you 14 UNSTABLE always loud numb popped something stabbing went yup 15 FAINT big honestly player sensation tingles 16 breathless numbness operation pus shivering vomiting 17 QUITS felt forearm grips have having life pressure unbearable wasnt winded 18 CALF POSITION calf dude sleeve sucking surgery swelled tumbled unstable 19 cant coughed thing throbs weaker worst 20 fever heart hollow less might pins short since sudden wheezing 21 fainted feels pains thought trouble ucl was whats 22 LOOK NEVER_ENDING blacked external looks trucked 23 HEART speech 24 FACE FEVER collision dislocated partial shape somebody squeezing woke 25 WOUND collided pop running sounded temp 26 breathing fingertips rear surgical 27 grip mouth someone 28 VOMIT palpitations stitches 29 fell words 30 joints side 32 incision thinking 33 WAKE 34 FALL 36 FEVER_F GASP theres 39 DISLOCATE 45 heard 46 collarbone
-a 14 .
+UNSTABLE 15 in 31 $ 32 .
+VEHICLE -23 in -21 is -16 wouldnt -15 wash -13 night -12 but -11 fell for when -10 slipped was -6 stop 8 post 9 and 10 onto yesterday 12 going 15 i 17 door 18 hard sunday 19 wreck 20 shoulder 21 crash 25 chasing 26 . 28 on 30 $ 31 accident
+VEIN -6 on 8 across 16 .
+VOMIT 17 twice 18 night 19 since 25 day 33 $ 53 .
+WAKE -11 gone -8 by 6 at 12 up 13 from 14 last 24 once 25 with 30 .
+WEAK -21 side -12 coffee in -9 sauce week -7 after at competition grounder -6 excuse 6 when 8 as 10 since 12 and 14 but 17 on 22 i than 25 to 30 . 33 today 35 $
+WEAKNESS 8 today 9 i 15 in 22 than 32 $ 55 .
+WENT -17 by -15 good -14 $ after -13 well -12 and it -9 away numb -6 on 8 for 9 # full limp 10 bluish dark dead dizzy things 11 crazy head weaker 13 black i white 14 air shoulder 15 grey key sick to up 16 over worse 18 purple 19 weak 25 blue 27 back 28 .
+WOBBLY 12 and 15 in
+WORN -25 $ -16 for -8 on -7 . smells -6 and in 8 doesnt is 11 wont 16 finger 21 leaves
+WOUND -17 in -14 up -9 looks -6 from 7 popped 9 came 11 are 13 have 16 is 18 opened 20 has 27 smells 38 $ 50 .
+^ -57 $ -55 is -54 what -48 MY our -46 when -43 DAILY he -42 didnt last -41 TRAINING -40 ELSEWHERE -39 coach never we -37 and -36 roommate -35 STOP back barely before -34 put -32 nope -31 breath -30 good -29 ankle buddy bus should -28 NIGHTS NOT how night -27 DULLED GIVES cracked do hurt old pinch same serve -26 could fall knee lump more racing sore used -25 ODD OUT friend idk if mom pulled shifted -24 OPPONENT blew cold cousin did sick sister white -23 CATCH at need shoes -22 LIFT THING bumped daughter girlfriend go out pinching stiff sure weak -21 CHANGED HOT MOTOR arms band bowled disc dog grandpa heavy jammed nail new none nose physio slip smashed spikes that they wifes -20 BREAKS_LIKE SHAPE better drilled hardly kids kill lifting power slept spring stretching team this tossed watched worried -19 GROUND HEIGHT SPENT black blister bro burned chill forgot lights locker moment phone pills tractor -18 NUM ONTO crushed dead defence dentist finger gave heat hold killing let long lot neither played quiet rain scared solid son to umpire -17 SLIP allergies brother can door dying earlier finals foot hot ill javelin lit off rip second weather worse -16 BREAK COME blood dad dent front going lets moved neighbour plaster playing sleep stopped stuck traps under will wind would years -15 LEAK biceps clear comfortable crash crooked crowd different double dropped full gonna hard held locked neck negative numbers over regular ripped skipped tad teammate threw wound -14 FRACTURE afraid bored came cap catchers dads day easy elastic four glove in losing mostly nada normal painless resin resting -13 REACH around between dumbbell fastball feet gimme give hasnt ice it mosquito nervous next painful part pitched rushed struggled sweat throw tingling towel up where worked -12 chilly cramp curve em hall hang kept knocked mother ok pt roomie setter shut snapped stitch train twinge -11 # MISSILE ON WEAK about achy broken butter crack done green hmm infield lifted low mound on only pinched plunked probably punched ready stiffness struck sun tingly torn velo wall water wife wont y -10 BY belly by course depends doesnt faint i keep lumpy most nice ouch pitcher practiced rested rocked rough sacked sec sets soreness stayed throat thumbs unfortunately zilch -9 LOOSE TIRED after bases breathe broke burnt chilled ears eight enough father first form here hit light load loose manageable maximum meh nil pitch ponytail popping shock shook smidge smoked square these who -8 AGAIN BREATH catch catching caught clean coffee colleague crashed eh electric failed feel few goose great hair id lazy mate mhm nah odd omg rather rest smooth strange stretched stumbled tape walk weakest -7 COLD COLOUR HEADACHE MANY alright aye bed bruised bullpen call callus captain cat couldnt crispy discus dont drained drop dunno end fire gut headache heavier hm ish jaw livable medium naw nine nuh peed pinky pounding pre school shaky shot shoulder slipping spin static stung toe tolerable tooth traffic voice weights yessir -6 DROPPING PAIN TIGHTER aches badly ball block butt calves choked deep died exercise goalkeeper hearing hopped keeper killer late lekker mild not peaked perfect shed slammed sound started sweaty tight topped trainer truck twenty 6 BONE BUZZ CHILL ELBOW FLUTTER HAND bicep bone comebacker cup knuckles ladder outer practice run somewhat stomach wet 7 LOST ache aching each everything kneed knees racket shoulders small soaked things tore you 8 always barbell but crushing dizzy everyone keeps lightning maybe middle partner puking there tip touched yes yesterday 9 CRASH SINCE SWEATS another checked chills face im reckon skin snapping sparks throbbing took weight 10 audible bat beaned gasping havent horse limb pale perhaps purple soaking something spiked stinger swole thrown 11 BULGE FEVER_C LAND NUMB POWER ants collar fingers hand ibuprofen inner inside landed lightheaded pain possibly ring seven slight slipped think tips wake watch went yellow 12 SLUR WORN balance cried feverish glass hurts lost lower muscle numb outside temperature 13 arm clobbered dove elbowed half loud mi popped pressure step vomiting worst yeah 14 bike blacked from having nearly nobody scar sensation tackled tongue vision wiped yup 15 FAINT FEVERISH NEW POSITION QUITS honestly its numbness pus shivering wheezing 16 WEAKNESS big coughing dropping grips have heart passed persistent player surgery tingles unbearable wasnt winded 17 coughed forearm sleeve stabbing swelled throbs 18 UNSTABLE cant dude fever less might operation pulse sucking unstable 19 felt hollow life thing trouble weaker 20 feels mouth since speech thought tumbled ucl was whats 21 CALF HEART LOOK calf fainted looks pains squeezing vomited 22 FEVER breathless dislocated external pins trucked woke 23 WOUND short somebody sounded 24 FACE collision pop temp 25 NEVER_ENDING fingertips surgical 26 collided grip palpitations partial running shape 27 breathing side words 29 someone sudden thinking 30 fell 31 FALL rear 32 GASP 33 VOMIT WAKE stitches 34 incision 35 joints 36 FEVER_F 38 DISLOCATE 40 theres 44 heard 50 collarbone
+a 12 .
 abduction 23 .
-ability 16 . to
-about -38 it -30 ACHE -14 MANY -11 NUM -10 COME LOST -9 # BE -8 FALL falling -7 . SWELL four swelling -6 this 11 killing 14 PAIN 23 ending
-above 10 SOCKETED shoulder 12 SHOULDER 15 ACHE PART
+ability 15 . to
+about -38 it -30 ACHE -15 MANY -12 NUM -10 BE COME LOST -9 four -8 # . -7 FALL SWELL falling swelling -6 this 11 killing 14 PAIN 23 ending
+above 6 ARM ELBOW MISSILE elbow 9 SOCKETED shoulder 12 SHOULDER 14 ACHE 16 PART
 abs -8 .
 absolute -12 .
-absolutely 9 .
-accident 9 $ 13 BY with 17 yesterday 22 .
-account -11 . 10 ACHE PART SHOULDER SOCKETED shoulder
-ache -19 nothing -15 BE -14 SINCE -10 AGAIN KEEP ONTO -8 in 8 that 10 NOT 14 and 16 $ 21 never
-aches -10 $ 6 AGAIN KEEP constantly 8 NEVER_ENDING 15 .
-aching 7 over 10 ONTO 15 .
-across 8 ACHE PART SHOULDER SOCKETED shoulder 19 chest 20 . 21 CHEST
-advil -28 for 10 before 14 to 30 . 32 i
-afraid -18 . -6 $
-after -21 running -20 surgery -19 GROUND -18 VEHICLE -14 HOT LEAK warm -13 hill -11 training -10 NUM that -9 sprints -8 # operation -6 hit win 6 pitch 7 BULGE POP PUT pop practice 8 AGAIN serve 10 every run 11 COME bullpen 15 $ pen 16 sprint 17 TRAINING 22 THING 24 flight 30 i
-afterwards -8 .
-again 9 .
-against 9 DAILY 24 .
-ago -55 . -29 $ -19 and -7 i
-agony 14 .
+absolutely 12 .
+accident 10 $ 13 BY with 17 yesterday 19 .
+account -11 . 9 ACHE PART SHOULDER SOCKETED shoulder
+ache -18 nothing -16 BE SINCE -12 ONTO -11 AGAIN KEEP -8 in 8 . that 9 NOT 13 and 18 $ 21 never
+aches -10 $ 7 NEVER_ENDING 20 .
+aching 6 over 8 ONTO 14 .
+across 8 ACHE PART SHOULDER SOCKETED shoulder 21 chest 23 CHEST 24 .
+advil -29 for 8 before 14 to 28 i 30 .
+afraid -15 . -6 $
+after -22 running -20 surgery -19 GROUND VEHICLE -14 HOT LEAK hill warm -12 NUM that training -11 sprints -9 # drive -8 operation -7 win -6 NIGHTS hit night this 6 run 7 AGAIN PUT pop practice 8 serve 9 MANY every 11 $ COME 12 BULGE bullpen 13 POP TRAINING 14 last 15 sprint 17 pen 20 flight 23 THING 30 i
+afterwards -9 . -6 $
+again 12 .
+against 9 DAILY 23 .
+ages -7 .
+ago -47 . -20 and -19 $ -8 i -6 BE COME LOST ONTO WENT gone
+agony 13 .
 alarm -20 . -13 $
 alive -20 .
-all 10 .
-allergies -21 . -8 $
-almost 46 .
-along -12 nicely 8 . 20 PART
-alright -9 .
+all 7 .
+allergies -21 . -9 $
+almost 44 .
+along -10 nicely 9 . 21 PART
+alright -10 . -6 $
 also 20 .
-although 17 .
-always -34 $ -29 . -23 BE -17 HAVE -16 does -15 NOT was -10 no 15 PILL 28 TIRED tired
-am -20 WEAK weak -19 tired -13 stiff -12 sleepy -11 not -9 to -8 ONTO OUT out -7 SWEATS healthy sweating 7 CANT cant 9 . AGAIN KEEP LOST losing 14 SPENT exhausted 16 HAVE having 21 BE
-amazing -10 $ .
+although 16 .
+always -29 $ -27 . -24 BE -17 HAVE -16 does -15 NOT was -11 no 13 PILL 26 TIRED tired
+am -18 WEAK tired weak -12 stiff -11 not -9 OUT out sleepy to -7 ONTO SWEATS sweating -6 healthy 6 . 9 always 11 AGAIN KEEP LOST losing 12 CANT SPENT cant exhausted 16 HAVE having 17 BE
+amazing -11 $ .
 amount -8 $ .
-an 8 .
-and -47 half -30 forearm -28 TRAINING -25 NUM tris -22 thats -21 $ -20 cried -19 MOTOR -18 # VEHICLE -17 popped -16 HEIGHT quick scored up -15 sticks -13 hit turned -12 THING quarter slide stomach vitamin -11 ON controlled on -10 MANY stretched -9 FRACTURE RIBS broke easy leg she warm -7 back -6 POP hand 6 BRUISE ELBOW HEART LOOK VEIN WORN at blue caught elbow heart looks pale ring theyre tingling veins we when 7 WENT chills had then there 8 GIVES gives goes has hurts purple swollen 9 POWER SWELL after ate body instant locks shakes white 10 BREATH LAND TIGHTER breathing jaw shivers since tight wont 11 UNSTABLE cant hips landed sweaty thick 12 FEELING FLUTTER HAND MISSILE OPPONENT SHOULDER ball dumbbell feel legs never nothing skipping 13 CATCH NUMB PART PUT have painful stayed 14 NIGHTS WOBBLY fingers index night 15 FEVER SINCE dropped fever heavy red 16 HOT RED eating shivering 17 DIGIT are didnt knees shoulder sweating tender 18 DROPPING jammed 19 OUT sore stiff went 20 HANDS fell theres 21 LEAK SWEATS 22 CANT arm hands out 23 VOMIT 24 HAVE SOCKETED 25 CHILL COME cold 26 BE shaking 28 COLD COLOUR 29 hot 31 QUITS 32 ACHE 33 its 34 FALL 36 needles 37 NOT 38 im 40 i 48 PAIN 56 .
+an 11 .
+and -42 half -33 TRAINING -30 forearm -25 NUM tris -22 thats -21 cried -20 MOTOR -19 # scored -17 popped -16 HEIGHT up -15 $ VEHICLE quick sticks turned -14 slide -12 THING quarter stomach vitamin -11 ON hit on -10 controlled easy stretched -9 FRACTURE MANY RIBS broke she -8 warm -7 ODD POP leg -6 CHANGED lost off shoulders 6 BRUISE SWELL TIGHT at has hips hurts in pain ring there theyre tingling 7 ELBOW LOOK PUT WORN elbow looks pale shiny swell wrists 8 GIVES POWER SHOULDER WENT chills face feet gives goes instant locks purple then 9 PART TIGHTER after blue nothing shakes since slips sweaty thick tight 10 LAND LOST body cant caught had never shivers skipping white 11 BREATH ate breathing dumbbell landed legs wont 12 CATCH HAND HANDS MISSILE OPPONENT UNSTABLE WOBBLY ball have jaw painful stayed 13 knees 14 dropped 15 FEVER SINCE eating fever red 16 FLUTTER RED fingers index ones shivering shoulder stiff tender 17 DROPPING clunked heavy theres 18 jammed sweating went 19 FEELING HOT NIGHTS NUMB are feel fell night temperature 20 sore 21 SOCKETED SWEATS 22 CANT OUT didnt 23 LEAK VOMIT 24 COME hands 25 out 26 arm cold 27 COLOUR shaking 29 HAVE its 31 COLD 32 BE CHILL FALL hot 34 ACHE NOT 35 QUITS needles 36 im 43 i 48 PAIN 54 .
 """

@@ -1,4 +1,4 @@
-"""The points of words and of pairs of words, in tenths, fallen to jumps.
+"""The points of words and of pairs of words, in tenths, faced to joint.
 
 Law: data only, made by `tests/hearing/find_points.py` from our own labelled answers, which are
 invented; how a line is read is told in `points`. Above 0 speaks for a warning sign.
@@ -9,324 +9,324 @@ from __future__ import annotations
 from typing import Final
 
 TABLE: Final = """\
-fallen 13 . 16 ONTO
-falling -12 ON on 6 ONTO 8 from 12 CHANGED ODD off
-falls 15 ASLEEP asleep 18 OUT out 30 .
+faced -6 .
+failed -7 $
+faint 8 and 27 $ 30 .
+fainted -13 at 14 in 15 $ 16 ONTO 23 SINCE after 40 .
+fair -15 .
+fake -13 . -7 $
+fall -15 ON on 9 ASLEEP asleep
+fallen 12 . 17 ONTO
+falling -11 ON on 6 ONTO 8 from 11 CHANGED ODD off
+falls 14 ASLEEP asleep 16 OUT out 29 .
 fantasy -9 .
-far -16 . -13 $
-fast -16 before 10 and 19 .
-fastball -13 BE -12 and -8 . -7 HAVE 8 $
-fat 11 SINCE 12 and 26 .
-father -8 .
+far -15 . -14 $
+fast -17 before 14 and 18 .
+fastball -13 and -12 BE -8 . -6 HAVE 8 $
+fat 11 SINCE and 27 .
+father -9 . -7 BE HAVE
+fatigue 8 .
 fault -12 .
-fear -11 .
-feel -19 THING -18 $ -17 ACHE -15 it -13 no -10 for good -9 BULGE COME POP PUT pop -8 SHOULDER -6 muscle 6 . 8 heavy hot 9 FAINT LEAK dizzy 10 COLD ONTO cold sick tingly 11 BUZZ ill 12 NUMB 13 awful 14 down theyre 18 faint 20 FEVER feverish 23 they 27 HOT
-feeling -15 for million -10 COLOUR better blue -9 strong -7 about 6 $ ACHE it when 7 . 16 from 33 in 43 ONTO
-feelings -8 . -6 $
-feels -26 normal -20 free -14 better -10 great -9 stable -8 strong 7 cold 8 HAND HANDS hand 9 ARM ASLEEP SOCKETED arm asleep dead 10 HOT OPPONENT hot someone 12 ok 13 unstable 14 LEAK 15 PART 16 numb 19 it 20 COLD UNSTABLE 21 NUMB 22 TIGHT 24 weak 25 ACHE 27 WEAK heavy 30 its 42 .
-feet -9 after -8 SINCE 8 . 10 and
-fell -37 ASLEEP asleep in -30 for -21 short -19 HEIGHT behind -16 last -13 OUT into out -11 and -10 LEAK apart 6 ONTO through 11 BY with 13 ON 14 because 15 on 19 hard 29 from
-felt -28 great -24 good -17 strong -16 TIGHT heavy -15 smooth -11 ONTO -10 $ that -9 live -7 rip -6 stiff 6 . it 7 SHOCK arm 9 funny 10 BREAKS_LIKE muscle velcro 11 ACHE CHANGED SHOULDER elbow 13 SEAT joint 14 BREAK PART THING something 15 SOCKETED 17 BULGE COME PUT dead pop tingle 18 tearing 19 NUMB 20 ELBOW 23 ball 27 POP 30 weak 31 MISSILE 34 WEAK
-fence -13 $ 8 .
+fear -10 .
+feel -22 $ -21 ACHE it -18 THING -16 no -11 for good -10 BULGE COME POP PUT pop -9 NOT -7 SHOULDER 7 . heavy 8 FAINT dizzy 9 COLD ONTO cold hot im tingly 10 BUZZ LEAK awful 11 ill 13 faint sick 15 NUMB down 18 theyre 19 FEVER feverish 22 they 25 HOT
+feeling -16 million -15 for -10 COLOUR blue -8 better strong -7 about 6 ACHE ON it on when 7 . 10 $ 15 from 32 in 43 ONTO
+feelings -7 .
+feels -25 normal -19 free -12 better -10 strong -9 great stable -6 fine 7 cold 8 ARM HAND HANDS SOCKETED arm hand 9 ASLEEP as asleep dead 10 HOT OPPONENT hot someone 12 ok 13 unstable 15 LEAK PART numb 18 COLD it 19 UNSTABLE 21 NUMB 22 TIGHT 23 ACHE 25 heavy 26 weak 28 WEAK 33 its 44 .
+feet -10 SINCE after 7 . 11 and
+fell -38 ASLEEP asleep -37 in -30 for -20 short -19 HEIGHT OUT behind out -17 last -14 and into -12 LEAK apart -8 $ 11 BY ONTO with 13 because 14 ON 17 on 19 hard 29 from
+felt -25 great -24 good -21 strong -17 smooth -15 heavy mostly -13 TIGHT -11 easy that -10 $ -8 live -6 ONTO rip stiff 6 . LOOSE OUT faint loose 7 SHOCK arm 8 funny it muscle 10 THING velcro 11 CHANGED elbow 12 BREAKS_LIKE 13 SHOULDER 14 ACHE SEAT joint 15 PART something 16 BREAK BULGE COME PUT SOCKETED dead pop tingle 18 NUMB tearing 20 ELBOW ball 28 MISSILE 30 POP weak 33 WEAK
+fence -16 $ 6 .
 fender 26 . bender
-fever -7 SINCE dream since 6 FEVER_C 9 FEVER_F 16 $ 18 # FEVERISH 21 NUM 23 ONTO 24 and 27 .
-feverish 14 and 20 $ 29 .
-few 6 minutes 15 times 17 seconds
-fielder 9 . 11 $
-fight -11 .
-film -14 .
-final -20 . -18 $
+fever -6 SINCE dream since 6 FEVER_C 11 FEVER_F 15 $ 17 # FEVERISH and 20 NUM 23 ONTO 27 .
+feverish 17 and 19 $ 29 .
+few 6 . 14 seconds times
+fielder 6 . 12 $
+fight -12 .
+film -13 .
+final -21 . -19 $
 finally -28 .
-finals -20 . -15 week
-find 16 .
-fine -63 . -62 $ -16 since -14 NOT SINCE -13 ACHE HANDS PART -6 sir 10 except 16 but
-finger -13 ONTO was -12 $ ON PUT on -10 COME 8 is 10 NUMB 11 NOT 13 BE 14 and 18 LOST
-fingers -20 crossed -13 is -11 tingled -10 fine in were 6 AGAIN SWELL 7 CANT DROPPING felt fumble have 8 REACH turn turned 9 MOTOR PUSH 10 tingle 11 NUMB and 12 HAVE 13 are 14 BE SINCE after 15 ON on 16 PUT 19 r went 20 NOT 26 COME 31 WENT 32 .
-fingertips 9 are 10 COME PUT WENT 13 FEELING feel 16 $ 27 BE 37 .
-finish -25 $ -16 to -9 . 18 TRAINING
-finished -16 $ -15 .
-fire -7 $
-firm -11 .
-first -19 thing -11 ONTO -7 . TRAINING but 6 SINCE then 8 GROUND base
-fist 26 $ .
+finals -20 . -14 week -6 $
+find 13 .
+fine -62 . -60 $ -15 NOT since -13 ACHE HANDS PART -12 SINCE 10 except 17 but
+finger -13 was -12 COME PUT -10 ONTO -9 ON on 7 is 8 BE joints 11 NOT NUMB and 16 LOST
+fingers -21 crossed -14 is -11 tingled -10 fine in -9 were 6 felt 7 CANT LOOK SWELL look 8 AGAIN DROPPING MOTOR PUSH REACH fumble turn 9 turned 10 NUMB and tingle 12 have 14 ON SINCE after on 15 HAVE PUT are 17 BE 19 NOT r 20 went 26 COME 28 . 31 WENT
+fingertips 9 are 11 COME PUT WENT 13 FEELING feel 15 $ 28 BE 38 .
+finish -26 $ -15 to -12 . 18 TRAINING
+finished -18 $ -17 .
+fire -8 $ -7 .
+firm -12 .
+first -18 thing -11 . ONTO -8 TRAINING -7 but 7 GROUND base
+fish 8 .
+fist 28 $ .
 fit -10 .
-five -8 $
-fixed -16 . -12 ACHE it
-fizzes 14 .
-flat -14 tyre -12 as 6 ON ONTO on 12 $
-flew 6 OUT out 7 . CHANGED ODD off
-flight 10 . 24 $
-flipped 7 .
-flips 18 .
+five -10 $ -6 ON ONTO on 14 . 20 kilos
+fixed -18 . -13 ACHE it
+fizzes 12 .
+flat -15 tyre -13 as 6 ON ONTO on 8 and 9 $
+flew 7 CHANGED ODD off 8 .
+flight 12 . 26 $
+flipped 6 .
+flips 17 .
 flooded -8 $ .
-floor 10 . 13 at
-floppy 13 $ .
-flops 23 $ 24 .
-flu -7 im 27 . 35 $
-fluid 11 $ 14 .
-fluttering 12 $ 13 .
-fly -8 . -7 to 9 MISSILE ball
-flyers -13 . for
+floor 12 . 14 at
+floppy 17 $ .
+flops 22 $ 23 .
+flu -6 im 25 . 35 $
+fluid 10 $ 19 .
+fluttering 11 $ 16 .
+fly -8 . to 10 MISSILE ball
+flyers -14 . for
 folded 9 $ .
-food -23 . -19 $
-foot -24 . -9 COME PUT -7 $
+food -29 . -23 $
+foot -21 . -10 COME PUT -9 $ -6 BE SWELL
 footing 25 .
-for -19 years -17 # $ -15 toilet -14 parking -13 VEHICLE it longer -12 TRAINING -11 bus -9 THING fake lunch -8 curveball -7 SWELL fun swelling 6 last 8 MANY 9 rebound sure 10 ELSEWHERE HEIGHT days minutes 11 game six top 14 few 16 MISSILE NOT ball 17 no 21 . 22 sec 23 BREATH air second 25 hours moment 31 month 48 weeks
-forearm -8 pump 8 COME HAVE LOOK NUMB PUT WENT has looks prickles 15 BE 16 .
-forgot -20 . -7 $ 6 BREAKS_LIKE band
-fork 13 AGAIN at 30 .
-form -17 . -13 $
-forward 10 $ OUT out 32 .
-foul 6 . 12 ball 13 MISSILE
-four -12 . -9 $ and when 6 at 10 PILL ibuprofen
-frame 10 $ 15 hard
-free -40 . -34 $
-freezing 22 .
-fresh -31 . -22 $
-friday -9 $ .
+for -24 # -21 $ -18 years -17 toilet -15 VEHICLE it parking -14 TRAINING -13 bus longer -12 today -10 fake lunch -9 THING fun -8 SWELL curveball swelling 6 last 7 ACHE 8 ELSEWHERE game six 9 minutes sure 10 HEIGHT rebound 11 days four ten top 12 MANY minute 13 few 16 MISSILE ball 17 NOT hours 18 no 19 second 20 PAIN air pain 21 sec 23 . moment 25 BREATH 40 month 48 weeks
+forearm -8 pump 7 COME LOOK NUMB PUT WENT looks prickles 8 HAVE has 10 $ 16 . 17 BE
+forgot -20 . -10 $ 7 BREAKS_LIKE band
+fork 12 AGAIN 13 at 26 .
+form -21 . -12 $ -8 COME
+forward 9 OUT out 11 $ 33 .
+foul 8 . 11 MISSILE ball
+four -10 $ -9 and when -8 . 6 PILL at ibuprofen
+frame 8 $ 10 hard
+free -41 . -38 $
+freezing 24 .
+fresh -36 . -21 $
+friday -10 $ .
 fridge 13 $ .
-friend -27 . -20 $ -16 FALL QUITS fell -14 BLOW hit -8 BE -6 COME 14 PUT pulled
-friends -8 .
-from -22 TRAINING bench -21 yesterday -18 writing -17 running squats -16 THING bar weekend -15 climbing laughing that -14 NUM -13 COME GROUND chalk sitting -12 practice -11 FLUTTER jumping -10 ice -9 MANY TIGHT gripping spinning -8 pump swimming -7 SLIP before hitting sliding -6 . hay this 6 cold last 7 SWEATS sweat 8 couch it 9 operation place 10 HAND HANDS pain shoulder 11 ARM ELBOW SEAT ache elbow 12 SOCKETED 13 MY our stage 14 MISSILE SHOULDER box sleeping under 18 surgery 22 PAIN neck 23 HEIGHT horse 25 PART 33 WOUND 37 ACHE
-front -35 . -19 PART -17 $ when -16 ACHE SHOULDER -15 SOCKETED -12 shoulder -6 delt
+friend -31 . -21 $ -16 FALL QUITS fell -15 BLOW hit -7 BE -6 COME 15 PUT pulled
+friends -9 .
+from -23 TRAINING -21 bench -18 yesterday -17 running squats writing -16 climbing weekend -15 THING laughing -14 COME GROUND NUM practice that -13 bar ladder -12 FLUTTER jumping sitting -11 chalk -10 . ice -9 TIGHT gripping -8 MANY SLIP pump spinning swimming -7 before hitting shouting sliding this -6 hay late 6 MOTOR SWEATS last sweat 7 cold 8 couch 10 HAND HANDS incision it place shoulder 11 ARM ELBOW elbow 12 SEAT ache pain 13 MISSILE SOCKETED operation stage 14 SHOULDER box sleeping 16 under 17 MY our 19 surgery 21 neck 23 HEIGHT PAIN horse 26 PART 35 WOUND 36 ACHE
+front -34 . -19 PART -16 $ ACHE SHOULDER SOCKETED -15 shoulder when -7 delt
 froze -13 .
-ft -11 . -8 $
-full -23 $ 10 . 14 BUZZ 25 speed
-fumble 7 .
-fumbling 8 . THING
-fun -12 $ .
+frozen 14 .
+ft -11 . -7 $
+full -25 $ 10 . 13 BUZZ 25 speed
+fumble 11 .
+fumbling 7 . THING
+fun -17 . -13 $
 funeral -8 .
-funny 8 $ 14 BONE bone 31 .
-fuzzy 8 .
-gallon 9 THING milk 15 .
-game -11 $ -7 . 8 ACHE
-garage -18 . -9 DAILY door
+funny 12 $ 15 BONE bone 31 .
+fuzzy 7 .
+gait 8 .
+gallon 9 THING milk 14 .
+game -11 $ -7 . 6 # NUM 8 ACHE
+garage -16 . -9 DAILY door
 garbage -11 $
 gardening -19 .
-gas -9 . -8 $
-gasping 13 for 15 .
-gassed -7 $ -6 .
-gassers 8 $
-gate 10 . 14 $
-gave -10 and -8 . 7 crack 8 OUT in out 9 ON on 15 ONTO
-gear -10 .
-get -20 NUMB -19 ACHE it -11 numb 7 HEIGHT up 11 SHOCK 18 . 19 NOT no 23 through
+gas -10 . -7 $
+gasping 14 for 29 .
+gassed -8 . -6 $
+gassers 6 $
+gate 8 . 13 $
+gave -10 and -8 . 6 POP crack 8 OUT out 9 in 10 ON on 17 ONTO 20 $
+gear -11 .
+get -21 NUMB -19 ACHE it -11 numb 8 SHOCK 9 HEIGHT up 19 NOT no 21 . 35 through
 gets -6 NUMB numb 7 WEAK
-getting 7 WEAK WEAKNESS sick weaker 25 .
-ghost 10 . COLOUR white
-gimme -11 .
-girl 7 . 10 COME
-girlfriend -20 . -14 BE is
-give -15 . -6 minute
-given -15 .
-gives -7 PAIN 6 when 12 HEIGHT up 13 . 16 OUT out
-giving -7 . 7 OUT out
-glass 9 . COME FALL QUITS fell
+getting -8 OUT out 6 WEAK WEAKNESS weaker 14 BREATH air 15 sick 27 .
+ghost 10 COLOUR white 11 .
+gimme -13 .
+girl 6 . 10 COME
+girlfriend -23 . -18 BE is
+give -10 . -7 minute
+given -16 .
+gives -8 PAIN 6 when 11 HEIGHT up 12 . 15 OUT out
+giving -9 . 6 OUT out
+glass 9 FALL fell 12 COME QUITS 13 .
 glasses -25 .
-glove -6 in 8 is 14 .
-gloves -12 .
-go -20 $ -18 NUMB numb -14 to -12 . -11 and 6 BULGE back into pop 7 POP 11 ON on things 13 NOT 14 OUT out up 15 HEIGHT 18 ONTO THING
-goal -27 $ -21 . 7 VEHICLE post
+glove -7 LEAK smells -6 in 10 is 13 .
+gloves -11 .
+go -22 $ -18 NUMB numb -17 to -11 and -8 . 6 BULGE ON on pop 7 POP into 8 in 10 things 11 HEIGHT OUT out 13 NOT up 15 ONTO 23 THING
+goal -31 $ -23 . 8 VEHICLE post
 goalie -14 .
-goalkeeper -7 .
-goalpost 15 .
-goes 7 . 10 ONTO 11 dead 20 HEIGHT up
-going -20 $ 6 HEIGHT up 17 . 20 ONTO 33 to
-golf 19 VEHICLE cart 21 .
-gone -15 BY -12 by -6 NOT and no 8 $ . ACHE PART SOCKETED 10 in 20 COLOUR
-gonna -9 . 14 COME 23 SLIP slip
-good -52 . -24 ONTO -23 in -17 $ -15 TIRED tired -14 COME -12 ACHE -11 MOVE control -10 PUT -9 BULGE NIGHTS POP pop -8 BE PAIN -7 to -6 PART SOCKETED 11 i
+goalkeeper -8 .
+goalpost 17 .
+goals -6 $ .
+goes 12 ONTO 13 dead to 20 HEIGHT up
+going -22 $ 6 HEIGHT up 16 . 18 ONTO 30 to
+golf 20 VEHICLE cart 25 .
+gone -18 BY -17 by -14 from -8 ONTO and -7 NOT no 8 in 10 . ACHE PART SOCKETED 13 $ 19 COLOUR
+gonna -16 . 15 COME 23 SLIP slip
+good -52 . -21 $ ONTO -20 in -14 COME TIRED tired -12 ACHE -11 MOVE PUT control -9 BE BULGE NIGHTS PAIN POP pop -7 to 10 i
 goose -10 .
 goosey 14 .
-got 8 .
-gout -10 $ .
-grade -26 . -10 $
-grades -15 .
-grand -25 . -21 $ -6 BLOW slam
+gout -11 $ .
+grade -24 . -13 $
+grades -19 .
+grand -27 . -20 $
+grandchildren -7 .
 grandpa -28 .
-grandson -6 .
-grapefruit 19 $ .
-gravel 7 .
-gray -6 $
-great -31 $ -20 . -9 TRAINING
-green -16 . 17 THING stuff
-grey 6 $ 8 and 9 .
+grapefruit 21 $ .
+grass -10 . -7 $
+great -31 $ -22 . -8 TRAINING
+green -10 . 23 THING stuff
+grey 7 . 8 $ and
 grind -10 .
-grip -22 ON on -18 CATCH -11 felt -10 tape 10 MISSILE 12 QUITS 15 HAVE WEAK has weak 18 is 20 GIVES gave 24 POWER strength 28 BE 30 .
+grip -24 ON on -19 CATCH -12 felt tape -6 ONTO 6 COME ball 11 MISSILE 13 QUITS 15 HAVE WEAK has weak 18 is 20 GIVES gave 25 POWER strength 26 BE 28 .
 gripping -7 $ 14 MISSILE
-grips 11 COME 17 .
-ground 7 . 11 $
+grips 11 COME 16 .
+ground 8 . 12 $
 grounder -7 to -6 .
-growing 7 . 8 $
-growling -9 $ .
-guard -14 .
+growing 6 . 7 $
+growling -10 $ .
+guard -16 .
 guess -9 .
 gun -17 .
 gunk 12 $ .
 gut 6 and
-guts 20 .
-guy -15 . -10 $
+guts 21 .
+guy -13 . -10 $
 guys -8 .
-gym -29 . -13 $ 8 class
-h -6 .
-had -23 CANT trouble -19 CHEST FLU NUMB TRAINING chest flu -17 few -16 LEAK -15 NOT -14 ODD flat -13 PAIN good -12 HEART heart no surgery -11 PART SHOULDER SOCKETED dead shoulder -10 COLD THING -9 COLOUR ELSEWHERE blue -8 POP SWELL game numbing swelling -7 . HOT hot -6 # MANY NUM PUT tingling 8 ACHE 9 FALL FEVER fall fever 10 crash 11 DISLOCATE 12 $ sublux to 13 accident 15 CRASH 16 luxation 17 car 18 BE 19 pacing 21 it 22 PILL VEHICLE
-haha -33 $ .
-hair -19 . -7 $
-half -32 $ -15 hours 11 . 12 HAND hand 15 HANDS PART 25 FACE face 26 range
-halfway 18 HEIGHT through up 42 .
-hall -14 . -6 BE 6 $
-hammer -6 ONTO
-hammered -21 $ .
-hamstrings -7 .
-hand -22 and -12 from tingles -11 BY with -8 ACHE ELSEWHERE eye -7 is -6 ONTO isnt 6 ON i keeps on times 7 numb swelled 8 COLD DROPPING cold dropped has to wouldnt 10 turned 11 HAVE PUT opened tingled 12 CANT FALL NOT looks when 13 BUZZ KEEP SWELL became felt 14 sleeps went 15 AGAIN was 16 opens 17 . LOOK 18 doesnt let 19 lets 21 $ 22 feels 26 BE COLOUR COME 27 WENT 28 QUITS 35 STOP
+gym -30 . -12 $ 8 class
+h -7 .
+had -23 CANT trouble -20 CHEST chest -18 FLU LEAK NUMB TRAINING flu -17 few -16 NOT -15 ODD flat -14 surgery -13 HEART good heart no -12 PAIN dead -11 PART SHOULDER SOCKETED THING shoulder -10 COLD SWELL swelling -9 . COLOUR ELSEWHERE blue -8 HOT POP game hot numbing -7 MANY sleepover tingling -6 # NUM PUT hard pizza 9 thoughts to 10 ACHE DISLOCATE FALL FEVER crash fall fever 12 sublux 13 $ accident 14 CRASH 17 car luxation 18 BE pacing 21 VEHICLE it 28 PILL
+haha -38 $ .
+hair -18 . -6 $
+half -34 $ -13 hours 11 HAND hand 12 . 13 HANDS PART 21 range 26 as 27 FACE face
+halfway 17 HEIGHT up 20 $ through 51 .
+hall -16 . -6 BE
+hammered -23 . -22 $
+hamstring -6 .
+hamstrings -8 .
+hand -23 and -13 from -12 tingles -10 BY with -9 ACHE -8 ELSEWHERE eye -6 ONTO goes 6 ON keeps on times wouldnt 7 DROPPING dropped swelled swollen 8 COLD cold numb 9 has 10 PUT opened to 11 CANT FALL tingled turned when 12 HAVE felt looks 13 . BUZZ became 14 SWELL sleeps 15 KEEP went 16 AGAIN was 17 doesnt let opens 18 NOT 19 LOOK lets 22 $ feels 25 COME 26 BE COLOUR WENT 28 QUITS 35 STOP
 handball -13 .
-handle -18 . -11 BE
-handlebars 28 $ .
-hands -28 $ -15 ONTO -14 . -11 smell -10 are -8 BE -6 BY with 8 PAIN 9 ELSEWHERE knees 12 to 19 and
-hang 6 ONTO
-hanging -7 ONTO 13 there 17 .
-hangover -13 .
-hangs 16 ON on 19 ONTO 24 $ 44 .
-happy -32 . -17 $ -10 BY with
-hard -22 $ -16 i -11 today -10 PART SINCE after -6 # NUM 8 MOTOR throw 9 to 12 . SHAPE lump 15 ONTO 27 ON on
-harder 10 .
-hardly -12 . -8 $ 6 HAVE noticed
-has -27 . -24 FEVER fever -20 ACHE -14 FLU POWER -13 PART -10 flu -9 CHILL chills -8 for numb -7 AGAIN KEEP -6 gone 6 NOT 7 come strange 8 ASLEEP DROPPING asleep changed dropped opened 9 LEAK ODD form 10 that zero 14 QUITS 16 CHANGED 20 become
-hasnt 9 . 12 STOP stopped
-hat -22 .
-have -27 $ -16 arthritis numb -13 HAND HANDS slept -11 good strong -10 PART TRAINING -9 COLD cold hunger -8 muscle nothing to -7 NOT them -6 COLOUR blue 6 PAIN difficulty pain vomiting 7 TIRED exhausted 8 BUZZ ants 9 . VOMIT 10 utterly 11 CANT 13 FEVER_C lost 14 LOST 17 ACHE FLU flu pressure 18 temperature 21 FALL 22 TIGHT 23 # COME FEVERISH NUM 24 had 29 HAVE 30 BE 39 FEVER fever
-havent 25 . 32 slept
-having 6 NUMB tingling 17 .
-hay -28 . -24 FEVER fever
-he -21 . -19 BE -15 FALL -14 COME -10 PUT -9 HAVE -6 hit 12 BLOW
-head -23 . -20 ONTO -10 PAIN hurts -9 BY -6 ON at on 9 $
-headache -17 $ 10 . 20 life
+handle -17 . -13 BE
+handlebars 27 $ .
+hands -24 $ -17 . -14 ONTO -11 are -10 smell -7 BE -6 BY with 6 NUMB 7 ELSEWHERE knees tingle 9 PAIN 12 to 22 and
+hang 7 ONTO
+hanging 11 there 17 $ 19 .
+hangover -12 .
+hangs 18 ON on 21 ONTO 23 $ 42 .
+happy -33 . -18 $ -11 BY with
+hard -14 $ -11 SINCE after today -9 PART i 7 to 8 MOTOR throw 9 SHAPE lump 10 . 13 ONTO 20 time 25 ON on
+harder 8 .
+hardly -17 . -7 $
+has -26 . FEVER fever -23 ACHE -16 FLU -14 PART -13 POWER -9 CHILL chills flu numb -8 for -7 AGAIN KEEP -6 LOST gone 6 opened 7 come strange 8 DROPPING NOT changed dropped 9 ODD 10 form that zero 12 ASLEEP asleep 14 QUITS 16 CHANGED 18 become
+hasnt 9 . 13 STOP stopped
+hat -24 .
+have -28 $ -19 CHANGED -17 numb -16 arthritis -14 slept -13 HAND HANDS strong -11 COLD NOT cold good -10 PART hunger -8 TRAINING muscle nothing -7 them to -6 COLOUR blue 6 TIRED difficulty exhausted vomiting 8 BUZZ ants utterly 9 . VOMIT 10 CANT 12 FEVER_C 13 it 14 LOST lost pressure 15 flu 17 ACHE temperature 20 TIGHT 22 # FEVERISH NUM 23 COME FALL 26 FLU 29 BE 30 had 34 HAVE 44 FEVER fever
+havent 24 . 31 slept
+having 16 .
+hay -31 . -25 FEVER fever
+he -24 . -19 BE -17 FALL -15 COME -12 PUT -9 HAVE -6 hit 10 BLOW
+head -21 ONTO -16 . -11 PAIN hurts -10 BY -7 at -6 ACHE ON on 9 $ 10 BE 21 COME PUT
+headache -18 $ 14 . 15 OUT out 17 life
 header 26 .
-healing -16 $ .
-healthy -17 . -11 $
-heard 6 rip 7 crack 8 BULGE COME PUT pop 19 PART 20 BREAK 25 it 26 ACHE 33 POP 41 .
-heart -22 and -18 rate -13 NOT -8 pounding wasnt -6 BY to with 7 attack 8 . BE 9 AGAIN KEEP keeps 10 is 12 doing 13 COME 17 racing skipping 18 jumps 24 FLUTTER beats
-heartbreaker -9 .
+healing -15 $ .
+healthy -18 . -11 $
+heard 6 crack rip 8 BULGE COME PUT pop 18 PART 19 BREAK 24 it 26 ACHE 33 POP 39 .
+hearing -6 .
+heart -23 and -14 NOT -8 rate wasnt -7 BY pounding to with 6 . 8 AGAIN KEEP keeps 9 BE 11 COME doing is 13 skips 17 racing skipping 18 jumps 23 beats 24 FLUTTER
+heartbreaker -8 .
 hearts -9 $ .
-heat -13 $ . -11 BE -6 ONTO
-heater -9 .
-heavier -22 . -15 $ -6 than
+heat -15 . -14 $ -12 BE -6 ONTO
+heater -11 .
+heavier -22 . -15 $ -7 than
 heaviness 11 .
-heavy -21 . -15 SINCE after -12 from -10 in -7 i -6 ONTO 12 ON on 17 and
-heifer -18 .
-height -9 $
-heights -23 . -8 $
-held -12 .
-helmet -7 . 8 to
-help 12 $ 20 .
-helped -6 $ .
-helps 6 $ 9 .
-her -28 . -23 PART -15 HAND HANDS wrist -14 SOCKETED -12 ACHE -11 SHOULDER -8 shoulder 10 back
-here -20 $ -14 .
-hes -20 .
-high -25 . -22 school -17 $ 15 MANY NUM five
-higher 6 . 8 $
-hill -17 . -10 $
+heavy -22 . -14 SINCE after -11 from -9 in -7 ONTO i 12 ON on 20 and
+heifer -15 .
+heights -24 . -9 $
+held -15 .
+hell 6 $
+helmet -8 . 7 to
+help 13 $ 20 .
+helped -8 . -7 $
+helps 6 $ 10 .
+her -30 . -28 PART -17 HAND HANDS wrist -15 SOCKETED -12 SHOULDER -11 ACHE -8 shoulder 11 back
+here -18 $ -13 .
+hes -18 .
+high -28 . -21 school -15 $ 14 MANY NUM five
+higher 7 . 8 $
+hill -20 . -10 $
 hills -7 .
-him -41 . -22 $ -11 ONTO
-hips 11 BE are
-his -73 .
-history -15 .
-hit -23 . -19 with -18 MANY OPPONENT -17 $ for -16 batter -15 homer -14 around off -12 DIGIT HANDS hard wall -11 net post -10 pr -9 AGAIN -8 target -7 ball snooze thumb 7 ONTO nerve 10 ARM head in pothole 13 floor 15 by 16 deck 21 PART 23 SHOULDER shoulder 27 SOCKETED 28 GROUND 30 ACHE
-hitter -23 .
+him -43 . -24 $ -14 ONTO
+hip -7 .
+hips 6 BE are
+his -75 .
+history -16 .
+hit -28 . -20 for -19 with -17 $ OPPONENT -16 MANY homer -15 around batter off -13 hard -12 DIGIT HANDS -11 net wall -10 AGAIN post pr -8 ball double snooze target -7 thumb 6 BY nerve 8 head 9 ONTO arm 11 ARM floor in pothole 16 deck 17 by 22 PART 23 SHOULDER shoulder 28 SOCKETED 29 GROUND 30 ACHE
+hitter -22 .
 hitting -7 ONTO -6 .
 hm -7 $ .
-hmm -15 . -8 $
+hmm -16 . -8 $
 hockey -9 $ .
-hold -8 onto -7 ON ONTO 6 phone racket 9 cup plank 10 . ball 13 coffee 14 ACHE 15 fork 21 ARM PART SOCKETED arm 56 THING
-holding -12 $ GROUND 13 . 19 MISSILE ball 20 THING
-hole -8 ONTO 6 $ 14 where 18 .
-holes 10 $ 20 .
-hollow 20 .
-home -6 ONTO in 25 GROUND THING plate
-homer -16 $ .
-homework -35 . -30 $ -9 BE is
-honestly 25 .
-hood -11 .
-hoodie -11 $ .
-hope -10 .
-hopped 15 OUT out
-horse -8 ONTO 28 . 31 $
-hospital -13 .
-hot -17 SWEATS -14 THING -13 MISSILE -10 TRAINING -9 PART -8 bat -7 dog gym -6 day 7 . 8 DULLED from oven 9 to 19 $ 21 LEAK 22 and
-hour -10 $ -8 nap 17 . 21 AGAIN MANY every
-hours 6 . 7 because 8 and
-house -7 $ .
-how -13 . -8 ACHE do it 27 i
-huge 15 .
+hold -11 $ -9 onto -6 ON ONTO 6 phone racket 8 . cup 9 ball 10 plank 13 ACHE coffee 15 fork 21 ARM PART SOCKETED arm 58 THING
+holding -12 GROUND 12 . 18 MISSILE ball 19 THING
+hole -8 ONTO 7 $ 15 where 18 .
+holes 11 $ 19 .
+hollow 19 .
+home -6 ONTO in 24 GROUND THING plate
+homer -17 $ .
+homework -31 . -26 $ -10 BE is
+honestly 23 .
+hood -12 .
+hoodie -10 $ .
+hope -11 .
+hopped 14 OUT out
+horse -10 ONTO 27 . 31 $
+hospital -9 . -8 $
+hot -17 SWEATS -14 MISSILE THING -9 PART TRAINING -8 bat dog -7 day gym -6 in 7 . 8 DULLED from oven 9 to 18 SWELL swollen 19 and 20 LEAK 22 $
+hour -8 nap -7 ago -6 $ 14 ONTO 23 . 25 AGAIN MANY every
+hours 6 because 8 and
+house -11 . -10 $
+how -12 . -8 ACHE do it 25 i
 huh -7 $ .
-hundred 7 and
-hung -16 .
-hunger -9 $ .
-hungry -21 $ .
-hurt -27 . -26 $ -22 ONTO -14 from -13 # MANY NUM ON on -6 feelings 12 myself 22 i
-hurting 20 $ 21 .
-hurts -18 from -11 $ -8 MANY -6 ONTO 6 i 8 in 11 NOT every no 12 AGAIN 22 . time 26 # NUM
-i -29 saw -25 ran -23 slept -22 worry -21 STOP did should -19 be would -18 popped -17 call let pulled stretched -16 to -15 GIVES LIFT drink gave mean rested -14 drank -13 DAILY NEW new regret will -12 dropped move wasnt woke -11 forgot sat snore -10 LOOK caught know lift look rolled squat -9 FRACTURE broke carried didnt guess hit -8 GROUND feel go ice -7 burned raise sneezed stopped take -6 ate made missed run 6 TRAINING dove press put released 7 BE CANT OPPONENT can lay stumble 8 MISSILE WENT inhale lie try 9 LEAK 10 DISLOCATE HEIGHT ONTO SPENT dislocated drop in tore up 11 REACH lost noticed peed serve wiped wouldnt 12 BREAK LOST bumped cannot do dont hold push went 13 HAVE PUSH SWEATS might nearly straighten sweat 14 cock pitch 15 HOLD VOMIT blacked stood threw 16 touch wet 17 collapsed only 18 havent knocked pushed talk 19 became 20 came poured stumbled wake want 21 heard rest 22 . CRASH walk 23 cut felt play 24 BREATH breathe 27 crashed 28 keep 29 AGAIN KEEP get need 30 QUITS fell 31 think 33 passed 35 wish 36 fainted 40 FAINT FALL
-ibuprofen 13 . 32 before
-ice -24 made -15 THING bag -14 bath -10 bucket 6 $ 10 this 11 COLD cold 13 . 18 and
+hundred -10 . 6 and
+hung -14 . ONTO in
+hunger -10 $ .
+hungry -24 $ .
+hurt -26 $ -25 . -23 ONTO -15 from -14 # MANY NUM ON on 16 myself 21 i
+hurting 19 $ .
+hurts -17 from -12 $ -9 ONTO -8 MANY 9 in 10 at 12 NOT every no 13 AGAIN 19 . 24 time 26 # NUM
+i -31 ran -30 saw -24 should -23 would -22 slept worry -20 be popped -19 pulled -18 did to -17 stretched -16 GIVES STOP ate call gave mean rested -15 drink let -14 DAILY will -13 NEW go new regret -12 LIFT forgot move rolled -11 caught know -10 didnt dropped sat snore squat take -9 GROUND guess ice lift wore -8 FRACTURE LOOK broke carried jumped look missed sneezed -7 BLOW held -6 $ had hit made raise sleep started stopped 6 COME bowled coughed press released 7 POWER SPENT TRAINING WENT dove find grip inhale run stumble 8 always cant drop lie tripped try 9 BE HEIGHT ONTO in say up 10 CANT DISLOCATE REACH dislocated might tore 11 hold lost only peed push serve threw wiped 12 HOT LOST PUSH bumped can pitch walked warm 13 HAVE cannot cock straighten wouldnt 14 BREAK SWEATS cut dont sweat touch went 15 LEAK VOMIT wet 16 HOLD do knocked play pushed stood 17 blacked collapsed 18 nearly stumbled vomited 19 became havent heard wake 20 poured talk 21 . want 22 BREATH rest 23 CRASH breathe felt 26 QUITS fell need 28 get noticed 29 came 31 keep 32 crashed walk 33 think wish 35 AGAIN KEEP passed 38 FALL fainted 41 FAINT
+ibuprofen 17 . 37 before
+ice -27 made -16 THING bag -15 bath -10 bucket 9 COLD cold 11 this 15 . 23 and
 iced -14 .
 icing -10 .
-icy -12 HOT LEAK hot -7 $
-id -12 PUT 21 rather
-idk 8 .
-if -37 . PART -26 HANDS -20 SOCKETED -19 HAND hand -17 there -15 ACHE ARM arm -13 DIGIT fingers -10 SHOULDER -9 its -6 shoulder 8 im
-ill -15 tell -9 $ -8 . 16 BY with
-im -23 dead -11 done -9 FALL cooked -8 dying -7 NUMB numb 6 . 8 TIGHT 9 doing tired 10 TIRED 13 LOST losing 15 SWEATS sweating 16 having 17 BE ok 18 HAVE 30 good
-immediate 7 .
-impossible 24 $ 28 .
+icy -13 HOT LEAK hot -8 $
+id -14 PUT 20 rather
+idk 7 $ 9 .
+if -39 PART -26 HANDS -24 . -23 SOCKETED -19 HAND hand there -17 ACHE -14 ARM arm -13 SHOULDER -12 DIGIT fingers -11 its -7 shoulder 8 im 14 i
+ill -15 tell -13 . -9 $ 15 BY with
+im -24 dead -13 dying -11 cooked -10 FALL NUMB numb -9 done 6 GASP TIGHT 8 . WENT doing 9 ONTO TIRED 10 drained 11 LOST losing 12 SWEATS sweating tired 13 SPENT 14 ON on 15 having 18 ok 19 HAVE 20 holding 21 BE 28 good
+immediate 13 .
+impossible 24 $ 27 .
 improvement 15 .
-in -30 neck -22 FACE college good high rain -21 hospital pocket room to -19 # -18 BREATH face -17 first -16 this -15 FALL biceps fall tree -14 front love storm top -13 SLIP back hour lats spot -12 ELSEWHERE NUM heat it last mask palm -11 THING street toilet wind -10 march mud rankings throat -9 HEIGHT count gym slips van -8 eye lake -7 bat bp chess field garage june math thighs -6 bus butt extras match ninth pen 6 am from rest scrum 7 AGAIN MISSILE POSITION inner order three 8 WORN collarbone day legs park 9 LOST SEAT SHOULDER SOCKETED dugout lost socket 10 TRAINING belly mornings night ring weight 11 MANY arm chair days finger forearm locker 12 BE SWEATS joint pinky spring sweat 13 ACHE BREAKS_LIKE HOT NIGHTS armpit pile 14 door game jump wrist 15 GROUND middle second 16 recliner 17 PUSH for 18 BY MOTOR position training 20 RIBS 21 ELBOW by elbow evening 22 HANDS and row 23 $ month warm 24 PART 26 LEAK fender 27 fingers shower 28 CRASH DAILY 32 CHEST chest 39 DIGIT
-inch -7 .
-incision 7 is 11 opened 15 HAVE LEAK has 17 BE 18 $ 35 .
-indeed -18 . -7 $
-index 13 DIGIT HANDS PART finger 20 .
-infected 16 $
-infield -16 . -7 TRAINING practice
-inhale 8 $ .
-injection 18 .
-inner 9 POSITION side 18 ACHE ARM ELBOW MISSILE PART elbow 25 .
-inning -8 $
-innings -8 .
-inside 8 when 14 MISSILE 16 . 27 ACHE ARM ELBOW PART elbow
-instant 9 . ACHE PAIN pain
-into -20 old -13 ex -11 back second -7 DAILY 11 DIGIT thumb 14 ELSEWHERE boards jaw 15 HAND arm hand 16 catcher 17 ARM 18 SOCKETED outfield 20 $ fence 24 GROUND HANDS 30 OPPONENT 33 VEHICLE 36 PART 38 .
-irregular 19 .
-is -24 TIRED back fine good it ok tired -21 away -19 in steady -18 nothing stronger working -17 MOTOR same slow -16 SLIP sick -15 POP PUT long warm -14 happy over -13 better doing itchy stiff -12 dry numbness -11 more -10 as blue old -9 having -8 FEVER_F HAVE HOT ONTO killing painful weaker -7 heavy low strong 6 # WENT swelling turning 7 bluish droopy hard huge leaking lump 8 HEIGHT HUE LOST drooping going lower oozing without 9 beating different poking prickling unbearable visibly 10 FEVERISH buzzing crooked ghost less purple sitting 11 BULGE FLUTTER SWELL cold perhaps 12 i puffy white 13 SWEATS deformed floppy higher hot pins soaked tingly 14 DROOP SLUR slurred weeping 15 NUMB TIGHT constant fat 16 DULLED colder dull freezing pressing sleeping 17 ASLEEP about asleep stone wet 18 no off puffed shaped twice 19 stuck 20 GROUND ice sticking 21 RED red tingling 22 BUZZ COLOUR INFECT impossible 23 LEAK 24 AGAIN 27 CHANGED size there 30 thick 32 NEVER_ENDING 34 COLD 38 SHAPE 40 ODD
-ish -23 $ -7 . 10 but
-isnt 12 .
-it -30 always in today -24 HEIGHT -23 to -22 ONTO at up -21 BY no -20 by -18 HAVE WENT gets -17 where -16 doesnt -15 CHANGED ODD more went -14 BULGE -13 down is -12 cracks goes ok was -11 MANY OUT SWELL did normal out -10 mostly off pulled snapped -9 $ clicks drops swells -8 for -7 might overhead pinched pop pops -6 hasnt hurt past rains 6 slide 7 SEAT SHOULDER aches cant it presses slides socket 8 . PART SOCKETED 9 slipped 10 wouldnt 12 hurts looks made shift 13 NUMB clunks fell gave never quits slid 14 above slip wants 15 FALL PUT stays 16 go kept rip 17 locks subluxed tear 18 throbs 19 BLOW QUITS dislocated 20 ON cracked on shifted stop 21 feels keeps popped 22 POP tingles 23 CATCH LOOK wont 27 BREAK STOP 29 came 30 ACHE 31 CANT PAIN 32 DISLOCATE 36 COME 37 back 50 SLIP
-itchy -16 . -14 $
-its -16 MANY -13 HOT -12 LOST gone -11 COME -10 ONTO TIGHTER gonna tight -9 WENT sore -8 solid stuck -7 fine over -6 BE nothing worst 6 LOOSE OUT POWER going loose ok 7 NOT SEAT SLIP 8 ACHE power 9 NUM 10 ASLEEP asleep not 11 seat sitting 12 hard own 13 HANDS numb 14 poking 15 hanging 16 NUMB 18 PART 19 SWELL 21 .
-itself -12 $ 9 .
-ive -8 had 6 TIRED 10 LOST lost 12 . COME 22 FLU flu
-jacket -9 .
-jam -12 .
-jammed -16 ONTO -7 . 7 SHOULDER SOCKETED shoulder 18 ACHE
-jar -11 .
-jav -7 .
-javelin -18 . -9 BE PUT -7 was 6 PART
-jaw 19 $ 20 .
-jeans 12 .
-jello -7 ONTO from 8 $
-jelly -6 .
-jersey -22 .
-jitters -9 .
-jk -20 . -13 $
-job -6 $ .
-joint -10 and -7 $ ONTO 6 come 8 when 9 slides 13 PUT 14 shifted 16 COME 17 is 24 feels 26 SLIP 42 BE
-joints 7 ACHE PAIN hurt 26 BE are 35 .
-joke -8 . -6 $
-joking -10 .
-jolts 13 . ONTO
-jumbled 14 .
-jump 7 $
-jumped 6 GROUND SEAT track 17 . 24 OUT out
-jumping -11 .
-jumps 17 .
+in -25 good -22 FACE college pocket rain to -21 high hospital -20 room -18 BREATH face front -17 biceps tree -16 first hour this top -15 FALL fall storm throat -14 back last love wind -13 # neck palm -12 SLIP THING heat it lats mask spot -11 march street thighs -10 HEIGHT count delivery rankings slips toilet -9 butt gym mud van -8 chess june -7 CHANGED NUM ODD bp bus extras field garage math ninth that wrong -6 COLD bat cold match pen side third winter 6 MISSILE SHEETS TRAINING am bed eyes from 7 AGAIN SHOULDER SOCKETED dugout inner three 8 day socket 9 HOT LOST MANY WORN collarbone legs lost order park weight 10 arm armpit belly joint nets night ring 11 SEAT SWEATS chair spring sweat 12 ACHE days finger mornings pinky 13 BE BREAKS_LIKE NIGHTS at forearm pile 14 door game locker training wrist 15 RIBS for jump recliner second 16 GROUND middle 17 BY PUSH eye 18 MOTOR position warm 20 HANDS evening month 21 PART by 22 row 23 $ LEAK 24 ELBOW elbow 25 and fingers 26 fender 28 CRASH DAILY 30 shower 32 CHEST chest 43 DIGIT
+incision 7 is 10 opened 14 LEAK 15 HAVE has 17 BE 22 $ 35 .
+indeed -19 . -7 $
+index 17 DIGIT HANDS PART finger 24 .
+infected 14 $
+infield -18 .
+inhale 7 $ .
+injection 15 .
+inner 8 POSITION side 18 ACHE ARM ELBOW MISSILE PART elbow 25 .
+inning -7 $
+innings -11 .
+inside -6 $ 10 when 13 MISSILE 22 . 27 ACHE ARM ELBOW PART elbow
+instant 8 . ACHE PAIN pain
+into -20 old -12 ex -11 second -10 back 12 DIGIT door thumb 14 arm boards 15 HAND hand 16 ARM catcher outfield 17 ELSEWHERE jaw teammate 18 SOCKETED 19 fence 20 $ 24 HANDS 25 GROUND 33 VEHICLE 34 OPPONENT 36 PART 37 .
+irregular 33 .
+is -27 fine -24 TIRED good ok tired -23 away -21 back it -20 in nothing sick steady -18 doing working -17 PUT better long -16 same slow stronger -15 SLIP happy over warm -14 numbness stiff -13 dry itchy -12 as -11 more -10 FEVER_F ONTO killing -9 POP mad okay -8 big blue dead having ill -7 HAVE HOT heavy low normal old sore strong -6 MANY MOTOR gone weaker 6 PAIN bluish drooping droopy leaking without 7 HUE oozing swelling turning 8 BRUISE bruised different poking purple racing sitting unbearable 9 HEIGHT funny lower prickling visibly 10 SLUR buzzing ghost huge less slurred 11 SWEATS TIGHT beating cold deformed perhaps soaked 12 DROOP higher painful pins weeping 13 BULGE NUMB SWELL constant hot i pounding white 14 ASLEEP asleep colder fat freezing puffy tingly 15 DULLED NUM dull no 16 about 17 # floppy pressing sleeping stone stuck twice 18 PUSH crooked off open shaped sticking wet 19 BUZZ puffed 20 GROUND RED ice red 22 LEAK impossible tingling 23 AGAIN FLUTTER INFECT 24 COLOUR 26 CHANGED 27 size there 28 NEVER_ENDING 29 thick 35 COLD 41 ODD 45 SHAPE
+ish -21 $ -7 . 10 but
+isnt 10 .
+it -30 in -29 always -27 today -24 HEIGHT up -23 to -22 no -21 ONTO -20 by -18 gets -17 at is where -16 HAVE -15 BY CHANGED ODD WENT more -14 doesnt -13 OUT down goes out -12 MANY cracks normal only -11 BULGE SWELL did mostly off ok went -9 $ clicks for hasnt pulled -8 pinched snapped swells -7 drops pinches pops -6 didnt if pop should 6 SEAT SHOULDER slides socket 7 NOT WAKE aches cant presses woke 8 PART SOCKETED it 9 wouldnt 10 made 11 gave looks quits shift slipped 12 above clunks never slip wants 13 NUMB PUT fell go put 14 FALL 15 kept rip slid stays 16 QUITS tore 17 hurts subluxed 18 BLOW tear 19 locks throbs 20 POP shifted 21 ON dislocated keeps on tingles wont 22 LOOK cracked stop 23 CATCH 24 feels popped 25 ACHE 26 PAIN 27 BREAK 28 STOP 29 came 30 CANT 31 COME 32 DISLOCATE 42 back 55 SLIP
+itchy -17 . -15 $
+its -17 MANY ONTO -16 HOT -14 LOST gone -13 solid -11 TIGHTER tight -10 WENT gonna -9 over -8 COME fine in worst -7 BE done -6 at 6 LOOSE OUT SEAT SHOULDER SLIP SOCKETED loose ok socket 7 ACHE ASLEEP NOT asleep power stuck 8 weeks 10 not seat sitting 11 hard 12 HANDS numb own 13 poking 16 NUMB 17 hanging 18 PART 19 SWELL 23 .
+itself -10 $ 12 .
+ive -8 had -7 ONTO 6 tired 8 LOST lost 11 TIRED 15 . COME 21 FLU flu
+jacket -6 .
+jam -11 .
+jammed -17 ONTO -8 . 7 SHOULDER SOCKETED shoulder 18 ACHE
+jar -13 .
+jav -8 .
+javelin -20 . -9 BE PUT -7 was 6 PART
+jaw 10 ACHE PAIN 12 . 22 $
+jeans 10 .
+jello -7 ONTO from 7 $
+jersey -21 .
+jitters -10 .
+jk -20 . -15 $
+job -8 $ .
+joint -11 and -9 $ -7 ONTO 6 come 7 when 9 slides 12 shifted 15 COME PUT 18 is 24 SLIP feels 42 BE
 """

@@ -202,6 +202,7 @@ QUESTION_PAIRS: Final = _pairs(
     "what are|what about|heard about|read about|lookout for|looking for|to avoid|to prevent|"
     "prevent any|avoid any|avoid the|keep from|does it|are there|what is|whats a|"
     "how to|can throwing|will it|would i|can this|could this|tell me|know when|"
+    "paper on|article on|lecture on|video on|talk on|learned about|learnt about|paper about|article about|lecture about|video about|talk about|"
     "must i|shall i|how can|what shall|what must|me about|checked for|check for|careful not|ask about|asked about|talked about"
 )
 NORMAL_PAIRS: Final = _pairs(

@@ -77,7 +77,7 @@ _LOADS: Final = Table(
     only got|made|managed|did|finished|had
     had|have|needed to .. cheat|stop|quit|bail|rest|drop|lean|swing
     cheated|cheating
-    needed|used .. momentum|help|swing
+    needed|used|use|using .. momentum|help|swing
     form .. broke|went|bad|fell|sloppy|gone|slipped|off
     failed|failing|fail
     struggle|struggled|struggling
@@ -277,7 +277,8 @@ _WELL_DONE: Final = table("""
     where .. should
     like butter
     felt|feel|feeling .. muscle work|working
-    better|stronger than|today
+    better|stronger than|today|this|now
+    as it should
     ideal|doable|stronger
     clean|solid|good ones|reps|one
 """)

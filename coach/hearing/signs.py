@@ -9,17 +9,17 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Final, NamedTuple
 
-from coach.hearing.ordinary import group_of, is_odd, odd_place
-from coach.hearing.patterns import Match, matches
+from coach.hearing.ordinary import group_of, odd_place
+from coach.hearing.patterns import Match
 from coach.hearing.scope import Reading, Scopes, reading_of
-from coach.hearing.scope_words import MINE, OTHERS
+from coach.hearing.softening import Around, around_of, softened
 from coach.model.flags import Group
 from coach.model.heard import Span
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
 
-    from coach.hearing.lexicon import Entry, Lexicon
+    from coach.hearing.lexicon import Entry
     from coach.hearing.listening import Listening
     from coach.hearing.words import Word
 
@@ -55,14 +55,6 @@ _ORDER: Final = (
     Group.OVERTIRED,
 )
 _RANK: Final = {group: place for place, group in enumerate(_ORDER)}
-# groups whose sign a known cause (ice, tape, slept on it) or a habit (an old click) softens
-_CAUSED: Final = frozenset(
-    (Group.NUMB_TINGLE, Group.SWELLING_COLOUR_COLD, Group.STROKE_SIGNS, Group.LEG_CLOT)
-)
-_HABITUAL: Final = frozenset(
-    (Group.POP_WITH_LOSS, Group.ELBOW_POP, Group.DISLOCATION_SLIP, Group.DEFORMITY)
-)
-_ELSEWHERE: Final = _CAUSED | _HABITUAL | {Group.NIGHT_PAIN_UNRELENTING}
 
 
 class Sign(NamedTuple):
@@ -98,109 +90,6 @@ def _is_harmless(
     return any(taken.get(place, 0) >= least for place in core)
 
 
-class _Around(NamedTuple):
-    """What stands anywhere in the answer: known causes, old habits, parts of the body."""
-
-    causes: list[Match]
-    exertion: bool
-    scoring: bool
-    habits: bool
-    only_elsewhere: bool
-    not_the_arm: bool
-
-
-def _around(words: Sequence[Word], lexicon: Lexicon) -> _Around:
-    keys: set[str] = set().union(*(word.keys for word in words))
-    return _Around(
-        matches(words, lexicon.causes),
-        bool(keys & _EXERTION) or {"leg", "day"} <= keys,
-        bool(keys & _SCORING),
-        bool(matches(words, lexicon.habits)),
-        "ELSEWHERE" in keys and "PART" not in keys,
-        "PART" not in keys and any(w.text in _LOW or w.keys >= _LOWER for w in words),
-    )
-
-
-def _softened(words: Sequence[Word], entry: Entry, match: Match, around: _Around) -> bool:
-    """Whether a known cause, an old habit or another part of the body stands by it."""
-    taken = frozenset(match.at)
-    own = set().union(*(words[place].keys for place in match.at))
-    if entry.group == Group.TRAUMA_FALL and around.scoring and own.isdisjoint(_STRUCK):
-        return True
-    if around.exertion and (entry.group == Group.CORD_SIGNS or own & _WORKING):
-        return True
-    if "VOMIT" in own or ("up" in own and own & _THROWN):
-        return around.exertion or not words_free_of(words, _MEALS)
-    if len(match.at) == 1 and _describes_other(words, match.at[0]):
-        return True
-    if "DROOP" in own or (entry.group == Group.STROKE_SIGNS and not around.causes):
-        return False
-    if entry.group in _CAUSED and any(not taken.issuperset(cause.at) for cause in around.causes):
-        return True
-    if entry.group in _HABITUAL and around.habits:
-        return True
-    if entry.group == Group.TRAUMA_FALL and (around.not_the_arm or _thing_fell(words, match)):
-        return True
-    return entry.group in _ELSEWHERE and around.only_elsewhere
-
-
-# a blow there, and to no part of the arm, is asked about
-_LOW: Final = frozenset("leg shin calf thigh stomach belly toe".split())
-_LOWER: Final = frozenset(("ELSEWHERE",))
-# "got hit hard" beside these is about hits given up; beside those it is a blow
-_SCORING: Final = frozenset(
-    "runs innings inning pitches era homers homer homeruns hits hitters batters doubles velo "
-    "strikeouts walks mound tournament playoffs standings".split()
-)
-_STRUCK: Final = frozenset("PART OPPONENT VEHICLE MISSILE GROUND RIBS me i head".split())
-# a heart or a breath at work, and legs that fail, are asked about beside these
-_WORKING: Final = frozenset(("HEART", "GASP", "BREATH", "air", "breath"))
-_EXERTION: Final = frozenset(
-    "ran jogged sprinted squats squat sprints sprint conditioning running run lunges lunge deadlifts deadlift workout suicides "
-    "burpees gassers shuttles shuttle legday 400 800 laps lap hills miles marathon stairs".split()
-)
-_THROWN: Final = frozenset(("threw", "throwing", "thrown"))
-_MEALS: Final = frozenset(
-    "sushi ate food drunk drank drinking hungover hangover carsick beers tequila tacos milk bus "
-    "shrimp oysters ride coaster".split()
-)
-
-
-_DESCRIBING: Final = frozenset(("numb", "swollen", "puffy"))
-
-
-def _thing_fell(words: Sequence[Word], match: Match) -> bool:
-    """Whether what fell is a thing, and on nobody: "the dumbbell fell", "my hair fell in my face"."""
-    place = next((p for p in match.at if "FALL" in words[p].keys or words[p].text in _MOVES), 0)
-    own = set().union(*(words[p].keys for p in match.at))
-    if place < 2 or not own.isdisjoint({"PART", "me"}):  # noqa: PLR2004
-        return False
-    what, before = words[place - 1], words[place - 2].text
-    living = not what.keys.isdisjoint(_LIVING) or what.text in MINE or what.text in OTHERS
-    return before in _DETERMINERS and what.pause == 0 and not living
-
-
-_MOVES: Final = frozenset("went flew rolled slid crashed came flipped landed".split())
-_LIVING: Final = frozenset("OPPONENT VEHICLE PART BODY PRON FALL FILLER".split())
-_DETERMINERS: Final = frozenset("the a an my our his her their".split())
-
-
-def _describes_other(words: Sequence[Word], place: int) -> bool:
-    """Whether "numb" or "swollen" stands right before an odd word: "swollen inbox"."""
-    after = place + 1
-    if any("PART" in word.keys for word in words):
-        return False
-    if words[place].text not in _DESCRIBING or after >= len(words) or words[after].pause:
-        return False
-    odd = is_odd(words[after]) and "ELSEWHERE" not in words[after].keys
-    return odd and not words[after].text.endswith("ly") and words[after].keys <= {words[after].text}
-
-
-def words_free_of(words: Sequence[Word], named: frozenset[str]) -> bool:
-    """Whether none of `named` is said."""
-    return all(word.text not in named for word in words)
-
-
 _SURE: Final = frozenset(("DISLOCATE", "FEVERISH", "FEVER", "collarbone", "labrum"))
 # a weak mention beside a word of these is no sign: "breathing fine", "strength good"
 _WELL: Final = frozenset(
@@ -224,7 +113,7 @@ def _said_well(words: Sequence[Word], scopes: Scopes, core: Sequence[int]) -> bo
 
 
 def _sign(
-    words: Sequence[Word], scopes: Scopes, match: Match, entry: Entry, around: _Around
+    words: Sequence[Word], scopes: Scopes, match: Match, entry: Entry, around: Around
 ) -> Sign | None:
     core = _core(words, match)
     reading = reading_of(words, scopes, match.at, core)
@@ -235,7 +124,7 @@ def _sign(
     if not entry.clear and entry.group not in _NEVER_WELL and _said_well(words, scopes, core):
         return None
     guessed = any(words[place].guessed for place in core)
-    firm = reading == Reading.PRESENT and not guessed and not _softened(words, entry, match, around)
+    firm = reading == Reading.PRESENT and not guessed and not softened(words, entry, match, around)
     why = entry.group.value
     spans = tuple(Span(words[place].start, words[place].end, why) for place in match.at)
     weak = not entry.clear
@@ -248,12 +137,15 @@ def _urgency(entry: Entry, match: Match) -> tuple[bool, int, int, int]:
     return not entry.clear, _RANK[entry.group], match.at[0], -len(match.at)
 
 
-def sign_in(heard: Listening) -> Sign | None:
-    """The sign to act on: the first clear one by urgency, else the first to ask about, or None."""
+def sign_in(heard: Listening, *, sayings: bool = True) -> Sign | None:
+    """The sign to act on: the first clear one by urgency, else the first to ask about, or None.
+
+    With `sayings` off, a sign counts even where it stands in an everyday saying.
+    """
     if not heard.found:
         return None
     words, entries = heard.words, heard.lexicon.entries
-    around = _around(words, heard.lexicon)
+    around = around_of(words, heard.lexicon)
     clear: Sign | None = None
     clear_by: set[str] = set()
     unclear: list[tuple[int, int, Sign]] = []
@@ -262,7 +154,7 @@ def sign_in(heard: Listening) -> Sign | None:
         new_group = clear is not None and entry.group != clear.group
         if clear is not None and (not entry.clear or (new_group and len(clear_by) > 1)):
             break
-        if _is_harmless(words, match, _core(words, match), heard.sayings):
+        if sayings and _is_harmless(words, match, _core(words, match), heard.sayings):
             continue
         sign = _sign(words, heard.scopes, match, entry, around)
         if sign is not None and sign.clear:

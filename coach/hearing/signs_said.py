@@ -21,6 +21,11 @@ SAID_SIGNS: Final = (
         reduced|diminished|altered|decreased|impaired|patchy|absent sensation|feeling|sense
         PART .. become|becomes|becoming|became|turned .. NUMB|dead
         SHOCK .. neck|spine .... PART
+        prick|pricks|pricking|prickles|needles .. in|down|through .. PART
+        PART .. asleep|numb|dead since|all|until
+        LEG & NUMB
+        CANT .. feel .. what|whether|where .. holding|hold|touching|touch|gripping
+        no sensation|feeling .. PART
         """,
     ),
     (
@@ -37,6 +42,13 @@ SAID_SIGNS: Final = (
         weak .. extension|flexion|abduction|rotation|grip
         arm|hand|wrist|shoulder .. gave|gives|goes way|out .. under|beneath|from
         grip|arm|hand|shoulder has left|quit|resigned|retired
+        no squeeze
+        handshake|squeeze|grip .. fish|rag|sponge
+        HANDS .. let|lets go
+        CANT .. grip|hold|squeeze|lift .. at all
+        marked|complete|total|sudden|great loss .. strength|power|grip
+        unable .. MOTOR .. PART|THING|kettle|arm|hand
+        slides|slips|falls|drops|slid|slipped .. out of|from .. HANDS
         """,
     ),
     (
@@ -50,6 +62,15 @@ SAID_SIGNS: Final = (
         CANT .. get|bring|put|lift|raise .. PART|it .. past|above|over|beyond|behind|higher|up
         arm|elbow|shoulder|wrist stuck
         used to .. able .. since|now .. cant|cannot
+        CANT REACH ... used to
+        PART locked|blocked|jammed|stuck at|in|halfway|bent|straight|on|half
+        only goes|comes|gets|lifts .. to|up .. shoulder|chest|halfway|half|waist
+        only lift|raise|get .. to|up .. shoulder|chest|halfway|half|waist
+        dont|doesnt|didnt|not get|raise|lift|bring|move .. PART|it .. above|over|past|behind|higher|up
+        elevation|movement|motion|range|abduction|rotation BE .. limited|restricted|blocked|halved
+        limited|restricted .. to .. shoulder|chest height|level
+        CANT .. externally|internally|rotate .. at all
+        CANT .. externally|internally rotate
         """,
     ),
     (
@@ -61,6 +82,8 @@ SAID_SIGNS: Final = (
         one arm|hand|elbow|forearm .. thicker|bigger|larger|fatter|wider
         PART .. NUM|two|three|couple .. centimetres|centimeters|cm|inches|inch .. more|bigger|larger|thicker|than
         digits .. COLD|COLOUR
+        black and blue .. PART
+        PART .. black and blue
         """,
     ),
     (
@@ -73,6 +96,10 @@ SAID_SIGNS: Final = (
         jumped|slid|slipped|popped|came out and .. in|back
         took|taken .. holiday|trip|walk|vacation .. socket|joint
         SOCKETED .. jump|jumps|jumped|jumping out
+        ball .. over .. edge|rim|lip
+        out of .. SEAT any|every second|time|moment|throw
+        SOCKETED .. went|goes out again
+        it went|goes out again
         """,
     ),
     (
@@ -87,6 +114,10 @@ SAID_SIGNS: Final = (
         bone|arm|wrist|collarbone .. at .. angle
         sitting|sits|hanging|hangs .. all wrong
         sticking|poking .. up .. under .. skin
+        look|looks|looking .. different .. from|than|to .. other|before .. PART
+        look|looks|looking .. different .. other shoulder|arm|side
+        shoulder|PART .. corner .. used to
+        gap|hole|dent .. at|on|in .. top|side|front .. shoulder|arm|PART
         """,
     ),
     (
@@ -109,6 +140,8 @@ SAID_SIGNS: Final = (
         ELBOW .. let go|off
         ELBOW .. said|says|made|gave|went .. bang|pop|snap|crack|ping
         inner|inside|medial elbow|elbows .. pop|popped|snap|snapped|let|tore
+        ligament|tendon .. go|went|gave|tear|tore|rip|snap .. ELBOW
+        ELBOW .. ligament|tendon .. go|went|gave|tear|tore|rip|snap
         """,
     ),
     (
@@ -126,6 +159,8 @@ SAID_SIGNS: Final = (
         dived|dove|diving ... came .. down|landed
         collided|clashed with .. PART|shoulder
         OPPONENT .. ran|run|crashed|smashed|barged into me
+        went|go over on .. PART
+        walked|ran|bumped into .. with .. PART
         """,
     ),
     (
@@ -141,6 +176,15 @@ SAID_SIGNS: Final = (
         coughed|coughing|cough|spat .. up .. blood
         no|not|get|getting|gets no|enough|any air .. sitting|lying|resting|at|since|now
         i get no air
+        puffing|puffed|panting|winded|breathless .. after|from .. few|couple|one|two|short step|steps|stairs|metres|yards
+        not|isnt|arent getting .. air|breath|oxygen
+        CANT .. seem .. catch|get .. breath|air
+        breathless|winded|puffed|gasping at rest
+        find|finding it .. hard|difficult|tough .. breathe|breathing
+        hard|difficult for .. breathe|breathing
+        only .. small|short|shallow|tiny|half breaths|breath
+        spat|spit|spitting .. blood|bloody
+        woke|wake|waking .. gasping|choking|breathless
         """,
     ),
     (
@@ -151,6 +195,7 @@ SAID_SIGNS: Final = (
         PAIN|pressure|tightness|weight|band .. on|in|across|round|around .. breast|sternum|breastbone
         CHEST .. is paining|hurting|aching|sore
         sitting|standing|kneeling|parked on .. CHEST
+        TIGHT|pressing|crushing .. behind|under .. breastbone|sternum|CHEST
         """,
     ),
     (
@@ -170,6 +215,14 @@ SAID_SIGNS: Final = (
         became|went|was unconscious
         arrhythmia
         all|everything .. went|goes|got|became .. dark|black|grey|gray
+        black|dark spots and|then|before
+        spots .. collapsed|fell|fainted
+        dizzy spells|spell
+        pulse|heart .. out of rhythm
+        HEART & irregular|irregularly|uneven|unevenly|erratic|skipping|fluttering|racing
+        passed|pass out .. nets|net|shower|track|pitch|court|pool|bathroom|kitchen|line|street|shop|store|stairs|training
+        head went|goes|got light|fuzzy|empty|woozy
+        blackness|darkness came|comes|closed
         """,
     ),
     (
@@ -184,6 +237,14 @@ SAID_SIGNS: Final = (
         not .. making .. sense .. mouth|face|words|talking|crooked
         couldnt|cant|cannot .. get|bring .. words|sentence|sentences .. out
         aphasia|hemiparesis|dysarthria
+        CANT .. lift|move|raise .. corner|side|half .. mouth|face|lip
+        CANT .. understand|follow .. said|saying|people|words|speech|anyone
+        lost .. sight|vision
+        FACE & DROOP|SLUR
+        thick tongue
+        mixing|mixed|muddling|muddled|confusing .. words|letters|sentences
+        CANT .. form|find|make .. words
+        tongue .. wont|wouldnt|doesnt|didnt|cant
         """,
     ),
     (
@@ -200,6 +261,11 @@ SAID_SIGNS: Final = (
         saddle numbness|anaesthesia|anesthesia|numb
         lost .. control .. bladder|bowel|bowels
         legs .. went|go|are|feel .. tingly|numb|weak ... walk|walking|couldnt
+        LEG|legs BE|going|go|went .. lame|rubber|dead .. walk|walking|when|me
+        unsteady .. gait|walk|walking
+        numbness|weakness .. in .. both legs|feet
+        LEG .. not|isnt|arent mine
+        LEG .. belong .. someone|somebody
         """,
     ),
     (
@@ -214,6 +280,9 @@ SAID_SIGNS: Final = (
         loose motion|motions .. since|today|now|night|vomiting
         spewing|chucking|hurling|heaving .. up|all|guts|since|night
         running .. temp|temperature|fever
+        running|feeling|feel|am|im hot .. FEVERISH
+        CANT .. keep .. food|water|anything|liquids|it|nothing .. down
+        everything comes|came .. up
         """,
     ),
     (
@@ -233,6 +302,11 @@ SAID_SIGNS: Final = (
         port|portal|wound|incision|scar|stitches|cut .. discharge|purulent|pus|seeping|weeping|oozing
         cut .. from .. op|surgery|operation .. stinks|smells|red|hot|weeping|leaking|open
         stitches|stitch|wound|incision|scar .. come|came|coming|fell|pulled|burst|split .. apart|open|undone|out
+        wound|incision is|are open|split|apart
+        cut is .. open|infected|weeping
+        WOUND & LEAK
+        wound|incision|cut .. septic|infected
+        WOUND .. splitting|gaping|opening
         """,
     ),
     (
@@ -243,6 +317,8 @@ SAID_SIGNS: Final = (
         unilateral .. calf|leg
         calf .. swelled|swollen|thick|paining|hard|hot .. and|one|side
         one|left|right leg|calf BE .. swollen|swelled|thick|hard|hot
+        CALF & SWELL|RED|HOT
+        CALF .. doubled|twice .. size|other
         """,
     ),
     (
@@ -256,6 +332,7 @@ SAID_SIGNS: Final = (
         throbs|throbbing|aches|aching|hurts|hurting .. 247|always|nonstop|constantly
         awake|up|walking|pacing|walk .. night|nights|floor .. with it|PART|PAIN
         keeps|keep|kept .. me .. awake|up .. every|all|most|each .. night|nights
+        slept|sleep|sleeping sitting|upright .. because|with|PART|PAIN
         """,
     ),
     (
@@ -266,6 +343,10 @@ SAID_SIGNS: Final = (
         PAIN 8|9|10|eight|nine|ten .. at|even|and|now|rest|resting|sitting
         8|9|10|eight|nine|ten out of ten|10 .. pain|hurts|cant|agony|rest|resting
         10|ten|nine|9 of 10|ten pain
+        PAIN is|at|was|hit|hits .. 8|9|10|eight|nine|ten
+        lying|lie|lay|laying down .. throbs|throbbing|aches|hurts|pounds|kills
+        PAIN .. level|score|scale|rating .. 8|9|10|eight|nine|ten
+        so bad .. crying|cried|tears|cry|screamed
         """,
     ),
     (
@@ -288,6 +369,11 @@ SAID_SIGNS: Final = (
         weight .. falling|dropping|coming|melting off me|us
         dropping kilos|pounds|kgs
         soak|soaking|soaks through
+        weight .. keeps|keep|kept .. dropping|falling|going|coming
+        unexplained|unintended|unintentional|unplanned .. loss|weight|kilos|kg|pounds
+        loss of .. kilos|kg|pounds|weight .. reason|trying|unexplained|diet
+        getting|got|become thinner|skinnier|lighter .. without|trying|reason
+        wringing|soaking|dripping wet .. every|each night|morning
         """,
     ),
     (
@@ -299,6 +385,7 @@ SAID_SIGNS: Final = (
         stiffness|stiff .. in|of .. wrists|knees|hands|fingers|shoulders .. and .. wrists|knees|hands|fingers|shoulders|hips
         hands|knees|fingers|wrists|toes|elbows .. hands|knees|fingers|wrists|toes|shoulders|elbows .. stiff|swollen|puffy|thick|swelled|ache|hurt
         morning .. all|every .. fingers|knees|joints|hands
+        stiff everywhere|all over .. hour|hours|morning|mornings
         """,
     ),
     (
@@ -311,6 +398,14 @@ SAID_SIGNS: Final = (
         PILL|tablet|pill|painkiller|tablets .. TRAINING
         dosed|dose|dosing|doping|topped|loaded up .. before|for|to|so|on
         had|have|has to .. chew|take|swallow|pop|use .. PILL|tablet|pill|tablets
+        PILL .. before .. warm|start|begin|coach|play|throw
+        CANT .. throw|play|train|bowl|serve|pitch|exercise without PILL
+        took|take|taking something .. for|against .. PAIN .. so|to|before|could
+        on strong|heavy|daily|stronger PILL
+        pill|tablet|something to get through
+        drank|drink|eat|ate|swallow|swallowed|chewed PILL .. TRAINING|so|to|before
+        popping|pop|eating|swallowing PILL .. before|for|so|to
+        take|took|taking something before|so .. TRAINING
         """,
     ),
     (
@@ -332,6 +427,9 @@ SAID_SIGNS: Final = (
         weeks|month|months .. sleep|rest .. cure|help|helps|cures|fix|fixes|nothing
         sleep|rest .. does|do|doesnt|dont|wont|will .. nothing|no|cure|help|fix .. it|tired|weeks
         since weeks|months .. no energy|force|power|motivation
+        no|zero|without energy|drive|motivation|spark .. for weeks|month|months
+        gassed|buggered|shattered|empty|drained|cooked .. for|since .. weeks|month|months|a
+        worse|down|slower|slow .... for weeks|month|months .. tired|exhausted|empty
         """,
     ),
     (
@@ -355,6 +453,16 @@ SAID_SIGNS: Final = (
         ending|end .. it|my life|everything
         no|not|dont .. want|wish .. to .. live .. more|again|anymore
         better off if i .. dead|gone|died
+        feel|feels|feeling like dying
+        want|going|wanna|need|plan|urge .. to harm|cut myself
+        wanna harm|cut myself
+        better .. if i .. wasnt|werent|was|were not|gone|dead|here|around|alive|born
+        life .. pointless|meaningless|worthless
+        taking|take|end|ending my own life
+        dont|not|cant want|wish|wanna .. to .. go|carry|keep on .. living|live|like
+        dont|not|cant .. go|carry|keep on living
+        dont|not want this life
+        tried .. to kill|harm|cut myself
         """,
     ),
 )

@@ -191,7 +191,7 @@ SIGN_WORDS: Final[dict[str, str]] = {
     "aspirin nurofen voltaren diclofenac meds pills tablets acetaminophen nsaid nsaids tramadol "
     "codeine toradol oxycodone cortisone panadol codamol cocodamol solpadeine brufen combiflam ibu "
     "ketorolac celebrex meloxicam etoricoxib arcoxia analgesic analgesics metamizole novalgin ponstan "
-    "difene tylenols advils ibuprofens painkilling indomethacin",
+    "difene mefenamic ketoprofen dexketoprofen piroxicam nimesulide biogesic anadin cuprofen feminax tylenols advils ibuprofens painkilling indomethacin",
     "TRAINING": "throw throwing train training session sessions practice game match play pitch bowl "
     "serve bullpen pen exercises exercise workout warmup spell round rehab gym start tournament "
     "outing bowling pitching competing compete",

@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING, Final
 from coach.hearing import points
 from coach.hearing.ordinary import group_of
 from coach.hearing.scope_words import CONTRAST, DENIERS
-from coach.hearing.signs import Sign, only_in_sayings, unnamed_sign
+from coach.hearing.signs import Sign, only_in_sayings, sign_in, unnamed_sign
 from coach.model.flags import Group
 from coach.model.heard import Kind, Span
 
@@ -24,13 +24,14 @@ if TYPE_CHECKING:
 
 ASK_OVER: Final = 0.5  # a note that no pattern knows is asked about over this
 ASK_OVER_ELSEWHERE: Final = 1.0  # an answer to another question over this
-ASK_ODD_OVER: Final = 1.0  # an odd word beside a part of the arm is asked about over this
+ASK_ODD_OVER: Final = 0.5  # an odd word beside a part of the arm is asked about over this
 ASK_SAYING_OVER: Final = 1.0  # a sign heard in words of an everyday saying, over this
+TELL_OVER: Final = 2.5  # over this, the everyday saying is no saying: the sign in it counts
 ASK_DENIED_OVER: Final = 2.0  # a sign heard as denied, another's or only asked about, over this
 LEAVE_UNDER: Final = -3.0  # a weak mention in words that speak this much against it is left
-STOP_OVER: Final = 1.6  # a weak mention of one's own, here and now, stops over this
-DOUBT_UNDER: Final = 0.0  # a clear sign whose words speak for it no more than this is asked about
-DOUBT_ONE_UNDER: Final = 1.0  # the same, where one pattern alone heard it
+STOP_OVER: Final = 1.3  # a weak mention of one's own, here and now, stops over this
+DOUBT_UNDER: Final = -1.0  # a clear sign whose words speak for it no more than this is asked about
+DOUBT_ONE_UNDER: Final = 0.0  # the same, where one pattern alone heard it
 DOUBT_TURNED_UNDER: Final = -1.5  # the same, beside a "no" or "but", or for a sure emergency
 FEWEST: Final = 3  # words; shorter answers are left to the patterns
 FEWEST_TO_ASK: Final = 4  # words; fewer that no pattern knows are left
@@ -62,7 +63,9 @@ def weighed(kind: Kind, heard: Listening, sign: Sign | None) -> Sign | None:
     if kind not in _TOLD or len(words) < FEWEST or (sign and sign.group in _NEVER_CHANGED):
         return sign
     if sign is None:
-        return _asked(kind, heard) if len(words) >= FEWEST_TO_ASK else None
+        if len(words) < FEWEST_TO_ASK:
+            return None
+        return _told_in_a_saying(heard) or _asked(kind, heard)
     weight = points.weight(words, heard.scopes, _around(heard, sign))
     if sign.unnamed:
         odd = weight > ASK_ODD_OVER or len(words) < FEWEST_TO_ASK
@@ -122,6 +125,17 @@ def _asked(kind: Kind, heard: Listening) -> Sign | None:
     group = group_of(words, place)
     span = Span(words[place].start, words[place].end, group.value)
     return unnamed_sign(group, span)
+
+
+def _told_in_a_saying(heard: Listening) -> Sign | None:
+    """The sign that only an everyday saying hid, where all words speak much for one, or None."""
+    if not heard.found or not only_in_sayings(heard):
+        return None
+    whole = max(
+        points.weight(heard.words, heard.scopes, places)
+        for places in points.stretches(heard.words, heard.scopes)
+    )
+    return sign_in(heard, sayings=False) if whole > TELL_OVER else None
 
 
 def _limit(kind: Kind, heard: Listening) -> float:

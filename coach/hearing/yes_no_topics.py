@@ -145,6 +145,8 @@ _HURT: Final = _table(
     now and then
     time to time
     here and there
+    on and off
+    off and on
     on|at|toward|towards|after|during .. hard|long|end|ones|fast|last|first|throws|serves
     every|each|most throw|throws|time|serve|pitch
     first few|couple|ten|throws

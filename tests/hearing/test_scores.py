@@ -6,8 +6,9 @@ The third-hand set was written by another hand before it was run; its misses hav
 The set in four voices (a girl of 15 typing with her thumbs, a man of 40 dictating, a student joking,
 players writing in a second language) was written a part at a time, each part run before its misses
 were read. More voices (nineteen of them, in eleven sports, 2026-11-27) were written by one hand that had read
-the lexicon from the second part on; their parts K, L and M were run before their misses were read,
-part T (sayings and signs, family by family) was written to learn from.
+the lexicon from the second part on; their parts K, L, M and O were run before their misses were read;
+parts T, U, W and Q (sayings and signs, family by family, and answers to questions) were written to
+learn from.
 """
 
 from __future__ import annotations
@@ -22,8 +23,8 @@ SETS = ("public", "tuned", "kept_back", "third_hand", "four_voices", "more_voice
 # written on 2026-11-27 in the same four voices after all others, never learned from, its lines not
 # read after its runs: the outer limits of the measures hold for it
 UNSEEN = "kept_back_voices"
-# written the same day in five more sports and a second language, run once before it was kept back;
-# its lines are not read either
+# written the same day in ten sports, its lines N and R, each run before it was kept back; by the same
+# hand, which had read the lexicon; its lines are not read after their runs
 UNSEEN_SPORTS = "kept_back_sports"
 
 
