@@ -8,6 +8,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any, Final
 
 from coach.hearing.ear import hear
+from coach.hearing.language import is_foreign
 from coach.model.flags import Group
 from coach.model.heard import Action, Heard, Kind, Question
 
@@ -114,6 +115,8 @@ def explain(text: str, kind: Kind = Kind.OWN_WORDS, ask: str = "") -> list[str]:
     """What would be heard in `text`, in a few plain lines, the deciding words marked."""
     heard = hear(Question(kind.value, kind, ask), text)
     lines = [marked(text, heard), _ACTION_WORDS[heard.action]]
+    if is_foreign(text):
+        lines.append("This seems not to be English. The ear knows English only.")
     if heard.unnamed:
         lines.append("No sign is named by these words: they would be asked about openly.")
     elif heard.group is not None:

@@ -39,3 +39,9 @@ def test_words_that_name_no_sign_are_told_as_asked_about_openly() -> None:
     lines = explain("my thumb is all wobblewise today")
     assert "No sign is named by these words: they would be asked about openly." in lines
     assert not any(line.startswith("Group:") for line in lines)
+
+
+def test_another_language_is_told_and_english_is_not() -> None:
+    told = "This seems not to be English. The ear knows English only."
+    assert told in explain("hoy me duele mucho el hombro")
+    assert told not in explain("my shoulder hurts a bit today")
