@@ -24,9 +24,10 @@ from coach.hearing.lexicon import BUILT_IN, Lexicon
 from coach.hearing.line import read_line
 from coach.hearing.listening import Listening
 from coach.hearing.pain import read_pain
+from coach.hearing.parts import parts_of
 from coach.hearing.scope import Reading
 from coach.hearing.set_feel import read_set_feel
-from coach.hearing.signs import Sign, odd_talk, sign_in
+from coach.hearing.signs import Sign, most_urgent, odd_talk, sign_in
 from coach.hearing.sleep import read_sleep
 from coach.hearing.slots import UNCLEAR, Read
 from coach.hearing.throwing import read_throwing
@@ -76,8 +77,8 @@ def hear(question: Question, text: str, lexicon: Lexicon = BUILT_IN) -> Heard:
         return Heard(Action.ASK_AGAIN)
     words = words_of(text[:LONGEST], lexicon.families)
     too_long = len(text) > LONGEST
-    listening = Listening(words, lexicon)
-    sign = sign_in(listening)
+    parts = parts_of(Listening(words, lexicon))
+    sign = _sign_in_parts(question.kind, parts)
     if too_long:
         heard = Heard(Action.ASK_AGAIN, missed=text.strip()[:200])
     elif question.kind == Kind.LINE:
@@ -89,8 +90,8 @@ def hear(question: Question, text: str, lexicon: Lexicon = BUILT_IN) -> Heard:
         return _with_command(question, heard, words)
     if sign is None and question.kind == Kind.LINE:
         sign = _sign_in_the_rest(text, heard.missed, lexicon)
-    else:
-        sign = _second_opinion(question.kind, listening, sign)
+    elif sign is None:
+        sign = most_urgent(_second_opinion(question.kind, part) for part in parts)
     if sign is not None and question.kind == Kind.YES_NO and heard.action == Action.ASK_AGAIN:
         heard = _yes_by_sign(question, heard, sign, lexicon)
     if sign is None or _is_load(question, heard, sign) or _is_count(question, heard, text):
@@ -98,11 +99,20 @@ def hear(question: Question, text: str, lexicon: Lexicon = BUILT_IN) -> Heard:
     return _with_sign(heard, sign)
 
 
-def _second_opinion(kind: Kind, listening: Listening, sign: Sign | None) -> Sign | None:
-    """What odd words near the arm, and the weight of all words, make of what was heard."""
-    if sign is None and kind == Kind.OWN_WORDS:
-        sign = odd_talk(listening)
-    return weighed(kind, listening, sign)
+def _sign_in_parts(kind: Kind, parts: Sequence[Listening]) -> Sign | None:
+    """The most urgent sign that a pattern heard in a part; after a clear one only more urgent ones."""
+    found: Sign | None = None
+    for part in parts:
+        least = found if found is not None and found.clear else None
+        sign = sign_in(part, above=least)
+        if sign is not None:
+            found = most_urgent((found, weighed(kind, part, sign)))
+    return found
+
+
+def _second_opinion(kind: Kind, listening: Listening) -> Sign | None:
+    """What odd words near the arm, and the weight of all words, make of what no pattern heard."""
+    return weighed(kind, listening, odd_talk(listening) if kind == Kind.OWN_WORDS else None)
 
 
 def _sign_in_the_rest(text: str, missed: str, lexicon: Lexicon) -> Sign | None:
@@ -110,7 +120,7 @@ def _sign_in_the_rest(text: str, missed: str, lexicon: Lexicon) -> Sign | None:
     if not missed:
         return None
     words = words_of(missed, lexicon.families)
-    sign = _second_opinion(Kind.OWN_WORDS, Listening(words, lexicon), None)
+    sign = _second_opinion(Kind.OWN_WORDS, Listening(words, lexicon))
     if sign is None:
         return None
     start = max(text.find(missed), 0)

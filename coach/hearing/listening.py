@@ -25,6 +25,15 @@ class Listening:
         self.words = words
         self.lexicon = lexicon
 
+    def holding(
+        self, found: Sequence[Match], sayings: Mapping[int, int] | None = None
+    ) -> Listening:
+        """The same words with what was found in them given, so that it is not looked for again."""
+        other = Listening(self.words, self.lexicon)
+        other.__dict__["found"] = list(found)
+        other.__dict__["sayings"] = self.sayings if sayings is None else sayings
+        return other
+
     @cached_property
     def found(self) -> list[Match]:
         """Every fit of every sign's pattern."""

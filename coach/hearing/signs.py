@@ -17,7 +17,7 @@ from coach.model.flags import Group
 from coach.model.heard import Span
 
 if TYPE_CHECKING:
-    from collections.abc import Mapping, Sequence
+    from collections.abc import Iterable, Mapping, Sequence
 
     from coach.hearing.lexicon import Entry
     from coach.hearing.listening import Listening
@@ -137,19 +137,21 @@ def _urgency(entry: Entry, match: Match) -> tuple[bool, int, int, int]:
     return not entry.clear, _RANK[entry.group], match.at[0], -len(match.at)
 
 
-def sign_in(heard: Listening, *, sayings: bool = True) -> Sign | None:
+def sign_in(heard: Listening, *, sayings: bool = True, above: Sign | None = None) -> Sign | None:
     """The sign to act on: the first clear one by urgency, else the first to ask about, or None.
 
-    With `sayings` off, a sign counts even where it stands in an everyday saying.
+    With `sayings` off, a sign counts even where it stands in an everyday saying; with `above`, only
+    clear ones of groups more urgent than that sign's are looked at.
     """
-    if not heard.found:
-        return None
     words, entries = heard.words, heard.lexicon.entries
+    found = heard.found if above is None else _above(heard, above)
+    if not found:
+        return None
     around = around_of(words, heard.lexicon)
     clear: Sign | None = None
     clear_by: set[str] = set()
-    unclear: list[tuple[int, int, Sign]] = []
-    for match in sorted(heard.found, key=lambda m: _urgency(entries[m.owner], m)):
+    unclear: list[tuple[bool, int, int, Sign]] = []
+    for match in sorted(found, key=lambda m: _urgency(entries[m.owner], m)):
         entry = entries[match.owner]
         new_group = clear is not None and entry.group != clear.group
         if clear is not None and (not entry.clear or (new_group and len(clear_by) > 1)):
@@ -162,10 +164,25 @@ def sign_in(heard: Listening, *, sayings: bool = True) -> Sign | None:
             if not new_group:
                 clear = sign if clear is None else _more_urgent(clear, sign)
         elif sign is not None:
-            unclear.append((_RANK[sign.group], match.at[0], sign))
+            unclear.append((sign.weak, _RANK[sign.group], match.at[0], sign))
     if clear is not None:
         return clear._replace(patterns=min(len(clear_by), 2))
-    return min(unclear, key=lambda u: u[:2])[2] if unclear else None
+    return min(unclear, key=lambda u: u[:3])[3] if unclear else None
+
+
+def _above(heard: Listening, sign: Sign) -> list[Match]:
+    """What was found of clear patterns of groups more urgent than that of `sign`."""
+    entries, rank = heard.lexicon.entries, _RANK[sign.group]
+    return [
+        m for m in heard.found if entries[m.owner].clear and _RANK[entries[m.owner].group] < rank
+    ]
+
+
+def most_urgent(signs: Iterable[Sign | None]) -> Sign | None:
+    """Of the signs of an answer's parts the one to act on: a clear one first, a named one next."""
+    heard = [sign for sign in signs if sign is not None]
+    order = [(not s.clear, s.unnamed, s.weak, _RANK[s.group]) for s in heard]
+    return heard[order.index(min(order))] if heard else None
 
 
 def only_in_sayings(heard: Listening) -> bool:
