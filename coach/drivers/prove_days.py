@@ -16,7 +16,6 @@ from coach.session.brief import Brief, brief_for
 
 OPENS_AT: Final = time(18, 30, tzinfo=UTC)
 USUAL_GAP_DAYS: Final = 2
-LONG_GAPS: Final = (9, 20, 40)  # under and over the two lines of the lay-off rule, all made up
 
 
 def openings(bound: Bound) -> list[tuple[str, Brief]]:
@@ -49,25 +48,37 @@ def histories(bound: Bound, today: date) -> list[tuple[str, History]]:
     )
     week = tuple(earlier(bound, today, n) for n in range(1, plan.limits.sessions_a_week + 1))
     hold = Hold(1, "S08", "same day", "numb_tingle", "numb", usual.day, "", plan.version)
+    # Two chains take every other one: what is dear and alike stands in the same, both take as long.
     return [
         ("the first day", History()),
         ("an ordinary day", past),
         ("after a game", with_last(past, throwing_today="game", threw_yesterday="game")),
         ("after a stop was lifted", past._replace(lifted=True)),
+        away(bound, today, 40),
         ("a new plan", with_last(past, plan_version=plan.version - 1)),
-        *((f"{gap} days away", only(bound, today, gap)) for gap in LONG_GAPS),
+        away(bound, today, 20),
+        away(bound, today, 9),
         (
             "a second session today",
             History((earlier(bound, today, 0),), asked_alone=past.asked_alone),
         ),
-        ("a stop stands", past._replace(hold=hold)),
-        ("a full week", History(week, asked_alone=past.asked_alone)),
         ("a worse morning last time", with_last(past, morning_up=True)),
+        ("a stop stands", past._replace(hold=hold)),
         ("a fall last time", with_last(past, fell=True)),
+        ("a full week", History(week, asked_alone=past.asked_alone)),
         ("something was not here last time", past._replace(at_hand=plan.at_home[1:])),
-        ("own questions asked yesterday", past._replace(own_asked=own)),
         ("no section asked for a week", past._replace(asked_alone=asked_lately(today, 7))),
+        ("own questions asked yesterday", past._replace(own_asked=own)),
     ]
+
+
+def away(bound: Bound, today: date, gap: int) -> tuple[str, History]:
+    """A history whose one session lies `gap` missed days back.
+
+    Of 9, 20 and 40, all made up, the lines of the lay-off rule lie in between.
+    """
+    last = earlier(bound, today, gap + 1)
+    return f"{gap} days away", History((last,), asked_alone=asked_lately(today))
 
 
 def earlier(bound: Bound, today: date, days: int) -> DayRecord:
@@ -98,11 +109,6 @@ def with_last(past: History, **change: object) -> History:
     """The history with its newest record changed."""
     newest = past.records[0]._replace(**change)  # type: ignore[arg-type]
     return past._replace(records=(newest, *past.records[1:]))
-
-
-def only(bound: Bound, today: date, gap: int) -> History:
-    """A history whose one session lies `gap` missed days back."""
-    return History((earlier(bound, today, gap + 1),), asked_alone=asked_lately(today))
 
 
 def asked_lately(today: date, waited: int = 0) -> tuple[tuple[Section, str], ...]:
