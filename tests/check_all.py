@@ -51,6 +51,7 @@ def checks(scratch: Path) -> list[Check]:
                 [python, *counted, f"--include={GATED}", "--fail-under=100"],
             ],
         ),
+        Check("seasons of 120 days", [[python, "tests/bench/seasons.py"]], shown=True),
     ]
 
 
