@@ -205,19 +205,19 @@ def _laid_out(
     return items, tuple(tests), frozenset(effect_bits)
 
 
+def _looked_at_elsewhere(items: dict[str, tuple[Step, ...]]) -> set[int]:
+    """The bits that steps of other moments than after a set look at."""
+    others = (steps for moment, steps in items.items() if moment != "after a set")
+    return {bit for steps in others for step in steps for bit in step.when}
+
+
 def _about_a_set(items: dict[str, tuple[Step, ...]], tests: tuple[Test, ...]) -> int:
     """The bits of answers about one set that nothing reads once its exercise is behind.
 
     What is asked after a set, and tested only there, is asked anew in the next exercise.
     """
     asked = {step.fact for step in items["after a set"] if step.fact}
-    elsewhere = {
-        bit
-        for moment, steps in items.items()
-        if moment != "after a set"
-        for step in steps
-        for bit in step.when
-    }
+    elsewhere = _looked_at_elsewhere(items)
     return sum(
         1 << bit for bit, test in enumerate(tests) if test.fact in asked and bit not in elsewhere
     )
@@ -230,13 +230,7 @@ def _about_one_set(items: dict[str, tuple[Step, ...]], tests: tuple[Test, ...]) 
     end, its pain and count are always asked; an own question wherever its branch looks at it.
     """
     after = items["after a set"]
-    elsewhere = {
-        bit
-        for moment, steps in items.items()
-        if moment != "after a set"
-        for step in steps
-        for bit in step.when
-    }
+    elsewhere = _looked_at_elsewhere(items)
     once = 0
     for bit, test in enumerate(tests):
         if bit not in elsewhere and (

@@ -50,6 +50,16 @@ def one_good_session_is_enough(patch: Patch) -> None:
     patch.setattr(progression, "SESSIONS_RUNNING", 1)
 
 
+def read_as(patch: Patch, **told: object) -> None:
+    """The rule reads each day as if it told this."""
+    rule = progression.next_ladder
+    patch.setattr(
+        progression,
+        "next_ladder",
+        lambda now, day, rails, may: rule(now, day._replace(**told), rails, may),
+    )
+
+
 def leave_is_not_needed(patch: Patch) -> None:
     rule = progression.next_ladder
     patch.setattr(
@@ -58,12 +68,7 @@ def leave_is_not_needed(patch: Patch) -> None:
 
 
 def a_sore_morning_is_forgotten(patch: Patch) -> None:
-    rule = progression.next_ladder
-    patch.setattr(
-        progression,
-        "next_ladder",
-        lambda now, day, rails, may: rule(now, day._replace(morning_up=False), rails, may),
-    )
+    read_as(patch, morning_up=False)
 
 
 def weeks_are_not_waited(patch: Patch) -> None:
@@ -71,12 +76,7 @@ def weeks_are_not_waited(patch: Patch) -> None:
 
 
 def a_pinch_is_forgotten(patch: Patch) -> None:
-    rule = progression.next_ladder
-    patch.setattr(
-        progression,
-        "next_ladder",
-        lambda now, day, rails, may: rule(now, day._replace(pinch=False), rails, may),
-    )
+    read_as(patch, pinch=False)
 
 
 def the_load_goes_up_by_half(patch: Patch) -> None:
