@@ -6,10 +6,7 @@ Prints only; nothing here passes or fails. Times hang on the machine: read the r
 
 from __future__ import annotations
 
-import os
-import resource
 import statistics
-import subprocess
 import sys
 import tempfile
 import time
@@ -20,6 +17,7 @@ sys.path.insert(0, str(ROOT))
 
 from coach.hearing import hear, question_of  # noqa: E402
 from tests.hearing.scoring import Tally, rows_of, tally  # noqa: E402
+from tests.hearing.test_speed import start_s  # noqa: E402
 
 SETS = (
     ("public", "public set"),
@@ -130,25 +128,13 @@ def speed() -> None:
 
 
 def import_cost() -> str:
-    """Processor time of a start with the room imported, less one without it; the least of nine.
+    """Processor time of a start with the room imported, less one without it; the least of seven.
 
     The bytecode is kept in a folder of its own, since some environments forbid to keep any.
     """
     with tempfile.TemporaryDirectory() as kept:
-        surroundings = os.environ | {"PYTHONPYCACHEPREFIX": kept}
-        surroundings.pop("PYTHONDONTWRITEBYTECODE", None)
-
-        def start(code: str) -> float:
-            least = float("inf")
-            for _ in range(9):
-                before = resource.getrusage(resource.RUSAGE_CHILDREN)
-                subprocess.run([sys.executable, "-c", code], check=True, cwd=ROOT, env=surroundings)
-                after = resource.getrusage(resource.RUSAGE_CHILDREN)
-                used = after.ru_utime + after.ru_stime - before.ru_utime - before.ru_stime
-                least = min(least, used)
-            return least
-
-        bare, whole = start("import re, typing, enum"), start("import coach.hearing")
+        bare = start_s("import re, typing, enum", Path(kept))
+        whole = start_s("import coach.hearing", Path(kept))
     return f"{(whole - bare) * 1e3:.1f} ms over a bare start of {bare * 1e3:.1f} ms"
 
 
