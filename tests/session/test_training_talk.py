@@ -15,6 +15,7 @@ from coach.session.brief import brief_for
 from coach.session.table import Stage
 from tests.session.invented import (
     HERE,
+    HOLD,
     MONDAY,
     OUT,
     PENDULUM,
@@ -113,6 +114,16 @@ def test_holds_are_timed_one_by_one_and_a_broken_one_counts() -> None:
     assert running.now.timer is not None
     broken = running.event(typed("ok", running))
     assert broken.name == "go for hold 2 in set 1 of wall hold"
+
+
+@pytest.mark.parametrize(("hold_s", "by_the_coach"), [(14, False), (15, True)])
+def test_holds_of_15_s_and_more_are_timed_by_the_coach(hold_s: int, by_the_coach: bool) -> None:
+    held = prescription(HOLD, sets=axis(1), reps=axis(2), hold=axis(hold_s), rest_s=45)
+    doses = tuple(held if d.exercise == HOLD.name else d for d in bound().plan.doses)
+    day = first_set(doses=doses)
+    while "wall hold" not in day.name:
+        day = day.say("fine" if day.rested().name.startswith("felt") else "12, pain 0")
+    assert (day.name == "go for hold 1 in set 1 of wall hold") is by_the_coach
 
 
 def typed(text: str, day: Talk) -> Typed:
