@@ -69,6 +69,7 @@ _ASKING: Final = frozenset(
 )
 # answers that a command word may be one of: the choice wins over the command
 _NAMED: Final = frozenset((Kind.CHOICE, Kind.CHOICES, Kind.WORD))
+_FIXES: Final = "which to fix"  # the question whose answers are names of the coach's own questions
 
 
 def hear(question: Question, text: str, lexicon: Lexicon = BUILT_IN) -> Heard:
@@ -94,7 +95,7 @@ def hear(question: Question, text: str, lexicon: Lexicon = BUILT_IN) -> Heard:
         sign = most_urgent(_second_opinion(question.kind, part) for part in parts)
     if sign is not None and question.kind == Kind.YES_NO and heard.action == Action.ASK_AGAIN:
         heard = _yes_by_sign(question, heard, sign, lexicon)
-    if sign is None or _is_load(question, heard, sign) or _is_count(question, heard, text):
+    if sign is None or _is_asked_for(question, heard, sign, text):
         return _with_command(question, heard, words)
     return _with_sign(heard, sign)
 
@@ -179,6 +180,20 @@ _ONCE: Final = frozenset("once rolled rolling roll bit".split())
 # weak words of these groups, in an answer on how a set felt, tell of its load
 _LOAD_GROUPS: Final = frozenset((Group.WEAK_DROP, Group.LOST_MOTION, Group.SWELLING_COLOUR_COLD))
 _LOAD_FEELS: Final = frozenset(("too_heavy", "too_easy", "fine", "wrong_muscle"))
+
+
+def _is_asked_for(question: Question, heard: Heard, sign: Sign, text: str) -> bool:
+    """Whether what sounds like a sign is just what the question asked for."""
+    return (
+        _is_load(question, heard, sign)
+        or _is_count(question, heard, text)
+        or _is_name(question, sign, text)
+    )
+
+
+def _is_name(question: Question, sign: Sign, text: str) -> bool:
+    """Whether the coach's own name for an answer, "waking pain", says which one to put right."""
+    return question.fact == _FIXES and not sign.clear and text.strip().lower() in question.choices
 
 
 def _is_load(question: Question, heard: Heard, sign: Sign) -> bool:

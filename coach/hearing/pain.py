@@ -186,6 +186,21 @@ def _and_more(words: Sequence[Word], number: Number) -> bool:
 _MORE: Final = frozenset(("bit", "something", "some"))
 
 
+def _labelled_by_day(words: Sequence[Word], *, worst: bool) -> bool:
+    """Whether a bare none is told of yesterday ("none yesterday, none today"), with no word of pain.
+
+    With both days it answers the question on throws; with yesterday alone it says nothing of now.
+    """
+    said = {word.text for word in words}
+    if said & _HURT or (worst and "today" not in said):
+        return False
+    none = _QUIET | _NOT | _ZERO
+    return any(
+        word.text == "yesterday" and {text_at(words, k - 1), text_at(words, k + 1)} & none
+        for k, word in enumerate(words)
+    )
+
+
 def read_pain(text: str, words: Sequence[Word], *, worst: bool) -> Read:
     """The pain said, 0 to 10: of now (the last value about now), or the worst (the largest)."""
     start = starts_after_fix(words)
@@ -204,7 +219,7 @@ def read_pain(text: str, words: Sequence[Word], *, worst: bool) -> Read:
             return UNCLEAR
         found = chosen
     if not found:
-        return Read(0.0, zero) if zero else UNCLEAR
+        return Read(0.0, zero) if zero and not _labelled_by_day(words, worst=worst) else UNCLEAR
     values = [v for n in found for v in (n.listed or (n.value,))]
     values += [min(n.value + 1, TOP) for n in found if _and_more(words, n)]
     if max(values) > TOP:

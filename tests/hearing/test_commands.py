@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from coach.hearing import hear
-from coach.model.heard import Command, Kind, Question
+from coach.model.heard import Action, Command, Kind, Question
 from tests.hearing.asked import CHECK_IN, SET_LINE, note
 
 ANYWHERE = [
@@ -71,3 +71,20 @@ def test_a_choice_of_the_question_comes_before_a_command() -> None:
     side = Question("side", Kind.CHOICE, choices=("left", "right"))
     assert dict(hear(side, "left").values) == {"side": "left"}
     assert hear(side, "left").command is None
+
+
+@pytest.mark.parametrize(
+    ("fact", "text", "action"),
+    [
+        ("which to fix", "waking pain", Action.ACCEPT),
+        ("which to fix", "Waking pain ", Action.ACCEPT),
+        ("which to fix", "pain that wakes me", Action.ESCALATE),
+        ("which to fix", "waking pain, my hand is numb", Action.ESCALATE),
+        ("ache kind", "waking pain", Action.CONFIRM),
+    ],
+)
+def test_the_name_of_a_question_is_no_sign_where_it_says_which_to_fix(
+    fact: str, text: str, action: Action
+) -> None:
+    asked = Question(fact, Kind.CHOICE, choices=("pain now", "waking pain"))
+    assert hear(asked, text).action == action

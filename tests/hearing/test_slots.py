@@ -33,6 +33,12 @@ from tests.hearing.asked import answer
         ("same", None),
         ("it was a 4 yesterday", None),
         ("30 throws", None),
+        ("none today", 0),
+        ("none yesterday", None),
+        ("none yesterday, none today", None),
+        ("none today, nothing yesterday", None),
+        ("no pain yesterday, none today", 0),
+        ("none, better than yesterday", 0),
     ],
 )
 def test_pain_now(text: str, value: float | None) -> None:
@@ -41,7 +47,15 @@ def test_pain_now(text: str, value: float | None) -> None:
 
 @pytest.mark.parametrize(
     ("text", "value"),
-    [("2 before, 6 during, 3 after", 6), ("7 on throw 12", 7), ("never hurt", 0), ("bad", None)],
+    [
+        ("2 before, 6 during, 3 after", 6),
+        ("7 on throw 12", 7),
+        ("never hurt", 0),
+        ("bad", None),
+        ("none yesterday", 0),
+        ("none yesterday, none today", None),
+        ("no pain yesterday, none today", 0),
+    ],
 )
 def test_worst_pain_takes_the_largest(text: str, value: float | None) -> None:
     assert answer(Kind.WORST_PAIN, text) == value
