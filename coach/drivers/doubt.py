@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from coach.drivers import replay, stand_ins
 from coach.drivers.exit_codes import INTERRUPTED
+from coach.drivers.functions_run import functions_run
 from coach.drivers.plan_changes import plan_changes
 from coach.drivers.program_changes import program_changes
 from coach.drivers.reach import Reach, watching
@@ -34,13 +35,16 @@ if TYPE_CHECKING:
 
 
 class Played(NamedTuple):
-    """A scenario that passes unchanged, what it reaches, and all that it types and checks."""
+    """A scenario that passes unchanged: what it reaches, all that it types and checks, and the
+    functions that ran.
+    """
 
     file: str
     scenario: Scenario
     bound: Bound
     reach: Reach
     words: str
+    ran: frozenset[str]
 
 
 class Doubt(NamedTuple):
@@ -107,7 +111,7 @@ def _of_plan(bound: Bound) -> Iterator[Doubt]:
 
 def _of_rule(change: RuleChange) -> Doubt:
     def matters(one: Played) -> bool:
-        return not change.readers or not change.readers.isdisjoint(one.reach.called)
+        return not change.readers.isdisjoint(one.ran)
 
     return Doubt(change.place, change.what, "", matters, lambda bound: bound, change)
 
@@ -127,11 +131,12 @@ def readable(paths: list[Path]) -> list[Played]:
             plans[scenario.plan_file] = bound_from(type(file)(scenario.plan_file))[0]
         bound = plans[scenario.plan_file]
         if bound is not None:
-            reach = Reach()
-            with watching(reach):
+            reach, ran = Reach(), set[str]()
+            with watching(reach), functions_run(ran):
                 passes = replay.play(scenario, file.name, bound).passed
             if passes:
-                found.append(Played(file.name, scenario, bound, reach, words_of(scenario)))
+                words = words_of(scenario)
+                found.append(Played(file.name, scenario, bound, reach, words, frozenset(ran)))
     return found
 
 
@@ -190,10 +195,13 @@ def unnoticed(
 
 
 class _Asking:
-    """Asks the scenarios of a change; who noticed the last one is asked first of the next."""
+    """Asks the scenarios of a change, short ones first; who noticed the last one is asked first of
+    the next.
+    """
 
     def __init__(self, every: list[Doubt], played: list[Played]) -> None:
-        self.every, self.order = every, list(played)
+        self.every = every
+        self.order = sorted(played, key=lambda one: len(one.scenario.days))
 
     def one(self, number: int) -> str:
         """Who noticed a change, by its number."""

@@ -44,8 +44,10 @@ def program_changes(program: Program) -> Iterator[ProgramChange]:
             what = f"{program.place.file}: {one} left out of {name.replace('_', ' ')}"
             made = _list_without(name, one)
             yield ProgramChange(program.place, what, one, _always_matters, made, (one, ""))
+    before = ""
     for number, phase in enumerate(program.phases):
-        yield from _of_phase(number, phase)
+        yield from _of_phase(number, phase, before)
+        before = phase.name
 
 
 def _always_matters(_reach: Reach) -> bool:
@@ -60,7 +62,8 @@ def _list_without(name: str, one: str) -> Callable[[Program], Program]:
     return made
 
 
-def _of_phase(number: int, phase: Phase) -> Iterator[ProgramChange]:
+def _of_phase(number: int, phase: Phase, before: str) -> Iterator[ProgramChange]:
+    """An exercise left out; what opens the phase, which the one `before` it looks at alone."""
     for one in phase.exercises:
         rest = tuple(other for other in phase.exercises if other != one)
         what = f"{phase.place.file}: {one} left out of the phase {phase.name}"
@@ -81,7 +84,7 @@ def _of_phase(number: int, phase: Phase) -> Iterator[ProgramChange]:
         ):
             what = f"{phase.place.file}: {phase.name} opens when {test_words(test)}: {words}"
             made = _phase(number, phase._replace(opens_when=tests))
-            yield ProgramChange(phase.place, what, phase.name, _always_matters, made)
+            yield ProgramChange(phase.place, what, phase.name, _in_phase(before), made)
 
 
 def _in_phase(name: str) -> Callable[[Reach], bool]:

@@ -60,7 +60,6 @@ class Reach:
         self.walked: set[tuple[str, Place]] = set()  # script lines come past, done or not
         self.exercises: set[str] = set()
         self.values: dict[str, set[str | float]] = {}  # what scripts were told of each fact
-        self.called: set[str] = set()  # the rules' functions that ran, by name
 
     # ------------------------------------------------------------ what is noted
 
@@ -233,19 +232,16 @@ def _rules_watched(reach: Reach) -> dict[Any, Any]:
         module = import_module(name)
         for value in vars(module).values():
             if getattr(value, "__module__", "") == name and type(value) is type(watching):
-                found[value] = _noting(value, reach.note_found, reach.called)
+                found[value] = _noting(value, reach.note_found)
     return found
 
 
 def _noting(
     function: Callable[..., object],
     note: Callable[[object], None],
-    called: set[str] | None = None,
 ) -> Any:  # noqa: ANN401 - whatever the function gives
     @wraps(function)
     def noted(*arguments: object, **named: object) -> object:
-        if called is not None:
-            called.add(function.__name__)
         found = function(*arguments, **named)
         note(found)
         return found

@@ -11,7 +11,8 @@ from functools import cache
 from importlib import import_module
 from typing import TYPE_CHECKING, Final, NamedTuple, TypeGuard
 
-from coach.drivers.rules_known import called, file_of, functions, names_in, sources
+from coach.drivers.functions_run import functions_in
+from coach.drivers.rules_known import called, file_of, sources
 from coach.model.program import Place
 
 if TYPE_CHECKING:
@@ -29,8 +30,7 @@ PART: Final = 0.01  # by which a number under 1 is changed
 class RuleChange(NamedTuple):
     """A change of a number: where, in words, its name, what it is and becomes.
 
-    `readers` are the rules' functions that name it; empty where a stage or the loop does too, so
-    that any session may read it.
+    `readers` are the functions that name it, as `functions_run` knows them.
     """
 
     place: Place
@@ -68,7 +68,7 @@ def _are_numbers(value: object) -> TypeGuard[tuple[Number, ...]]:
 
 def _of(place: Place, name: str, value: Value) -> Iterator[RuleChange]:
     readers = _readers(name)
-    if readers is None:
+    if not readers:
         return
     for new in _all_near(name, value):
         what = f"change {place.file}: {name} {_words(value)} to {_words(new)}"
@@ -76,25 +76,14 @@ def _of(place: Place, name: str, value: Value) -> Iterator[RuleChange]:
 
 
 @cache
-def _readers(name: str) -> frozenset[str] | None:
-    """Who names a number: the rules' functions; empty for any session; None for no session."""
-    by_rules, outside = set(), False
-    for module, tree in sources().items():
-        of_rules = module.startswith("coach.rules")
-        for function in functions(tree):
-            if name in names_in(function):
-                outside = outside or not of_rules
-                by_rules |= {function.name} if function.name in called() else set()
-        outside = outside or (not of_rules and _named_outside(tree, name))
-    if outside:
-        return frozenset()
-    return frozenset(by_rules) or None
-
-
-def _named_outside(tree: ast.Module, name: str) -> bool:
-    """Whether a module names it outside of its functions, as a part of another value."""
-    lines = [node for node in tree.body if isinstance(node, ast.AnnAssign) and node.value]
-    return any(name in names_in(node.value) for node in lines if node.value is not None)
+def _readers(name: str) -> frozenset[str]:
+    """The functions that name a number: of stages and the loop, and those of rules that they call."""
+    return frozenset(
+        one.key
+        for module in sources()
+        for one in functions_in(module)
+        if name in one.names and (not module.startswith("coach.rules") or one.function in called())
+    )
 
 
 def _all_near(name: str, value: Value) -> Iterator[Value]:
