@@ -25,6 +25,7 @@ from coach.rules.throwing_tables import (
 )
 
 FIRST_STEP: Final = 1
+DOWNS_RUNNING: Final = 2  # more in a row than that no rule looks at
 WHOLE_DAY_BETWEEN: Final = 2  # at least one whole day off between: the next but one date
 
 # ---------------------------------------------------------------- clearance
@@ -207,7 +208,8 @@ def next_throws(
     rule, here = "throw.soreness", f"{_AXE}; set here"
     if follows.step_change < 0:
         tried = min(state.planned, state.last_done or state.planned)
-        low = ThrowState(max(FIRST_STEP, tried - 1), state.last_done, 0, state.downs_running + 1)
+        running = min(state.downs_running + 1, DOWNS_RUNNING)
+        low = ThrowState(max(FIRST_STEP, tried - 1), state.last_done, 0, running)
         if state.downs_running >= 1 or tried <= FIRST_STEP:
             why = "Your clinician hears first. Soreness came back on throwing."
             return low, Decision(rule, "contact", why, source=here)

@@ -26,6 +26,7 @@ from coach.session.pitching import outing_from
 from coach.session.showing import dose_words
 from coach.session.state import State
 from coach.session.table import Stage
+from coach.session.throwing import nothing_goes_up
 from coach.session.today import MOVED, held_today
 
 # Decisions of a day, beside a stop, on which nothing goes up.
@@ -85,7 +86,10 @@ def keep(book: Book, before: State, event: Event, heard: Heard, after: State) ->
     elif book.ladders and takes_steps_back(before, after):
         book = book._replace(ladders=ladders_held(after))
     if after.thrown is not None:
-        book = book._replace(thrown=after.thrown, thrown_at_s=at_s)
+        thrown = book.thrown if after.thrown == before.thrown else after.thrown
+        book = book._replace(thrown=thrown, thrown_at_s=at_s)
+    if book.thrown is not None and takes_steps_back(before, after):
+        book = book._replace(thrown=nothing_goes_up(book.thrown))
     book = with_dose_shown(book, after)
     return book if book.sets == sets and book.thrown is None else with_work_done(book)
 

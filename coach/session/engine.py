@@ -450,8 +450,10 @@ def worst_taken(state: State, fact: str, asked: Ask) -> State:
     if is_flag_name(fact):
         return values_taken(state, ((fact, "yes"),), asked)._replace(told=told)
     if fact not in WORST and asked.question.fact not in WORST:
-        state = scripts.know_at_worst(state, fact)
-        return on_from_here(state._replace(missing=without(state.missing, fact), told=told))
+        state = scripts.know_at_worst(state, fact)._replace(told=told)
+        if state.stage is Stage.THROWING:
+            return throwing.past_own(state, training.to_close)
+        return on_from_here(state._replace(missing=without(state.missing, fact)))
     if fact == "own words":
         return on_from_here(state._replace(missing=()))
     state = state._replace(blank=(*state.blank, fact) if fact in asides.FIXABLE else state.blank)

@@ -83,12 +83,16 @@ def standing(brief: Brief, cleared: ThrowingLine) -> ThrowState:
 
 
 def after_days_off(state: ThrowState, gap: str, cleared: ThrowingLine) -> ThrowState:
-    """layoff.gap on the throwing steps: one step down, or the first; never over the last."""
+    """layoff.gap on the throwing steps: one step down, or the first; never over the last.
+
+    More days off never leave a higher step than fewer.
+    """
     planned = min(state.planned, cleared.most_step)
+    lower = max(rules.FIRST_STEP, planned - 1)
     if gap == "one step down":
-        return ThrowState(max(rules.FIRST_STEP, planned - 1), state.last_done)
+        return ThrowState(lower, state.last_done)
     if gap in {"first step", "contact"}:
-        return ThrowState(min(planned, cleared.from_step))
+        return ThrowState(min(lower, cleared.from_step))
     return state._replace(planned=planned)
 
 
@@ -277,7 +281,7 @@ def answered(state: State, fact: str, value: Value, close: Callable[[State, str]
         arm = rules.tired_arm(tired=value == "yes", painful=False)
         return pain_asked(state) if arm.outcome == "may" else not_today(state, arm, close)
     if value == "yes":
-        state = state._replace(sore=state.sore | BITS[fact])
+        state = lower_at_once(state._replace(sore=state.sore | BITS[fact]))
     if fact in {"sore an hour after", "sore next day"}:
         return before_the_arm(state, fact, close)
     if value == "yes":
@@ -339,7 +343,7 @@ def pain_answered(state: State, value: Value, close: Callable[[State, str], Stat
     state = state._replace(
         sore=state.sore | BITS[PAIN], happened=happened, told=told, because=(decision,)
     )
-    return throws_asked(state) if state.thrown else ended(state, close)
+    return throws_asked(lower_at_once(state)) if state.thrown else ended(state, close)
 
 
 def throws_asked(state: State) -> State:
@@ -360,17 +364,50 @@ def not_today(state: State, decision: Decision, close: Callable[[State, str], St
     return close(state._replace(told=told, happened=happened, because=(decision,)), "thrown")
 
 
+def lower_at_once(state: State) -> State:
+    """throw.soreness: a step down is kept from the answer on that brings it.
+
+    What follows may be a stop, or a window closed, and neither may give the step back.
+    """
+    cleared = cleared_today(state.brief)
+    if state.thrown is None or cleared is None:
+        return state
+    follows, decision, after, _then = what_follows(state, cleared)
+    if follows.step_change >= 0:
+        return state
+    return state._replace(thrown=(state.thrown[0], decision.outcome, follows.rest_days, after))
+
+
+def what_follows(
+    state: State, cleared: ThrowingLine
+) -> tuple[rules.NextThrow, Decision, ThrowState, Decision]:
+    """What soreness says of today, why, where the steps stand after it, and why."""
+    follows, decision = rules.soreness(sore_so_far(state))
+    before = standing(state.brief, cleared)
+    if follows.step_change:
+        before = before._replace(planned=min(before.planned, step_of(state)))
+    after, then = rules.next_throws(before, follows, cleared)
+    return follows, decision, after, then
+
+
+def nothing_goes_up(thrown: tuple[int, str, int, ThrowState]) -> tuple[int, str, int, ThrowState]:
+    """throw.soreness: no step goes up on a day that is stopped, or put right to a sore one.
+
+    The step thrown comes again, and its clean days are counted anew. Source: set here, to be signed
+    by a clinician.
+    """
+    step, row, rest_days, after = thrown
+    planned = min(after.planned, step) if step else after.planned
+    return step, row, rest_days, after._replace(planned=planned, clean_here=0)
+
+
 def ended(state: State, close: Callable[[State, str], State]) -> State:
     """throw.soreness at the end: what follows, and when; twice down running asks the clinician."""
     cleared = cleared_today(state.brief)
     if cleared is None:
         return close(state, "thrown")
-    follows, decision = rules.soreness(sore_so_far(state))
-    step, before = step_of(state), standing(state.brief, cleared)
-    if follows.step_change:
-        before = before._replace(planned=min(before.planned, step))
-    after, then = rules.next_throws(before, follows, cleared)
-    thrown = step if state.thrown else 0  # ended in the warm-up: nothing of the step was shown
+    follows, decision, after, then = what_follows(state, cleared)
+    thrown = state.thrown[0] if state.thrown else 0  # 0: ended in the warm-up, no step was shown
     state = state._replace(thrown=(thrown, decision.outcome, follows.rest_days, after))
     happened = tuple(Happening("decision", d.rule, d) for d in (decision, then))
     state = state._replace(happened=(*state.happened, *happened), because=(decision, then))
@@ -394,5 +431,10 @@ def own_answered(
     state: State, fact: str, value: str, close: Callable[[State, str], State]
 ) -> State:
     """One of the script's own questions answered."""
-    state = scripts.past_the_prompt(scripts.know(state, fact, value), "throwing")
+    return past_own(scripts.know(state, fact, value), close)
+
+
+def past_own(state: State, close: Callable[[State, str], State]) -> State:
+    """On behind one of the script's own questions, answered or left unclear."""
+    state = scripts.past_the_prompt(state, "throwing")
     return own_so_far(state._replace(missing=()), close)
