@@ -24,6 +24,7 @@ from coach.drivers.prove_ladders import Climbed, climbed
 from coach.drivers.prove_parts import Part, part_of
 from coach.drivers.prove_search import Break
 from coach.drivers.prove_spin import Look, as_lines, as_value, look_beside
+from coach.drivers.prove_throwing import Thrown, thrown_across_days
 from coach.drivers.workers import TimeIsOver, in_chains
 from coach.model.program import Bound, Step
 from coach.rules import dapre
@@ -37,7 +38,8 @@ GIVEN = (
     "corrections, gear and breaks act alike at all prompts of one kind; inside an exercise they are "
     "tried on one day for each list that a day allows; sets told of a break lead where the sets "
     "themselves lead; one warning sign stands for all; on the days themselves no step up is due: "
-    "ladders go from day to day each by itself"
+    "ladders go from day to day each by itself, and so do the throwing steps, a throwing day being "
+    "among the last 60 starts"
 )
 CHAINS = 2
 EVERY_S = 5.0  # seconds between two lines of progress
@@ -93,6 +95,7 @@ class Report(NamedTuple):
     program: str
     finished: bool
     ladders: dict[str, int]
+    throwing: dict[str, int]
 
 
 def prove_command(options: Options) -> int:
@@ -170,7 +173,9 @@ def prove(bound: Bound, options: Options, progress: Callable[[Whole], None]) -> 
     until = began + options.seconds if options.seconds else None
     parts: list[tuple[int, Part]] = []
     shared = [Shared() for _chain in range(CHAINS)]
+    first_day, throws = every_day[0][1], Thrown(0, 0, 0, (), whole=False)
     with contextlib.suppress(KeyboardInterrupt, TimeIsOver):
+        throws = thrown_across_days(bound, first_day.opened_at, until)
         late = until + LAST_WORDS_S if until is not None else None
         for one in in_chains(
             lambda number: part_of(days[number], shared[number % CHAINS], until, progress),
@@ -179,15 +184,15 @@ def prove(bound: Bound, options: Options, progress: Callable[[Whole], None]) -> 
         ):
             parts.append(one)  # noqa: PERF402  what is there stays when a look is cut short
     found = [part for _number, part in sorted(parts, key=lambda one: one[0])]
-    climb = climbed(every_day[0][1])
-    return report_of(bound, days, found, climb, whole=every == 1, seconds=time.monotonic() - began)
+    across = climbed(first_day), throws
+    return report_of(bound, days, found, across, whole=every == 1, seconds=time.monotonic() - began)
 
 
 def report_of(
     bound: Bound,
     days: list[tuple[str, Brief]],
     parts: list[Part],
-    climb: Climbed,
+    across: tuple[Climbed, Thrown],
     *,
     whole: bool,
     seconds: float,
@@ -196,7 +201,8 @@ def report_of(
 
     P9 is read off the whole search only: what one shard does not reach another one may.
     """
-    finished = len(parts) == len(days) and all(part.finished for part in parts)
+    climb, throws = across
+    finished = len(parts) == len(days) and all(one.finished for one in parts) and throws.whole
     compared = {one for part in parts for one in part.compared}
     undeclared, unread = numbers_seen(bound, [brief for _name, brief in days], compared)
     asked = {fact for part in parts for fact in part.asked}
@@ -204,7 +210,7 @@ def report_of(
     unreached = steps_unreached(bound, asked | not_given(days), events)
     broken = [one for part in parts for one in part.broken]
     broken = list({(one.promise, one.words): one for one in reversed(broken)}.values())
-    broken += climb.broken
+    broken += [*climb.broken, *throws.broken]
     broken += [Break("P15", words, ()) for words in undeclared]
     broken += [
         Break("P7", f"a session can go round at {part.circle}", (), part.name)
@@ -238,6 +244,7 @@ def report_of(
         program=bound.digest,
         finished=finished,
         ladders={"ladders": climb.ladders, "memories": climb.memories, "days": climb.steps},
+        throwing={"memories": throws.memories, "days": throws.days, "answers": throws.answers},
     )
 
 
@@ -364,6 +371,10 @@ def as_words(report: Report, name: str, look: Look | None = None) -> str:
         (
             f"  {report.ladders['ladders']} ladders by themselves: {report.ladders['memories']} "
             f"memories between days, {report.ladders['days']} days told"
+        ),
+        (
+            f"  throwing steps by themselves: {report.throwing['memories']} memories between days, "
+            f"{report.throwing['days']} days told, {report.throwing['answers']} answers"
         ),
         (
             f"  at most {report.most_questions} questions before the first set, "

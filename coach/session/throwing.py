@@ -261,8 +261,8 @@ def step_begun(state: State) -> State:
     shown = rules.step_shown(table, step_of(state), state.brief.age)
     if shown.outcome == "none":
         return state._replace(missing=(), at=len(ORDER), told=(Line("say", shown.why),))
-    step = step_of(state)
-    again = standing(state.brief, cleared)._replace(planned=step)
+    step, before = step_of(state), standing(state.brief, cleared)
+    again = before._replace(planned=step, clean_here=0 if state.sore else before.clean_here)
     return state._replace(thrown=(step, "cut off", 2, again))
 
 

@@ -48,6 +48,7 @@ def found_on_the_first_day(seed: Seed, patch: Patch) -> Break:
 
 
 NO_LADDERS = {"ladders": 0, "memories": 0, "days": 0}
+NO_THROWS = {"memories": 0, "days": 0, "answers": 0}
 
 
 def report(*broken: Break) -> Report:
@@ -70,6 +71,7 @@ def report(*broken: Break) -> Report:
         "",
         finished=True,
         ladders=NO_LADDERS,
+        throwing=NO_THROWS,
     )
     return empty._replace(promises={one.promise: "broken" for one in broken})
 

@@ -56,6 +56,18 @@ def test_without_soreness_a_day_that_breaks_off_keeps_the_step() -> None:
     assert (threw_.step, threw_.rest_days, threw_.state.planned) == (3, 2, 3)
 
 
+@pytest.mark.parametrize(("warm_up", "clean_days"), [(("no",), 1), (("yes", "no", "0"), 0)])
+def test_soreness_in_the_warm_up_begins_the_clean_days_anew_though_the_day_breaks_off(
+    warm_up: tuple[str, ...], clean_days: int
+) -> None:
+    line = LINE._replace(sessions_a_step=2)
+    before = threw(3, ThrowState(2, 2, clean_here=1))
+    day = after_the_exercises(cleared(before, throwing_line=line))
+    day = day.say("no", "no", "no", "0", *warm_up)
+    assert day.name == "sore after throw 15"
+    assert kept(day).state.clean_here == clean_days
+
+
 def test_more_than_two_steps_down_running_are_not_counted() -> None:
     down = rules.NextThrow("stop", 2, -1)
     runs = [
