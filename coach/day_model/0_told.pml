@@ -5,6 +5,7 @@
 c_decl {
   static long long *told_rows;       /* the situations, one after the other */
   static int *told_slots;            /* where to find one: its number, 0 for none */
+  static long long told_kept[TOLD_WIDTH];   /* one situation, to come back to within the same step */
   static int told_rows_there, told_rows_room, told_slots_there;
 
   static unsigned told_place(const long long *row)

@@ -10,7 +10,7 @@
 
 /* ------------------------------------------------ what a situation is made of, and `t`: which
    conditions of the scripts hold, a bit each */
-byte stage, at, miss, line, unclear, doubts, aside, about, reread, quoted;
+byte stage, at, miss, line, unclear, under, doubts, aside, about, reread, quoted;
 byte level, slept_short, morning_up, ache, threw, pain_up, playing, no_step, waits, recovery;
 byte alone, asked, listed, section, number, signs, yes_left;
 int gone, lowered, todo;
@@ -23,6 +23,7 @@ byte stopped, ended;
 
 /* ------------------------------------------------ within one step only */
 byte ev, part, strong, fact, moved, alone_asked, go, then_since, now_at, code, keep, settled, p, n, m, room;
+byte in_doubt, was_read_back, was_stage;
 byte d_sets, d_reach, d_form, d_load;
 short val, said;              /* the answer as it is taken, and as it was given */
 int mask, sum, from;
@@ -37,8 +38,10 @@ byte what, which;
 #define GEAR 7
 #define BREAK 8
 #define OPEN 9
+#define MAYBE 10
 
 #define READ_BACK 1                /* asides */
+#define SIGN_IN_DOUBT 2
 #define AFTER_A_BREAK 3
 #define WHAT_IS_HERE 4
 
@@ -52,7 +55,7 @@ byte what, which;
 #define RETURN 3
 #define BACK 4
 #define NEXT 5
-#define GOES_ON (aside == 0 && ended == 0 && onward != 0 && (stage != SCREEN || (onward & 7) == RETURN))
+#define GOES_ON (aside == 0 && !in_doubt && ended == 0 && onward != 0 && (stage != SCREEN || (onward & 7) == RETURN))
 
 #define LIST_ASKED 4
 #define SCREEN_OVER 5
@@ -75,7 +78,7 @@ byte what, which;
 #define GO_ASKED (aside == 0 && stage == EXERCISE && place != 0 && phase == READY)
 #define RECHECK_ASKED (aside == 0 && stage == EXERCISE && place != 0 && phase == RECHECK)
 #define SCREENING (aside == 0 && ((stage == SCREEN && section != SCREEN_OVER) || (stage == ENDING && miss == 0)))
-#define SAFETY (aside == READ_BACK || (aside == AFTER_A_BREAK && LOWEST(since) == WORSE_SINCE) || SCREENING || (aside == 0 && stage == ENDING && miss == 2) || IS_SIGN(fact))
+#define SAFETY (aside == READ_BACK || aside == SIGN_IN_DOUBT || (aside == AFTER_A_BREAK && LOWEST(since) == WORSE_SINCE) || SCREENING || (aside == 0 && stage == ENDING && miss == 2) || IS_SIGN(fact))
 #define WORKING (stage == TODAY || stage == WARM_UP || stage == EXERCISE)
 #define LOWEST(b) ((b & 1) -> 0 : ((b & 2) -> 1 : ((b & 4) -> 2 : ((b & 8) -> 3 : ((b & 16) -> 4 : ((b & 32) -> 5 : ((b & 64) -> 6 : 7)))))))
 #define HARD(v) (v >= 2)           /* none, light; hard practice, bullpen, game */
@@ -125,7 +128,7 @@ inline forget_tests(which) {       /* conditions drop out of sight: 0 all, 1 an 
 }
 
 inline spend_the_day() {           /* what only the work of the day reads goes; tests stay */
-  at = 0; miss = 0; line = 0; unclear = 0; aside = 0; about = 0; reread = 0;
+  at = 0; miss = 0; line = 0; unclear = 0; under = 0; aside = 0; about = 0; reread = 0;
   level = 0; slept_short = 0; ache = 0; threw = 0; pain_up = 0; playing = 0; no_step = 0;
   waits = 0; recovery = 0; alone = 0; asked = 0; listed = 0; section = 0; number = 0; signs = 0;
   yes_left = 0; gone = 0; lowered = 0; todo = 0; exercises = 0; left_early = 0;
@@ -220,7 +223,7 @@ inline rest_over() {               /* pain now before a changed set, else the ne
 inline next_exercise() {           /* what is under way is behind; the next, or the close, at once */
   if
   :: stage != EXERCISE && todo == 0 -> stage = AFTER_nothing_left(stage); go = CLOSE_OF_DAY
-  :: else -> no_exercise(); miss = 0; line = 0; unclear = 0; reread = 0; onward = NEXT
+  :: else -> at = place; no_exercise(); miss = 0; line = 0; unclear = 0; reread = 0; onward = NEXT
   fi
 }
 

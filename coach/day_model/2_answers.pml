@@ -167,6 +167,11 @@ inline take_value() {
      :: val == 0 -> aside = (since -> AFTER_A_BREAK : 0); about = 0; reread = 1; unclear = 0
      :: else -> stop_with(STRONG_PAIN)
      fi; skip }
+  :: aside == SIGN_IN_DOUBT -> d_step {     /* a clear no goes back to where it was */
+     if
+     :: val == 0 -> aside = (since -> AFTER_A_BREAK : 0); about = 0; quoted = 0; unclear = under; under = 0
+     :: else -> stop_with(SIGN_TYPED)
+     fi; skip }
   :: aside == WHAT_IS_HERE -> d_step {
      aside = 0; gone = val;
      if :: WORKING -> onward = LESS :: else fi; skip }
@@ -320,7 +325,7 @@ inline not_understood() {
 
 inline the_safer_answer() {        /* leaves `ev` VALUE with the worst `val`, or is done itself */
   if
-  :: aside == READ_BACK -> val = 1; ev = VALUE
+  :: aside == READ_BACK || aside == SIGN_IN_DOUBT -> val = 1; ev = VALUE
   :: aside == WHAT_IS_HERE -> val = ALL_GONE; ev = VALUE
   :: aside == AFTER_A_BREAK -> ev = VALUE;
      val = (LOWEST(since) == SETS_SINCE -> 400 : (LOWEST(since) == WORSE_SINCE -> 1 : 40))
@@ -333,4 +338,35 @@ inline the_safer_answer() {        /* leaves `ev` VALUE with the worst `val`, or
      miss = 0; on_from_here(); ev = 0
   :: else -> worst_value(); ev = VALUE
   fi
+}
+
+/* ------------------------------------------------ a sign in doubt */
+
+inline sign_in_doubt() {           /* asked by one question, over what the prompt comes to meanwhile */
+  if
+  :: aside == SIGN_IN_DOUBT -> ev = 0; stop_with(SIGN_TYPED)
+  :: else ->
+     keep_situation(); in_doubt = 1; was_read_back = (aside == READ_BACK); was_stage = stage;
+     if
+     :: unclear && !TIMED -> unclear = 0; the_safer_answer()
+     :: else -> unclear = 1; ev = 0
+     fi
+  fi
+}
+
+inline doubt_is_asked() {          /* the day's last question is not lost under it; there the third stops */
+  in_doubt = 0;
+  if :: ended == 0 && (was_read_back || aside == READ_BACK) -> reread = 1 :: else fi;
+  n = 0;
+  if
+  :: stopped -> n = 1
+  :: !stopped && (ended != 0 || (stage == ENDING && was_stage != ENDING)) -> back_to_situation();
+     if :: unclear > 1 -> n = 1; stop_with(SIGN_TYPED) :: else -> unclear++ fi
+  :: else
+  fi;
+  if
+  :: n
+  :: else -> under = unclear; unclear = 0; quoted = 1; aside = SIGN_IN_DOUBT; about = SIGN_TYPED
+  fi;
+  n = 0; was_read_back = 0; was_stage = 0
 }

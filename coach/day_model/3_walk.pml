@@ -2,7 +2,8 @@
 
 inline carry_on() {
   do
-  :: go == 0 && !then_since && !GOES_ON -> break
+  :: go == 0 && !then_since && !GOES_ON && !in_doubt -> break
+  :: go == 0 && !then_since && in_doubt -> d_step { doubt_is_asked(); skip }
   :: go == 0 && then_since -> then_since = 0; go = WHAT_ELSE_SINCE
   :: go == 0 && !then_since && GOES_ON -> d_step {
      n = onward & 7; onward = onward >> 3;

@@ -3,7 +3,11 @@
 /* ------------------------------------------------ one thing that happens */
 
 inline respond() {
-  if :: ev == UNCLEAR -> d_step { not_understood() } :: else fi;
+  if
+  :: ev == UNCLEAR -> d_step { not_understood() }
+  :: ev == MAYBE -> d_step { sign_in_doubt(); skip }
+  :: else
+  fi;
   if
   :: ev == 0 || ev == OPEN
   :: ev == STOP -> d_step {
@@ -68,7 +72,7 @@ inline what_is_asked() {           /* the fact that is asked at `part` of the pr
 
 inline any_value() {               /* every value of the scale of what is asked */
   if
-  :: aside == READ_BACK -> if :: val = 0 :: val = 1 fi
+  :: aside == READ_BACK || aside == SIGN_IN_DOUBT -> if :: val = 0 :: val = 1 fi
   :: aside == WHAT_IS_HERE -> any_gear()
   :: aside == AFTER_A_BREAK ->
      if
@@ -99,6 +103,7 @@ active proctype day() {
           :: WITH_STOP -> ev = STOP
           :: WITH_SIGN -> ev = SIGN
           :: WITH_UNCLEAR -> ev = UNCLEAR; part = LOWEST(miss)
+          :: WITH_MAYBE -> ev = MAYBE; part = LOWEST(miss)
           :: WITH_GEAR && aside == 0 && WORKING -> ev = GEAR
           :: WITH_BREAK && aside == 0 && WORKING -> ev = BREAK; if :: said = 0 :: said = 1 fi
           :: TIMED -> ev = TIMER

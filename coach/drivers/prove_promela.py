@@ -306,7 +306,7 @@ class DayTables(Writer):
         back = [row for row in ROWS if row.trigger.startswith("back to ")]
         cases = [(f"b == {number[r.after]}", number[r.after]) for r in back]
         self.define("AFTER_back_to(b)", chain(cases, 99))
-        for kind in ("unclear", "sign", "stop", "gear", "break"):
+        for kind in ("unclear", "sign", "stop", "gear", "break", "maybe"):
             self.define(f"WITH_{kind.upper()}", int(kind in self.tried.kinds))
         for n, end in enumerate(ENDS[1:], 1):
             self.define(f"E_{plain(end).upper()}", n)

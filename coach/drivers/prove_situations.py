@@ -17,6 +17,7 @@ from coach.drivers.promises import WORK
 from coach.drivers.prove_answers import (
     BREAKS,
     GEAR,
+    MAYBE,
     SIGN,
     STOP,
     TIMER,
@@ -36,7 +37,7 @@ from coach.session.table import Stage
 
 # What one situation is told by, in this order; `t` is all conditions of the scripts in one number.
 TOLD: Final = tuple(
-    "stage at miss line unclear doubts aside about reread quoted t level slept_short morning_up "
+    "stage at miss line unclear under doubts aside about reread quoted t level slept_short morning_up "
     "ache threw pain_up playing no_step waits recovery alone asked listed section number signs "
     "yes_left gone lowered todo exercises left_early place sets low high reach form load "
     "set_no phase hold_no change fault in_a_row felt_due stays_due over since back onward stopped ended".split()
@@ -45,7 +46,7 @@ PHASES: Final = ("before", "set", "ready", "hold", "report", "rest", "recheck")
 CHANGES: Final = ("", "shorter range", "easier version", "lighter", "leave")
 SECTIONS: Final = {section.value: number for number, section in enumerate(Section)}
 KINDS: Final = {"alone": 1, "open": 2, "weekly": 3}
-ASIDES: Final = {"": 0, "read back": 1, "since": 3, "gear": 4}
+ASIDES: Final = {"": 0, "read back": 1, "confirm": 2, "since": 3, "gear": 4}
 SINCE: Final = ("sets since", "screen", "worse since", "pain now")
 ONWARD: Final = ("list", "less", "return", "back", "next")
 NOT_TOLD: Final = -1  # a situation holds what the model has no number for
@@ -75,7 +76,8 @@ def of_the_talk(state: State, codes: Codes) -> dict[str, int]:
         "unclear": state.unclear,
         "doubts": state.doubts,
         "aside": ASIDES.get(state.aside, NOT_TOLD),
-        "about": codes.facts.index(state.sign[1]) + 1 if state.sign[1] else 0,
+        "under": state.under,
+        "about": about(state, codes),
         "since": sum(1 << SINCE.index(fact) for fact in state.since),
         "back": list(Stage).index(Stage(state.back)) if state.back else 0,
         "onward": sum(ONWARD.index(one) + 1 << 3 * n for n, one in enumerate(state.onward)),
@@ -89,10 +91,21 @@ def of_the_talk(state: State, codes: Codes) -> dict[str, int]:
     }
 
 
+def about(state: State, codes: Codes) -> int:
+    """What a short talk is about: the stop of a sign in doubt, else the fact of a strong pain."""
+    if not state.sign[1]:
+        return 0
+    if state.aside != "confirm":
+        return codes.facts.index(state.sign[1]) + 1
+    group, flag = state.sign
+    known = [(code, named) for code, _tier, named in codes.stops]
+    return number_in(tuple(known), (flag, group))
+
+
 def untold(state: State) -> tuple[str, ...]:
     """Fields that the model does not speak of and that are not empty here."""
     beyond = (
-        *("under", "fixing", "foreign", "game_yesterday", "game_today", "pitched"),
+        *("fixing", "foreign", "game_yesterday", "game_today", "pitched"),
         *("throws_only", "sore", "thrown"),
     )
     plain = State(state.stage, state.brief)
@@ -210,6 +223,7 @@ WHAT: Final = {
     "timer": 6,
     "gear": 7,
     "break": 8,
+    "maybe": 10,
 }
 VALUE: Final = WHAT["value"]
 PLACES: Final = 1 << 32  # more situations than anybody can hold
@@ -328,7 +342,7 @@ def tries_at(state: State, day: Answers, kinds: tuple[str, ...]) -> Iterator[Try
     else:
         yield from day.to(asked.question, state)
     at_work = state.aside == "" and state.stage in WORK
-    for one in (UNCLEAR, STOP, SIGN, *((GEAR, *BREAKS) if at_work else ())):
+    for one in (UNCLEAR, STOP, SIGN, MAYBE, *((GEAR, *BREAKS) if at_work else ())):
         if one.kind in kinds:
             yield one
 

@@ -65,6 +65,7 @@ CALM: Final[tuple[tuple[str, tuple[float | str, ...]], ...]] = (
 )
 CALM_WORK: Final = Tried(("value", "timer"), CALM)
 CALM_GEAR: Final = Tried((*USUAL.kinds, "gear"), CALM)
+CALM_DOUBT: Final = Tried((*USUAL.kinds, "maybe"), CALM)
 CALM_BREAKS: Final = Tried(
     ("value", "timer", "break"), (*CALM, ("pain in warm-up", (0.0,)), ("felt in set", ("fine",)))
 )
@@ -73,12 +74,13 @@ SHOWN: Final = 3  # situations told of each difference
 COVERS: Final = (
     "a whole day from the door to the close: check-in, screen, scripts, list, warm-up, exercises; "
     "every value of every scale (at a calm check-in one of each), answers on one line or one by one, "
-    "not understood, a sure sign, stop, timers, a strong pain read back, missing gear, breaks; "
+    "not understood, a sure sign, one in doubt, stop, timers, a strong pain read back, missing "
+    "gear, breaks; "
     "the days take turns, so not all of it is tried on each of them"
 )
 LEAVES_OUT: Final = (
-    "throws, game pitches, loads that a table drives, corrections, a sign in doubt, days on which a "
-    "step up is due; what the diary decides before the first question is read, not worked out again; "
+    "throws, game pitches, loads that a table drives, corrections, days on which a step up is "
+    "due, words that may tell of a sign and name none; what the diary decides before the first question is read, not worked out again; "
     "words and reasons are not compared"
 )
 
@@ -161,6 +163,7 @@ def days_beside(bound: Bound) -> list[Day]:
         usual = alone[USUAL_DAY]
         found += [Day(f"{day}, {name} alone", alone[day], USUAL) for day in (USUAL_DAY, FIRST_DAY)]
         found.append(Day(f"{USUAL_DAY}, {name} alone, calm, missing gear", usual, CALM_GEAR))
+        found.append(Day(f"{USUAL_DAY}, {name} alone, calm, a sign in doubt", usual, CALM_DOUBT))
     for name in names:
         usual = dict(openings(with_one(bound, name)))[USUAL_DAY]
         found.append(Day(f"{USUAL_DAY}, {name} alone, calm, breaks", usual, CALM_BREAKS))
@@ -237,11 +240,19 @@ def teller(tests: int) -> str:
     """How the model hands a situation to the part in C: its numbers, the conditions as bits of one."""
     truth = " | ".join(f"((long long)now.t[{n}] << {n})" for n in range(tests)) or "0"
     row = ", ".join(truth if name == "t" else f"now.{name}" for name in TOLD)
+    places = [(name, place) for place, name in enumerate(TOLD) if name != "t"]
+    again = [f"now.{name} = told_kept[{place}];" for name, place in places]
+    held = TOLD.index("t")
+    again += [f"now.t[{n}] = (told_kept[{held}] >> {n}) & 1;" for n in range(tests)]
+    back = " ".join(again)
     return (
         f"inline tell_situation() {{ c_code {{ long long row[] = {{{row}}}; "
         "now.from = number_of(row); } }\n"
         f"inline tell_step() {{ c_code {{ long long row[] = {{{row}}}; int to = number_of(row); "
-        'printf(">%d %d %d %d %d\\n", now.from, now.what, now.which, now.said, to); } }'
+        'printf(">%d %d %d %d %d\\n", now.from, now.what, now.which, now.said, to); } }\n'
+        f"inline keep_situation() {{ c_code {{ long long row[] = {{{row}}}; "
+        "memcpy(told_kept, row, sizeof(told_kept)); } }\n"
+        f"inline back_to_situation() {{ c_code {{ {back} }} }}"
     )
 
 

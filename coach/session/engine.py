@@ -255,10 +255,10 @@ def confirm_on_top(state: State, heard: Heard, group: Group, asked: Ask | None) 
         after = safer_branch(state, asked, "")
     else:
         after = state._replace(unclear=1)
-    if "read back" in {state.aside, after.aside}:  # the number is asked once more, and only once
-        after = after._replace(reread=True)
     if after.end == "stopped":
         return after
+    if "read back" in {state.aside, after.aside}:  # the number is asked once more, and only once
+        after = after._replace(reread=True)
     if after.end or (after.stage is not state.stage and after.stage is Stage.ENDING):
         if state.unclear > 1:  # at the day's last question a third such doubt is not asked again
             return stop(state, *sign_of(heard, group, state))

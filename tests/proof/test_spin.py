@@ -74,9 +74,12 @@ def walked_by_spin(tmp_path_factory: pytest.TempPathFactory) -> Walked:
     return told_by_spin(model_of(tiny(), SOME)[0], tmp_path_factory.mktemp("spin"))
 
 
+EVERYTHING = Tried((*Tried().kinds, "maybe"))
+
+
 @needs_spin
 def test_both_know_the_same_situations_and_steps_of_a_tiny_day() -> None:
-    found = beside("tiny", tiny())
+    found = beside("tiny", tiny(), EVERYTHING)
     assert found.same, found
     assert found.situations == found.spin_situations > 10_000
     assert found.steps > 100_000
@@ -155,11 +158,11 @@ def test_both_follow_the_scripts_of_the_program() -> None:
     assert found.situations > 5_000
 
 
-ALL = Tried((*Tried().kinds, "gear", "break"), spin.CALM_BREAKS.only)
+ALL = Tried((*Tried().kinds, "gear", "break", "maybe"), spin.CALM_BREAKS.only)
 
 
 @needs_spin
-def test_both_know_breaks_and_missing_gear_alike() -> None:
+def test_both_know_breaks_missing_gear_and_signs_in_doubt_alike() -> None:
     found = beside("tiny", tiny(), ALL)
     assert found.same, found
     assert found.situations > 5_000
@@ -212,6 +215,70 @@ def test_a_slip_around_breaks_and_gear_is_a_difference(
     slip(monkeypatch)
     kinds = Tried(("value", "timer", "gear", "break"), spin.CALM_BREAKS.only)
     assert not beside("a slip", brief, kinds).same
+
+
+def a_no_forgets_what_was_unclear(patch: pytest.MonkeyPatch) -> None:
+    patch.setattr(asides, "confirmed", later(asides.confirmed, lambda s: s._replace(unclear=0)))
+
+
+def a_second_doubt_takes_no_safer_answer(patch: pytest.MonkeyPatch) -> None:
+    kept = engine.confirm_on_top
+    patch.setattr(
+        engine,
+        "confirm_on_top",
+        lambda s, heard, group, asked: kept(s._replace(unclear=0), heard, group, asked),
+    )
+
+
+def a_yes_to_a_sign_goes_on(patch: pytest.MonkeyPatch) -> None:
+    kept = asides.confirmed
+    patch.setattr(asides, "confirmed", lambda s, _value: kept(s, "no"))
+
+
+def a_strong_pain_under_a_sign_is_forgotten(patch: pytest.MonkeyPatch) -> None:
+    patch.setattr(
+        engine,
+        "confirm_on_top",
+        later(engine.confirm_on_top, lambda s: s._replace(reread=False)),
+    )
+
+
+def the_last_answer_of_a_day_ends_it_under_a_sign(patch: pytest.MonkeyPatch) -> None:
+    kept = engine.confirm_on_top
+
+    def ends(state: Any, heard: Any, group: Any, asked: Any) -> Any:
+        if state.unclear and asked is not None and not state.aside:
+            after = engine.safer_branch(state, asked, "")
+            if after.end:
+                return after
+        return kept(state, heard, group, asked)
+
+    patch.setattr(engine, "confirm_on_top", ends)
+
+
+IN_DOUBT = (
+    a_no_forgets_what_was_unclear,
+    a_second_doubt_takes_no_safer_answer,
+    a_yes_to_a_sign_goes_on,
+    a_strong_pain_under_a_sign_is_forgotten,
+    the_last_answer_of_a_day_ends_it_under_a_sign,
+)
+
+
+@needs_spin
+def test_a_sign_in_doubt_is_asked_alike_on_a_calm_day() -> None:
+    found = beside("tiny", tiny(), spin.CALM_DOUBT)
+    assert found.same, found
+    assert found.situations > 5_000
+
+
+@needs_spin
+@pytest.mark.parametrize("slip", IN_DOUBT, ids=[slip.__name__ for slip in IN_DOUBT])
+def test_a_slip_around_a_sign_in_doubt_is_a_difference(
+    slip: Callable[[pytest.MonkeyPatch], None], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    slip(monkeypatch)
+    assert not beside("a slip", tiny(), spin.CALM_DOUBT).same
 
 
 def test_a_changed_script_and_a_changed_plan_change_the_model() -> None:
@@ -330,6 +397,27 @@ def test_a_slip_in_the_model_is_a_difference(
 
 
 @needs_spin
+@pytest.mark.parametrize(
+    ("written", "slipped"),
+    [
+        ("quoted = 0; unclear = under; under = 0", "quoted = 0; unclear = 0; under = 0"),
+        ("if :: unclear > 1 -> n = 1;", "if :: unclear > 2 -> n = 1;"),
+        ("(was_read_back || aside == READ_BACK) -> reread = 1", "was_read_back -> reread = 1"),
+        ("!stopped && (ended != 0 || (stage", "!stopped && (false || (stage"),
+    ],
+)
+def test_a_slip_in_the_model_of_a_sign_in_doubt_is_a_difference(
+    written: str, slipped: str, tmp_path: Path
+) -> None:
+    brief = tiny()
+    text, codes = model_of(brief, spin.CALM_DOUBT)
+    assert text.count(written) == 1
+    theirs = told_by_spin(text.replace(written, slipped), tmp_path)
+    ours = session_walk(brief, codes, spin.CALM_DOUBT)
+    assert not compared("a slip", ours, theirs, 0.0).same
+
+
+@needs_spin
 def test_a_dead_end_of_the_model_is_trouble(tmp_path: Path) -> None:
     text = model_of(tiny(), SOME)[0]
     blocked = text.replace(":: GO_ASKED -> phase = HOLDS", ":: GO_ASKED -> false")
@@ -357,8 +445,9 @@ def test_what_the_model_has_no_number_for_is_equal_to_nothing() -> None:
     codes = model_of(brief)[1]
     first = start(brief)
     assert NOT_TOLD not in situation(first, codes)
-    assert situation(first._replace(under=1), codes)[0] == NOT_TOLD
+    assert situation(first._replace(foreign=True), codes)[0] == NOT_TOLD
     assert NOT_TOLD in situation(first._replace(aside="fix"), codes)
+    assert NOT_TOLD in situation(first._replace(aside="confirm", sign=("", "U02")), codes)
     assert NOT_TOLD in situation(first._replace(stop=("X99", "same day", "")), codes)
 
 
@@ -463,6 +552,7 @@ def test_the_days_are_whole_plans_when_calm_and_one_exercise_where_all_is_tried(
     assert days[f"an ordinary day, {OUT} alone"].tried == Tried()
     assert "break" in days["an ordinary day, wall hold alone, calm, breaks"].tried.kinds
     assert "gear" in days[f"an ordinary day, {OUT} alone, calm, missing gear"].tried.kinds
+    assert "maybe" in days[f"an ordinary day, {OUT} alone, calm, a sign in doubt"].tried.kinds
     assert not [name for name in days if name.startswith("a stop stands")]
 
 
