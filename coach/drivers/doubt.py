@@ -35,8 +35,8 @@ if TYPE_CHECKING:
 
 
 class Played(NamedTuple):
-    """A scenario that passes unchanged: what it reaches, all that it types and checks, and the
-    functions that ran.
+    """A scenario that passes unchanged: what it reaches, its name with all that it types and
+    checks, and the functions that ran.
     """
 
     file: str
@@ -113,7 +113,8 @@ def _of_rule(change: RuleChange) -> Doubt:
     def matters(one: Played) -> bool:
         return not change.readers.isdisjoint(one.ran)
 
-    return Doubt(change.place, change.what, "", matters, lambda bound: bound, change)
+    about = change.name.strip("_").partition("_")[0].lower()  # `SHORT_NIGHT_H`: short
+    return Doubt(change.place, change.what, about, matters, lambda bound: bound, change)
 
 
 # ---------------------------------------------------------------- asking the scenarios
@@ -141,9 +142,9 @@ def readable(paths: list[Path]) -> list[Played]:
 
 
 def words_of(scenario: Scenario) -> str:
-    """All that a scenario types and checks."""
+    """What a scenario calls itself, and all that it types and checks."""
     entries = [e for day in scenario.days for e in (*day.talk, *day.all_day)]
-    return "\n".join(" ".join(map(str, entry[:-1])) for entry in entries)
+    return "\n".join((scenario.name, *(" ".join(map(str, entry[:-1])) for entry in entries)))
 
 
 def noticed_by(doubt: Doubt, played: list[Played]) -> str:
