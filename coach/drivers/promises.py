@@ -88,6 +88,11 @@ class Oracle:
         self.doses = {p.exercise: p for p in brief.plan.doses}
         self.exercises = {e.name: e for e in brief.program.exercises}
         self.held = brief.history.hold is not None
+        self.opened = {
+            opened.what
+            for opened in brief.plan.opened
+            if opened.who and date.fromisoformat(opened.day) <= brief.today
+        }
         self.due_alone = self._due_alone()
         self.full_week = self._full_week()
         self.reasons_seen: set[object] = set()
@@ -111,7 +116,7 @@ class Oracle:
             if first <= date.fromisoformat(r.day) <= self.brief.today
             and any(d.sets > 0 for d in r.done)
         ]
-        return len(days) >= self.plan.limits.sessions_a_week
+        return 0 < len(days) >= self.plan.limits.sessions_a_week
 
     def at_start(self, state: State) -> Iterator[Broken]:
         """P1 across restarts: with an open stop in the diary a day ends before it begins."""
@@ -130,7 +135,7 @@ class Oracle:
             yield from self._locks(offer)
             if offer.side != self.plan.side:
                 yield Broken("P12", f"{offer.exercise} is offered for the {offer.side} side")
-        yield from self._list_caps(state, shown)
+        yield from self._list_caps(shown)
         yield from self._sides(shown)
 
     def _held(self, state: State, shown: Turn) -> Iterator[Broken]:
@@ -162,20 +167,15 @@ class Oracle:
         made = self.exercises.get(offer.exercise)
         if made is None or offer.exercise in self.plan.not_used:
             yield Broken("P3", f"{offer.exercise} is not in use")
-        elif made.family not in FREE_FAMILIES and not any(
-            opened.what in {made.name, made.family}
-            and opened.who
-            and date.fromisoformat(opened.day) <= self.brief.today
-            for opened in self.plan.opened
-        ):
+        elif made.family not in FREE_FAMILIES and not {made.name, made.family} & self.opened:
             yield Broken("P3", f"{offer.exercise} is locked")
 
-    def _list_caps(self, state: State, shown: Turn) -> Iterator[Broken]:
+    def _list_caps(self, shown: Turn) -> Iterator[Broken]:
         listed = [offer for offer in shown.offers if offer.kind == "list"]
         if len(listed) > self.plan.limits.exercises:
             yield Broken("P2", f"{len(listed)} exercises are listed")
         work = any(offer.kind != "warm-up" for offer in shown.offers)
-        if work and state.brief.history.records and self.full_week:
+        if work and self.full_week:
             yield Broken("P2", "work is shown in a week that is full")
 
     def _sides(self, shown: Turn) -> Iterator[Broken]:

@@ -19,13 +19,12 @@ from coach.drivers.promises import PROMISES
 from coach.drivers.prove_all import Whole
 from coach.drivers.prove_answers import FLAG_AT, Compared
 from coach.drivers.prove_days import openings
-from coach.drivers.prove_facts import Shared
 from coach.drivers.prove_ladders import Climbed, climbed
 from coach.drivers.prove_parts import Part, part_of
 from coach.drivers.prove_search import Break
 from coach.drivers.prove_spin import Look, as_lines, as_value, look_beside
 from coach.drivers.prove_throwing import Thrown, thrown_across_days
-from coach.drivers.workers import TimeIsOver, in_chains
+from coach.drivers.workers import TimeIsOver, cores, done
 from coach.model.program import Bound, Step
 from coach.rules import dapre
 from coach.rules.cut_points import cut_points, pitch_cuts
@@ -41,7 +40,7 @@ GIVEN = (
     "ladders go from day to day each by itself, and so do the throwing steps, a throwing day being "
     "among the last 60 starts"
 )
-CHAINS = 2
+HALVES = 2
 EVERY_S = 5.0  # seconds between two lines of progress
 LAST_WORDS_S = 30.0  # what a search that was cut short may still take to say what it met
 
@@ -145,7 +144,7 @@ def holds(report: Report, promise: str) -> bool:
 
 
 def progress_to(write: Callable[[str], object]) -> Callable[[Whole], None]:
-    """A line now and then on how far the search of one kind of day is."""
+    """A line now and then on how far the search of some kinds of day is."""
     last = [time.monotonic()]
 
     def say(whole: Whole) -> None:
@@ -153,33 +152,35 @@ def progress_to(write: Callable[[str], object]) -> Callable[[Whole], None]:
             return
         last[0] = time.monotonic()
         write(
-            f"{whole.name}: {len(whole.places)} places, {len(whole.days)} days, "
-            f"{whole.calls} answers, {len(whole.todo)} places to go\n"
+            f"{whole.openings.names[0]} and {len(whole.openings.names) - 1} more: "
+            f"{len(whole.places)} places, {whole.calls} answers, {len(whole.todo)} places to go\n"
         )
 
     return say
 
 
 def prove(bound: Bound, options: Options, progress: Callable[[Whole], None]) -> Report:
-    """Search every kind of day in two chains; an interruption gives what is known so far.
+    """Search the kinds of day in two halves; an interruption gives what is known so far.
 
-    Two, whatever the machine, so that the figures are the same on every one: a chain's later days
-    take over what its earlier ones have shown.
+    Two, whatever the machine, so that the figures are the same on every one: the days of a half
+    share the steps that they have in common.
     """
     began = time.monotonic()
     first, every = options.shard
     every_day = openings(bound)
     days = every_day[first - 1 :: every]
     until = began + options.seconds if options.seconds else None
+    middle = -(-len(days) // HALVES)
+    halves = [half for half in (days[:middle], days[middle:]) if half]
     parts: list[tuple[int, Part]] = []
-    shared = [Shared() for _chain in range(CHAINS)]
     first_day, throws = every_day[0][1], Thrown(0, 0, 0, (), whole=False)
     with contextlib.suppress(KeyboardInterrupt, TimeIsOver):
         throws = thrown_across_days(bound, first_day.opened_at, until)
         late = until + LAST_WORDS_S if until is not None else None
-        for one in in_chains(
-            lambda number: part_of(days[number], shared[number % CHAINS], until, progress),
-            [range(start, len(days), CHAINS) for start in range(CHAINS)],
+        for one in done(
+            lambda number: part_of(halves[number], until, progress),
+            len(halves),
+            min(len(halves), cores()),
             late,
         ):
             parts.append(one)  # noqa: PERF402  what is there stays when a look is cut short
@@ -202,7 +203,8 @@ def report_of(
     P9 is read off the whole search only: what one shard does not reach another one may.
     """
     climb, throws = across
-    finished = len(parts) == len(days) and all(one.finished for one in parts) and throws.whole
+    searched = {name for part in parts if part.finished for name in part.names}
+    finished = all(name in searched for name, _brief in days) and throws.whole
     compared = {one for part in parts for one in part.compared}
     undeclared, unread = numbers_seen(bound, [brief for _name, brief in days], compared)
     asked = {fact for part in parts for fact in part.asked}
@@ -212,11 +214,6 @@ def report_of(
     broken = list({(one.promise, one.words): one for one in reversed(broken)}.values())
     broken += [*climb.broken, *throws.broken]
     broken += [Break("P15", words, ()) for words in undeclared]
-    broken += [
-        Break("P7", f"a session can go round at {part.circle}", (), part.name)
-        for part in parts
-        if part.circle
-    ]
     if finished and whole:
         broken += [Break("P9", f"{u.what} (line {u.line}) is never reached", ()) for u in unreached]
     bad = {one.promise for one in broken}
@@ -235,12 +232,10 @@ def report_of(
         unread=unread,
         most_questions=max((part.most_questions for part in parts), default=0),
         longest=max((part.longest for part in parts), default=0),
-        openings=tuple(part.name for part in parts),
-        not_finished=tuple(
-            name for name, _brief in days if name not in {p.name for p in parts if p.finished}
-        ),
+        openings=tuple(name for part in parts for name in part.names),
+        not_finished=tuple(name for name, _brief in days if name not in searched),
         seconds=round(seconds, 1),
-        mb=max((part.mb for part in parts), default=0.0),
+        mb=round(sum(part.mb for part in parts), 1),
         program=bound.digest,
         finished=finished,
         ladders={"ladders": climb.ladders, "memories": climb.memories, "days": climb.steps},

@@ -7,15 +7,13 @@ while it runs, never assumed. Facts are joined per place, so that too much is se
 from __future__ import annotations
 
 import heapq
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from typing import Any
 
 from coach.drivers.promises import Broken, Path
-from coach.drivers.prove_answers import ONWARD, Compared, Number, Try
+from coach.drivers.prove_answers import ONWARD, Answers, Compared, Try
 from coach.drivers.prove_boxes import (
-    ALLOWS,
     ASIDE_AT,
-    DAY_AT,
     DEEPEST,
     FIRST_TALK,
     FORWARD,
@@ -28,21 +26,22 @@ from coach.drivers.prove_boxes import (
     Place,
     Prompt,
     Seen,
+    Typed,
     above,
     asked_once_more,
     goes_on_at,
     grown,
     inside,
     joined,
-    kind_of_place,
     live_bits,
     rank,
     same_sides,
     set_further_on,
     side_talk,
+    typed,
     used_up,
 )
-from coach.drivers.prove_facts import ROW_AT, Days, Row, Shared, led_to
+from coach.drivers.prove_facts import OPENING_AT, Days, Openings, Row, led_to, numbers_in
 from coach.drivers.prove_search import tries_at
 from coach.drivers.prove_watch import (
     DAY,
@@ -62,34 +61,32 @@ from coach.session.table import Stage
 
 
 class Whole(Days):
-    """The search over one opening: all its days at once."""
+    """The search over all openings of a plan, and over all their days, at once."""
 
-    def __init__(
-        self, opening: tuple[str, Brief], shared: Shared | None = None, *, most: int = 250_000
-    ) -> None:
-        """`opening` is a name and the brief of a day.
-
-        `shared` holds the steps of earlier openings of the same program and plan.
-        """
-        self.shared = shared or Shared()
-        super().__init__(opening, self.shared.brief_values)
-        self.oracle = WatchedOracle(self.brief)
-        self.oracle.reasons_seen = self.shared.reasons_seen
-        self.answers = self.shared.answers
+    def __init__(self, openings: Sequence[tuple[str, Brief]], *, most: int = 250_000) -> None:
+        """`openings` are the kinds of day, each a name and the brief of a day."""
+        super().__init__(Openings(openings))
+        self.oracles = [WatchedOracle(brief) for brief in self.openings.briefs]
+        for oracle in self.oracles:
+            oracle.reasons_seen = self.oracles[0].reasons_seen
+        self.oracle, self.opening = self.oracles[0], 0
+        self.answers = Answers()
         self.most = most
         self.places: list[Place] = []
         self.number: dict[tuple[Any, ...], int] = {}
         self.todo: list[tuple[tuple[int, ...], int]] = []
-        self.broken: dict[tuple[str, str], tuple[int, Try | None]] = {}
-        self.said = self.shared.said
+        self.broken: dict[tuple[str, str], tuple[int, Try | None, int]] = {}
+        self.said: set[Any] = set()
+        self.leds: dict[Led, Led] = {}
         self.calls = self.turns = 0
         self.on_progress: Callable[[Whole], None] = lambda _: None
         self.events: set[Any] = set()
         self.side_talks: dict[Any, int] = {}
+        self.allowed: dict[Any, set[int]] = {}
         self.opened: dict[Any, tuple[State, Path, frozenset[str]]] = {}
         self.side_talks_seen: dict[Any, Any] = {}
         self.compared: set[Compared] = set()
-        self.live = live_bits(opening[1])
+        self.live = live_bits(openings[0][1])
 
     # ------------------------------------------------------------ one step, for many days
 
@@ -112,11 +109,7 @@ class Whole(Days):
             seen = self.match(known, numbers, row)
             if seen is None:
                 seen = self.ran(place, known, numbers, box, row, run)
-            for fact, value in seen.facts:
-                box, rest = self.part(box, fact, value)
-                if not rest.empty():
-                    boxes.append(rest)
-            yield box, seen
+            yield self.cut(box, seen, boxes), seen
 
     def ran(
         self,
@@ -128,30 +121,36 @@ class Whole(Days):
         run: Callable[[WatchedState, Box], Any],
     ) -> Seen:
         """Run a step for the box's representative and keep what it read and compared."""
+        self.opening = row[OPENING_AT]
+        self.oracle = self.oracles[self.opening]
         state = self.representative(place, row)
         log = self.answers.log
         log.clear()
         read.clear()
         result = run(state, box)
         if isinstance(result, tuple) and not isinstance(result, Prompt):
-            result = tuple([self.shared.leds.setdefault(led, led) for led in result])
-        facts, of_brief = self.facts_read(state, place.key[0], row)
+            result = tuple([self.leds.setdefault(led, led) for led in result])
+        reading = self.reading(place.key[0])
         self.compared |= log
         if "pain in set" in numbers:
-            log.add(Compared("pain in set", "over", self.brief.plain.plan.pain.in_exercise))
+            log.add(self.ceiling())
         cuts = tuple(
             (c.fact, c.side, c.number, above(numbers[c.fact], c)) for c in log if c.fact in numbers
         )
-        seen = Seen(facts, cuts, result)
-        names = (tuple([name for name, _value in facts]), of_brief)
-        values = (*[value for _name, value in facts], *map(self.brief_part, of_brief))
-        known.setdefault(names, {}).setdefault(values, []).append(seen)
+        values = (*reading.of_row(row), *reading.of_brief[self.opening])
+        seen = Seen(reading, values, cuts, result)
+        known.setdefault(reading, {}).setdefault(values, []).append(seen)
         return seen
+
+    def ceiling(self) -> Compared:
+        """The cut that P4 makes itself."""
+        return Compared("pain in set", "over", self.oracle.plan.pain.in_exercise)
 
     def match(self, known: Known, numbers: dict[str, float], row: Row) -> Seen | None:
         """A step that already ran for such a day and for numbers on the same sides of every cut."""
-        for (facts, of_brief), by_values in known.items():
-            values = (*[row[ROW_AT[fact]] for fact in facts], *map(self.brief_part, of_brief))
+        opening = row[OPENING_AT]
+        for reading, by_values in known.items():
+            values = (*reading.of_row(row), *reading.of_brief[opening])
             for seen in by_values.get(values, ()):
                 if same_sides(seen, numbers):
                     return seen
@@ -161,11 +160,12 @@ class Whole(Days):
 
     def run(self) -> None:
         """Visit everything."""
-        state = start(self.brief)
-        self.keep_broken(self.oracle.at_start(state), -1, None)
-        day = self.day(raw_facts(state, DAY))
-        box = Box(1 << day, FIRST_TALK, frozenset((NOTHING_KEPT,)))
-        self.arrive(place_of(state), Path(), box)
+        for opening, brief in enumerate(self.openings.briefs):
+            state, self.opening = start(brief), opening
+            self.keep_broken(self.oracles[opening].at_start(state), -1, None)
+            day = self.rooms[state.stage].day((*raw_facts(state, DAY), opening))
+            box = Box(1 << day, FIRST_TALK, frozenset((NOTHING_KEPT,)))
+            self.arrive(place_of(state), Path(), box)
         while self.todo:
             _rank, number = heapq.heappop(self.todo)
             place = self.places[number]
@@ -184,7 +184,7 @@ class Whole(Days):
         number = self.number.get((key, path))
         if number is None:
             number = self.number[key, path] = len(self.places)
-            place = Place(number, key, path, self.shared.steps.setdefault((key, path), {}))
+            place = Place(number, key, path)
             self.places.append(place)
             if came is not None:
                 place.parent, place.prompt, place.tried = came
@@ -200,19 +200,20 @@ class Whole(Days):
     def visit(self, place: Place, box: Box) -> None:
         """Show a place to new days, check it, and take every answer."""
         self.opened.clear()
+        self.room = self.rooms[place.key[0]]
         if goes_on_at(place.key):
             self.go_on(place, box)
             return
         alike: dict[Any, tuple[Prompt, list[Box]]] = {}
         for part, seen in self.cases(place, "prompt", {}, box, lambda s, _b: self.prompt(place, s)):
             prompt: Prompt = seen.result
-            mark = (prompt.asked, tuple(tried.words for tried in prompt.tries))
+            mark = (prompt.asked, tuple([one.tried.words for one in prompt.tries]))
             alike.setdefault(mark, (prompt, []))[1].append(part)
         for prompt, boxes in alike.values():
             whole = joined(boxes)
             ran: dict[Any, list[list[Seen]]] = {}
-            for tried in prompt.tries:
-                self.answer(place, whole, prompt, tried, ran)
+            for one in prompt.tries:
+                self.answer(place, whole, prompt, one, ran)
 
     def go_on(self, place: Place, box: Box) -> None:
         """The one step that follows without an answer."""
@@ -236,7 +237,7 @@ class Whole(Days):
         place: Place,
         box: Box,
         prompt: Prompt,
-        tried: Try,
+        one: Typed,
         ran: dict[Any, list[list[Seen]]],
     ) -> None:
         """One answer on all days of a box.
@@ -244,17 +245,11 @@ class Whole(Days):
         `ran` holds the steps of the answers before it: numbers that lie on the same sides of all
         that those compared lead where they led.
         """
+        tried, numbers, mark = one
         if tried.kind in SIDE_TALKS:
             box = self.days_for_side_talk(place, tried, box)
             if not box.days:
                 return
-        values: tuple[tuple[str, Any], ...] = tried.heard.values
-        for one in tried.then:
-            values = (*values, *one.heard.values)
-        numbers = {v.fact: v.x for _, v in values if isinstance(v, Number)}
-        names = tuple((f, None if isinstance(v, Number) else v) for f, v in values)
-        event = "" if values else tried.words
-        mark = (prompt.asked, tried.kind, event, names)
         before = ran.setdefault(mark, [])
         if any(all(same_sides(seen, numbers) for seen in steps) for steps in before):
             return
@@ -281,7 +276,7 @@ class Whole(Days):
         """A correction, gear or a break is tried on every day at one prompt of each kind, and in
         every state of an exercise on one day: what it changes in the day is the same at each.
         """
-        kind = (tried.words, *kind_of_place(place.key))
+        kind = (tried.words, *place.kind)
         done = self.side_talks.get(kind, 0)
         self.side_talks[kind] = done | box.days
         fresh = box.days & ~done
@@ -295,15 +290,12 @@ class Whole(Days):
 
     def one_of_a_kind(self, kind: object, days: int) -> int:
         """Of days that allow the same work only the first: inside an exercise nothing else acts."""
-        kept = 0
-        while days:
-            low = days & -days
-            days ^= low
-            facts = self.days[low.bit_length() - 1]
-            mark = (kind, *(facts[DAY_AT[name]] for name in ALLOWS))
-            if mark not in self.side_talks:
-                self.side_talks[mark] = kept
-                kept |= low
+        allowed, kept = self.allowed.setdefault(kind, set()), 0
+        for number in numbers_in(days):
+            alike = self.room.alike[number]
+            if alike not in allowed:
+                allowed.add(alike)
+                kept |= 1 << number
         return kept
 
     def prompt(self, place: Place, state: WatchedState) -> Prompt:
@@ -321,7 +313,7 @@ class Whole(Days):
         plain = tries_at(state, asked, shown, self.answers)
         tries = tuple(one for tried in plain for one in self.by_fact(state, tried))
         self.at_prompt(place, state, asked, tries)
-        return Prompt(shown, asked, tries)
+        return Prompt(shown, asked, tuple([typed(asked, tried) for tried in tries]))
 
     def at_prompt(
         self,
@@ -487,7 +479,7 @@ class Whole(Days):
                 log.clear()
                 yield tried
                 if tried.values[0][0] == "pain in set":  # the promise's own cut joins the rules'
-                    log.add(Compared("pain in set", "over", self.brief.plain.plan.pain.in_exercise))
+                    log.add(self.ceiling())
                 known = [(cut, above(value, cut)) for cut in log]
                 before |= log
                 continue
@@ -514,29 +506,26 @@ class Whole(Days):
 
     def lead(self, place: Place, box: Box, prompt: Prompt, tried: Try, led: Led) -> None:
         """Carry the days of a box along a step; what was carried along it before is no news."""
-        known = place.led.get(id(led))
-        if known is None:
-            if led.kept is not None:
-                self.kept_at.setdefault(led.kept, len(self.kept_at))
-            to = self.carry(place, box, prompt, tried, led)
-            place.led[id(led)] = (to, box)
-        elif inside(box, known[1]):
-            to = known[0]
-        else:
-            to = self.carry(place, box, prompt, tried, led)
-            place.led[id(led)] = (to, joined([known[1], box]))
         typed_over_a_timer = prompt.asked is None and tried.kind in {"unclear", "maybe"}
         kind = "over a timer" if typed_over_a_timer else tried.kind
         kind = "once more" if led.once_more and kind in FORWARD else kind
-        place.after.add((to, kind, led.answers))
+        known = place.led.get((id(led), kind))
+        if known is not None and inside(box, known):
+            return
+        if known is None and led.kept is not None:
+            self.kept_at.setdefault(led.kept, len(self.kept_at))
+        to = self.carry(place, box, prompt, tried, led)
+        place.led[id(led), kind] = box if known is None else joined([known, box])
+        edge = (to, kind, led.answers)
+        place.after[edge] = place.after.get(edge, 0) | self.room.openings_of(box.days)
 
     def carry(self, place: Place, box: Box, prompt: Prompt, tried: Try, led: Led) -> int:
         """The place where a step leads, with the days of a box as they are after it."""
         days = box.days
         if led.key[ASIDE_AT]:  # the first of its kind, kept for its own prompts: one day is enough
-            days &= -days
+            days = self.room.one_each(days, self.room.openings_of(days))
         if led.day or led.key[0] is not place.key[0]:
-            days = self.moved_days(days, led.day, self.live.get(led.key[0], 0))
+            days = self.moved_days(days, led.day, led.key[0], self.live.get(led.key[0], 0))
         talk = box.talk
         for name, value in led.talk:
             at = TALK.index(name)
@@ -560,4 +549,4 @@ class Whole(Days):
     def keep_broken(self, broken: Iterable[Broken], place: int, tried: Try | None) -> None:
         """Keep the first place of each break."""
         for one in broken:
-            self.broken.setdefault((one.promise, one.words), (place, tried))
+            self.broken.setdefault((one.promise, one.words), (place, tried, self.opening))

@@ -5,10 +5,11 @@ Law: values only; what may be joined or cut is said here, what is searched is no
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Any, NamedTuple
 
 from coach.drivers.promises import Path
-from coach.drivers.prove_answers import Compared, Try
+from coach.drivers.prove_answers import Compared, Number, Try
 from coach.drivers.prove_watch import DAY, NO_WORK_FACTS, PLACE, TALK, raw_facts
 from coach.model.turns import Ask, Turn
 from coach.session.brief import Brief
@@ -16,7 +17,8 @@ from coach.session.state import State
 from coach.session.table import Stage
 
 _ORDER = {stage: number for number, stage in enumerate(Stage)}
-DAY_AT = {name: number for number, name in enumerate(DAY)}
+# Of a day its facts, and last the opening it belongs to.
+DAY_AT = {name: number for number, name in enumerate((*DAY, "opening"))}
 # Unclear safety answers so far: taken as any number from the start on, so that none is left out.
 ANY_DOUBTS = frozenset((0, 1, 2))
 FIRST_TALK = tuple(
@@ -26,7 +28,7 @@ FIRST_TALK = tuple(
     for name in TALK
 )
 # What a day allows, as far as its list and doses go.
-ALLOWS = ("level", "short", "order", "recovery", "lowered", "todo")
+ALLOWS = ("level", "short", "order", "recovery", "lowered", "todo", "opening")
 SIDE_TALKS = frozenset({"fix", "gear", "break"})
 # After the work a worse morning feeds nothing but the diary.
 AFTER_THE_WORK = {"morning_up": False}
@@ -77,16 +79,42 @@ class Box(NamedTuple):
         return not self.days or not self.kept or not all(self.talk)
 
 
+class Reading:
+    """Which facts a step read, and how their values are taken from a row and an opening.
+
+    `of_row` reads those of a row, `of_brief` holds the parts of the brief on each opening; of both
+    together `days` and `talks` say where the facts of the day and of the talk stand (those of the
+    talk with their place in a box), `work` where the work that waits does (-1: it was not read).
+    """
+
+    __slots__ = ("days", "of_brief", "of_row", "talks", "work")
+
+    def __init__(
+        self,
+        facts: tuple[str, ...],
+        parts: tuple[str, ...],
+        of_row: Callable[[Any], tuple[Any, ...]],
+        of_brief: list[tuple[int, ...]],
+    ) -> None:
+        """`facts` are those of a row, `parts` those of the brief."""
+        self.of_row, self.of_brief = of_row, of_brief
+        named = tuple(enumerate((*facts, *parts)))
+        self.days = tuple((at, fact) for at, fact in named if fact not in {"work", *TALK})
+        self.talks = tuple((at, TALK.index(fact)) for at, fact in named if fact in TALK)
+        self.work = facts.index("work") if "work" in facts else -1
+
+
 class Seen(NamedTuple):
     """One step as it ran: what it read, how it compared what was typed, and where it led."""
 
-    facts: tuple[tuple[str, Any], ...]
+    reading: Reading
+    values: tuple[Any, ...]
     cuts: tuple[tuple[str, str, float, bool], ...]
     result: Any
 
 
-# Steps as they ran: by the names of the facts they read and of parts of the brief, then by values.
-Known = dict[tuple[tuple[str, ...], tuple[str, ...]], dict[tuple[Any, ...], list[Seen]]]
+# Steps as they ran, by what they read and the values they found.
+Known = dict[Reading, dict[tuple[Any, ...], list[Seen]]]
 
 
 class Place:
@@ -97,6 +125,7 @@ class Place:
         "asked",
         "box",
         "key",
+        "kind",
         "led",
         "new",
         "number",
@@ -114,20 +143,28 @@ class Place:
         names = tuple(at["missing"])
         return (*names, f"screen {at['section'].split(' ')[-1]}", *at["since"])
 
-    def __init__(
-        self, number: int, key: tuple[Any, ...], path: Path, seen: dict[Any, Known]
-    ) -> None:
-        """`key` is the place; `path` what promises remember of the way; `seen` its known steps."""
+    def __init__(self, number: int, key: tuple[Any, ...], path: Path) -> None:
+        """`key` is the place; `path` what promises remember of the way."""
         self.number, self.key, self.path = number, key, path
+        self.kind = kind_of_place(key)
         self.box = Box(0, tuple(frozenset() for _ in TALK), frozenset())
         self.new: list[Box] = []
-        self.seen = seen
+        self.seen: dict[Any, Known] = {}  # its steps as they ran, by what was typed
         self.parent = -1
         self.prompt = ""
         self.tried: Try | None = None
-        self.led: dict[int, tuple[int, Box]] = {}  # what each step carried, and where to
-        self.after: set[tuple[int, str, int]] = set()  # where to, by what, in how many answers
+        self.led: dict[tuple[int, str], Box] = {}  # what each step carried, by what was done
+        # Where to, by what, in how many answers, and on which openings.
+        self.after: dict[tuple[int, str, int], int] = {}
         self.asked: list[Ask | None] = []
+
+
+class Typed(NamedTuple):
+    """What is tried at a prompt, its numbers by fact, and a mark without them."""
+
+    tried: Try
+    numbers: dict[str, float]
+    mark: Any
 
 
 class Prompt(NamedTuple):
@@ -135,10 +172,21 @@ class Prompt(NamedTuple):
 
     shown: Turn
     asked: Ask | None
-    tries: tuple[Try, ...]
+    tries: tuple[Typed, ...]
 
 
 NO_PROMPT = Prompt(Turn(()), None, ())
+
+
+def typed(asked: Ask | None, tried: Try) -> Typed:
+    """A try at a prompt with what tells it from others."""
+    values: tuple[tuple[str, Any], ...] = tried.heard.values
+    for one in tried.then:
+        values = (*values, *one.heard.values)
+    numbers = {v.fact: v.x for _, v in values if isinstance(v, Number)}
+    names = tuple((f, None if isinstance(v, Number) else v) for f, v in values)
+    event = "" if values else tried.words
+    return Typed(tried, numbers, (asked, tried.kind, event, names))
 
 
 class Led(NamedTuple):
@@ -216,9 +264,9 @@ def same_sides(seen: Seen, numbers: dict[str, float]) -> bool:
 
 def inside(box: Box, other: Box) -> bool:
     """Whether a box holds nothing that the other does not."""
-    if box.days & ~other.days or not box.kept <= other.kept:
+    if box.days | other.days != other.days or not box.kept <= other.kept:
         return False
-    return all(map(frozenset.issubset, box.talk, other.talk))
+    return box.talk is other.talk or all(map(frozenset.issubset, box.talk, other.talk))
 
 
 def joined(boxes: list[Box]) -> Box:
@@ -226,10 +274,12 @@ def joined(boxes: list[Box]) -> Box:
     if len(boxes) == 1:
         return boxes[0]
     days, talk, kept = boxes[0]
-    for box in boxes[1:]:
-        days |= box.days
-        talk = tuple(a | b for a, b in zip(talk, box.talk, strict=True))
-        kept |= box.kept
+    for more, said, works in boxes[1:]:
+        days |= more
+        if said is not talk and said != talk:
+            talk = tuple([a | b for a, b in zip(talk, said, strict=True)])
+        if works is not kept and works != kept:
+            kept |= works
     return Box(days, talk, kept)
 
 

@@ -19,24 +19,29 @@ USUAL_GAP_DAYS: Final = 2
 
 
 def openings(bound: Bound) -> list[tuple[str, Brief]]:
-    """Every kind of opening of the plan's days, with its name."""
+    """Every kind of opening of the plan's days, with its name.
+
+    Those that work alike stand together: what is searched together shares its steps.
+    """
     starts, review = (date.fromisoformat(d) for d in (bound.plan.starts, bound.plan.review_by))
     phase = date.fromisoformat(bound.plan.phase_opened.day)
     today = min(max(starts, phase) + timedelta(days=14), review)
-    days = [(name, history, today) for name, history in histories(bound, today)]
+    new, used = histories(bound, today)
+    days = [(name, history, today) for name, history in new]
     days += [
         ("the last day of the plan", History(), review),
         ("the day after the plan", History(), review + timedelta(days=1)),
         ("the day before the plan", History(), starts - timedelta(days=1)),
     ]
+    days += [(name, history, today) for name, history in used]
     return [
         (name, brief_for(bound, history, datetime.combine(day, OPENS_AT)))
         for name, history, day in days
     ]
 
 
-def histories(bound: Bound, today: date) -> list[tuple[str, History]]:
-    """What a diary may hand over on one day."""
+def histories(bound: Bound, today: date) -> tuple[list[tuple[str, History]], ...]:
+    """What a diary may hand over on one day: where doses begin or are lowered, and where not."""
     usual = earlier(bound, today, USUAL_GAP_DAYS)
     past = History((usual,), asked_alone=asked_lately(today))
     plan = bound.plan
@@ -48,28 +53,30 @@ def histories(bound: Bound, today: date) -> list[tuple[str, History]]:
     )
     week = tuple(earlier(bound, today, n) for n in range(1, plan.limits.sessions_a_week + 1))
     hold = Hold(1, "S08", "same day", "numb_tingle", "numb", usual.day, "", plan.version)
-    # Two chains take every other one: what is dear and alike stands in the same, both take as long.
-    return [
+    begun = [
         ("the first day", History()),
-        ("an ordinary day", past),
-        ("after a game", with_last(past, throwing_today="game", threw_yesterday="game")),
-        ("after a stop was lifted", past._replace(lifted=True)),
-        away(bound, today, 40),
-        ("a new plan", with_last(past, plan_version=plan.version - 1)),
-        away(bound, today, 20),
         away(bound, today, 9),
+        away(bound, today, 20),
+        away(bound, today, 40),
         (
             "a second session today",
             History((earlier(bound, today, 0),), asked_alone=past.asked_alone),
         ),
-        ("a worse morning last time", with_last(past, morning_up=True)),
-        ("a stop stands", past._replace(hold=hold)),
-        ("a fall last time", with_last(past, fell=True)),
         ("a full week", History(week, asked_alone=past.asked_alone)),
+        ("a stop stands", past._replace(hold=hold)),
+    ]
+    going_on = [
+        ("an ordinary day", past),
+        ("after a game", with_last(past, throwing_today="game", threw_yesterday="game")),
+        ("after a stop was lifted", past._replace(lifted=True)),
+        ("a new plan", with_last(past, plan_version=plan.version - 1)),
+        ("a worse morning last time", with_last(past, morning_up=True)),
+        ("a fall last time", with_last(past, fell=True)),
         ("something was not here last time", past._replace(at_hand=plan.at_home[1:])),
         ("no section asked for a week", past._replace(asked_alone=asked_lately(today, 7))),
         ("own questions asked yesterday", past._replace(own_asked=own)),
     ]
+    return begun, going_on
 
 
 def away(bound: Bound, today: date, gap: int) -> tuple[str, History]:

@@ -1,12 +1,11 @@
 """That every session ends, and how long one can be, read off the places of a finished search.
 
 Law: corrections, gear and breaks lead back to where they were begun and may be said as often as
-one likes; they are not counted. Everything else must go forward.
+one likes; they are not counted. Everything else must go forward. Each opening is followed by itself.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from typing import NamedTuple
 
 from coach.drivers.prove_all import Whole
@@ -16,6 +15,17 @@ from coach.session.table import Stage
 TALKS_OVER_TALKS = frozenset({"confirm", "read back"})
 
 
+class Ends(NamedTuple):
+    """Where a session can go round without end ('' where none can), and upper bounds of its length.
+
+    `before_first_set` counts answers that are understood, `longest` those that are not as well.
+    """
+
+    circle: str
+    before_first_set: int
+    longest: int
+
+
 class Onward(NamedTuple):
     """Where places lead, and what can be said at each once more: (to, answers understood, all)."""
 
@@ -23,8 +33,22 @@ class Onward(NamedTuple):
     again: list[tuple[int, int]]
 
 
-def forward(whole: Whole) -> Onward:
-    """Where each place leads on.
+def ends_of(whole: Whole, opening: int) -> Ends:
+    """How sessions of one opening end."""
+    onward = forward(whole, opening)
+    order = in_order(onward.leads)
+    if len(order) < len(whole.places):
+        left = set(range(len(whole.places))).difference(order)
+        return Ends(whole.places[min(left)].key[0].value, 0, 0)
+    return Ends(
+        "",
+        _before_first_set(whole, onward, order),
+        _longest(onward, order),
+    )
+
+
+def forward(whole: Whole, opening: int) -> Onward:
+    """Where each place leads on, on one opening.
 
     A short talk over a place is part of the step that it ends (its own prompts are left out). What
     leads back to the place itself uses up a doubt or a read-back, each of which is there once.
@@ -34,12 +58,15 @@ def forward(whole: Whole) -> Onward:
     for place in whole.places:
         on: set[tuple[int, int, int]] = set()
         understood = every = 0
-        for to, kind, answers in place.after:
-            into_a_talk = opens_a_talk(place.key[ASIDE_AT], whole.places[to].key[ASIDE_AT])
+        for (to, kind, answers), openings in place.after.items():
+            if not openings >> opening & 1:
+                continue
             if kind == "once more":
                 understood, every = max(understood, answers), every + answers
                 continue
-            if kind not in FORWARD or into_a_talk:
+            if kind not in FORWARD:
+                continue
+            if opens_a_talk(place.key[ASIDE_AT], whole.places[to].key[ASIDE_AT]):
                 continue
             counted = answers if kind == "value" else 0
             total = 0 if kind == "onward" else answers
@@ -76,33 +103,27 @@ def in_order(steps: list[set[tuple[int, int, int]]]) -> list[int]:
     return order
 
 
-def rounds(whole: Whole) -> str:
-    """The stage at which a session can go round without end, or ''."""
-    order = set(in_order(forward(whole).leads))
-    left = [place for place in whole.places if place.number not in order]
-    return f"{left[0].key[0].value}" if left else ""
-
-
-def longest(whole: Whole) -> int:
-    """The most answers of one session, those not understood included (an upper bound)."""
-    return _most(whole, lambda _stage: False, count_all=True)
-
-
-def most_before_first_set(whole: Whole) -> int:
-    """The most understood answers before the first exercise (an upper bound)."""
-    return _most(whole, lambda stage: stage is Stage.EXERCISE, count_all=False)
-
-
-def _most(whole: Whole, over: Callable[[Stage], bool], *, count_all: bool) -> int:
-    onward, most = forward(whole), [0] * len(whole.places)
+def _longest(onward: Onward, order: list[int]) -> int:
+    """The most answers of one session, those not understood included."""
+    most = [0] * len(order)
     best = 0
-    for number in in_order(onward.leads):
-        if over(whole.places[number].key[0]):
+    for number in order:
+        here = most[number] + onward.again[number][1]
+        best = max(best, here)
+        for to, _understood, every in onward.leads[number]:
+            most[to] = max(most[to], here + every)
+    return best
+
+
+def _before_first_set(whole: Whole, onward: Onward, order: list[int]) -> int:
+    """The most understood answers before the first exercise."""
+    most = [0] * len(order)
+    best = 0
+    for number in order:
+        if whole.places[number].key[0] is Stage.EXERCISE:
             best = max(best, most[number])
             continue
-        here = most[number] + onward.again[number][1 if count_all else 0]
-        if count_all:
-            best = max(best, here)
-        for to, understood, every in onward.leads[number]:
-            most[to] = max(most[to], here + (every if count_all else understood))
+        here = most[number] + onward.again[number][0]
+        for to, understood, _every in onward.leads[number]:
+            most[to] = max(most[to], here + understood)
     return best

@@ -1,4 +1,4 @@
-"""One kind of day searched by itself, and what is left of it: figures, breaks, what was met.
+"""Some kinds of day searched together, and what is left of it: figures, breaks, what was met.
 
 Law: a part is small and made of plain values, so that it can come from another process. A part that
 was cut short says so and shows nothing but the breaks it met.
@@ -10,13 +10,12 @@ import contextlib
 import gc
 import resource
 import time
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from typing import Any, NamedTuple
 
 from coach.drivers.prove_all import Whole
 from coach.drivers.prove_answers import Compared
-from coach.drivers.prove_ends import longest, most_before_first_set, rounds
-from coach.drivers.prove_facts import Shared
+from coach.drivers.prove_ends import ends_of
 from coach.drivers.prove_search import Break, Search
 from coach.session.brief import Brief
 
@@ -24,12 +23,11 @@ FLAT_AT_MOST = 60_000  # situations looked through for the shortest conversation
 
 
 class Part(NamedTuple):
-    """What the search of one kind of day showed; `circle` is where it goes round, or ''."""
+    """What the search of some kinds of day showed; `mb` of the process that searched them."""
 
-    name: str
+    names: tuple[str, ...]
     finished: bool
     broken: tuple[Break, ...]
-    circle: str
     situations: int
     places: int
     turns: int
@@ -43,16 +41,12 @@ class Part(NamedTuple):
 
 
 def part_of(
-    opening: tuple[str, Brief],
-    shared: Shared,
+    openings: Sequence[tuple[str, Brief]],
     until: float | None,
     progress: Callable[[Whole], None],
 ) -> Part:
-    """Search one kind of day; `until` is an instant of `time.monotonic` (None: no end).
-
-    `shared` holds the steps of the kinds of day that were searched before it.
-    """
-    whole = Whole(opening, shared)
+    """Search some kinds of day; `until` is an instant of `time.monotonic` (None: no end)."""
+    whole = Whole(openings)
 
     def watch(at: Whole) -> None:
         progress(at)
@@ -66,13 +60,17 @@ def part_of(
         whole.run()
         finished = True
     gc.enable()
-    circle = rounds(whole) if finished else ""
-    counted = finished and not circle
+    names = tuple(whole.openings.names)
+    ends = [ends_of(whole, number) for number in range(len(names))] if finished else []
+    circles = [
+        Break("P7", f"a session can go round at {end.circle}", (), name)
+        for name, end in zip(names, ends, strict=False)
+        if end.circle
+    ]
     return Part(
-        name=opening[0],
+        names=names,
         finished=finished,
-        broken=tuple(shortest_breaks(whole)),
-        circle=circle,
+        broken=(*shortest_breaks(whole), *circles),
         situations=whole.situations(),
         places=len(whole.places),
         turns=whole.turns,
@@ -80,21 +78,22 @@ def part_of(
         asked=frozenset(fact for place in whole.places for fact in place.asks),
         events=frozenset(whole.events),
         compared=frozenset(whole.compared),
-        most_questions=most_before_first_set(whole) if counted else 0,
-        longest=longest(whole) if counted else 0,
+        most_questions=max((end.before_first_set for end in ends), default=0),
+        longest=max((end.longest for end in ends), default=0),
         mb=round(resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024, 1),
     )
 
 
 def shortest_breaks(whole: Whole) -> Iterable[Break]:
     """For each break the shortest conversation of one day that shows it."""
-    for (promise, words), (place, tried) in whole.broken.items():
-        flat = Search(whole.brief.plain, most=FLAT_AT_MOST)
+    for (promise, words), (place, tried, opening) in whole.broken.items():
+        flat = Search(whole.openings.briefs[opening].plain, most=FLAT_AT_MOST)
         flat.until = (promise, words)
         with contextlib.suppress(OverflowError):
             flat.run()
         found = flat.broken.get((promise, words))
-        yield (found or Break(promise, words, way_to(whole, place, tried)))._replace(day=whole.name)
+        shown = found or Break(promise, words, way_to(whole, place, tried))
+        yield shown._replace(day=whole.openings.names[opening])
 
 
 def way_to(whole: Whole, place: int, tried: Any) -> tuple[tuple[str, str], ...]:  # noqa: ANN401

@@ -183,7 +183,7 @@ def _noted_check(name: str) -> property:
     return property(check, put)
 
 
-for _name in ("due_alone", "full_week"):
+for _name in ("due_alone", "full_week", "opened"):
     setattr(WatchedOracle, _name, _noted_check(_name))
 
 

@@ -6,17 +6,15 @@ a system forks well are there several workers; elsewhere the pieces are done one
 
 from __future__ import annotations
 
-import contextlib
 import multiprocessing
 import os
 import signal
 import sys
 import time
-from itertools import chain
 from typing import TYPE_CHECKING, Any, Final, TypeVar
 
 if TYPE_CHECKING:
-    from collections.abc import Callable, Iterator, Sequence
+    from collections.abc import Callable, Iterator
 
 T = TypeVar("T")
 WAIT_S: Final = 0.5  # how often a long look sees whether its time is over
@@ -52,43 +50,6 @@ def done(
                 yield _next(coming, until)
     finally:
         _WORK.pop()
-
-
-def in_chains(
-    work: Callable[[int], T], chains: Sequence[Sequence[int]], until: float | None
-) -> Iterator[tuple[int, T]]:
-    """As `done`; the pieces of a chain one after the other by one worker, which may keep what it
-    learnt from those before.
-    """
-    if not sys.platform.startswith("linux"):
-        for number in chain.from_iterable(chains):
-            yield number, work(number)
-            _in_time(until)
-        return
-    _WORK.append(work)
-    forks = multiprocessing.get_context("fork")
-    with contextlib.ExitStack() as open_pools:
-        open_pools.callback(_WORK.pop)
-        coming: list[Any] = []
-        for pieces in chains:
-            pool = forks.Pool(1, signal.signal, (signal.SIGINT, signal.SIG_IGN))
-            coming.append(open_pools.enter_context(pool).imap(_one, pieces))
-        for _piece in chain.from_iterable(chains):
-            yield _next_of(coming, until)
-
-
-def _next_of(coming: list[Any], until: float | None) -> tuple[int, Any]:
-    while True:
-        for one in coming.copy():
-            _in_time(until)
-            try:
-                found: tuple[int, Any] = one.next(WAIT_S / len(coming))
-            except multiprocessing.TimeoutError:
-                continue
-            except StopIteration:
-                coming.remove(one)
-                continue
-            return found
 
 
 _WORK: Final[list[Callable[[int], Any]]] = []  # what a forked worker finds; it cannot be sent

@@ -7,19 +7,19 @@ it costs a search nothing. It reads no clock: the opening instant is handed in.
 from __future__ import annotations
 
 from datetime import date, datetime, timedelta
+from itertools import product
 from typing import NamedTuple
 
 from coach.hearing import BUILT_IN, with_phrases
-from coach.model.flags import Group
+from coach.model.flags import Group, Section
 from coach.model.history import DayRecord, History
 from coach.model.program import Bound, Exercise, Prescription, Script, Step, Test
-from coach.rules import readiness
+from coach.rules import layoff, limits, readiness, red_flags, throwing
 from coach.rules.pain import usual
 from coach.rules.red_flags import Person, person_from
 from coach.session.ladders import Standing, something_wants_up, standings
 from coach.session.moments import MOMENTS, lay_out
 
-NEVER_WORKED = 10**6  # days: nothing was done that an ache could come from
 _KNOWN_AT_A_SET = frozenset({"set", "sets left"})  # by the coach itself, at the end of each
 
 
@@ -38,8 +38,10 @@ class Brief:
         "about_a_set",
         "about_one_set",
         "age",
+        "alone_today",
         "apart_days",
         "bound",
+        "cleared",
         "effect_bits",
         "first_day",
         "first_truth",
@@ -48,8 +50,10 @@ class Brief:
         "items",
         "last",
         "lexicon",
+        "locks",
         "new_plan",
         "opened_at",
+        "pain_last",
         "person",
         "phase_count",
         "plan",
@@ -57,14 +61,18 @@ class Brief:
         "second",
         "side_words",
         "sleep_week",
+        "sore_last",
         "spacing",
+        "spared",
         "stations",
         "tests",
+        "threw_last",
         "today",
         "usual_morning",
         "wants_up",
         "warm_up",
         "week",
+        "wording",
     )
 
     def __init__(self, bound: Bound, history: History, opened_at: datetime) -> None:
@@ -81,6 +89,10 @@ class Brief:
         self.last: DayRecord | None = worked[0] if worked else None
         self.first_day = self.last is None
         self.new_plan = self.last is not None and self.last.plan_version != bound.plan.version
+        # Of the last session what an answer of today is held against.
+        self.pain_last = self.last.pain_now if self.last else None
+        self.sore_last = self.last is not None and self.last.morning_up
+        self.threw_last = self.last is not None and (self.last.throwing_today or "none") != "none"
         self.usual_morning = usual(
             tuple(r.waking_pain for r in worked if r.waking_pain is not None),
             bound.plan.pain.usual,
@@ -106,15 +118,25 @@ class Brief:
         self.warm_up: tuple[Station, ...] = tuple(
             Station(known[name], doses[name]) for name in bound.program.warm_up if name in doses
         )
+        stations = (*self.stations, *self.warm_up)
+        self.locks = {
+            station.exercise.name: limits.locked(station.exercise, bound.plan, self.today)
+            for station in stations
+        }
+        self.cleared = throwing.clearance(bound.plan, self.today)
         self.week = readiness.week_full(history.records, self.today, self.plan.limits)
         self.second = readiness.second_session(history.records, self.today)
         self.spacing = {
             name: readiness.may_repeat(_last_ended(history, name), opened_at, line.apart_days)
             for name, line in doses.items()
         }
-        self.idle_days = _days_since_work(history, self.today)
+        # Days beyond those after which no ache is asked about are all alike.
+        self.idle_days = min(_days_since_work(history, self.today), readiness.ACHE_GONE_BY_DAY)
+        self.alone_today = _alone_today(self)
+        self.wording = self.today.toordinal() % 2
         self.apart_days = min((s.prescription.apart_days for s in self.stations), default=1)
         self.items, self.tests, self.effect_bits = _laid_out(bound.program.scripts)
+        self.spared = _spared(self)
         self.about_a_set = _about_a_set(self.items, self.tests)
         self.about_one_set = _about_one_set(self.items, self.tests)
         past = past_facts(self, worked)
@@ -167,10 +189,53 @@ def _last_ended(history: History, name: str) -> str | None:
 
 
 def _days_since_work(history: History, today: date) -> int:
-    """Calendar days since the last exercise; very many where there was none yet."""
+    """Calendar days since the last exercise; too many for an ache where there was none yet."""
     trained = (r.day for r in history.records if any(d.sets for d in r.done))
     last = next(trained, None)
-    return NEVER_WORKED if last is None else (today - date.fromisoformat(last)).days
+    if last is None:
+        return readiness.ACHE_GONE_BY_DAY
+    return (today - date.fromisoformat(last)).days
+
+
+def _alone_today(brief: Brief) -> dict[tuple[bool, bool, bool], tuple[Section, ...]]:
+    """stop.screen: the sections asked alone, by what today may tell.
+
+    Whether it was thrown yesterday, the night was short, and pain is 2 or more above usual.
+    """
+    last = brief.last
+    facts = red_flags.DueFacts(
+        today=brief.today,
+        asked_alone=brief.history.asked_alone,
+        first_day=brief.first_day,
+        new_plan=brief.new_plan,
+        lifted=brief.history.lifted,
+        fell=last is not None and last.fell,
+        threw=False,
+        short_night=False,
+        pain_two_up=False,
+        away_7=last is not None
+        and layoff.days_missed(date.fromisoformat(last.day), brief.today) >= red_flags.AWAY_DAYS,
+        surgery=brief.person.surgery,
+    )
+    return {
+        (threw, short, up): red_flags.alone_today(
+            facts._replace(threw=threw, short_night=short, pain_two_up=up)
+        )
+        for threw, short, up in product((False, True), repeat=3)
+    }
+
+
+def _spared(brief: Brief) -> frozenset[str]:
+    """The own questions with `every: N days` that were asked fewer than N days ago."""
+    asked = {fact: date.fromisoformat(day) for fact, day in brief.history.own_asked}
+    return frozenset(
+        step.fact
+        for steps in brief.items.values()
+        for step in steps
+        if step.every_days
+        and step.fact in asked
+        and 0 <= (brief.today - asked[step.fact]).days < step.every_days
+    )
 
 
 def brief_for(bound: Bound, history: History, opened_at: datetime) -> Brief:

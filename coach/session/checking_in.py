@@ -12,7 +12,7 @@ from typing import Final
 from coach.model.decisions import Decision, Refusal
 from coach.model.turns import Ask, Line
 from coach.rules import pain as pain_rules
-from coach.rules import readiness, throwing
+from coach.rules import readiness
 from coach.session import pitching, scripts
 from coach.session.brief import Brief
 from coach.session.questions import (
@@ -46,8 +46,7 @@ ORDERS: Final = {"as usual": 0, "after throwing": 1}
 def due(state: State, fact: str) -> bool:
     """Which of the coach's check-in questions are asked today."""
     if fact == "worst pain":
-        last = state.brief.last
-        return last is not None and (last.throwing_today or "none") != "none"
+        return state.brief.threw_last
     if fact == "waking ache":
         return state.ache
     if fact == "against usual":
@@ -63,7 +62,7 @@ def due(state: State, fact: str) -> bool:
 
 def may_be_thrown(brief: Brief) -> bool:
     """Whether the plan clears throwing as of today."""
-    return not isinstance(throwing.clearance(brief.plan, brief.today), Refusal)
+    return not isinstance(brief.cleared, Refusal)
 
 
 def ask(state: State) -> Ask:
@@ -106,8 +105,7 @@ def take_pain_now(state: State, pain: float) -> State:
     if pain_rules.is_flag(pain):
         return read_back(state, "pain now")
     decision = pain_rules.to_start(pain, state.brief.plan.pain)
-    last = state.brief.last
-    up = pain_rules.two_up(pain, last.pain_now if last else None)
+    up = pain_rules.two_up(pain, state.brief.pain_last)
     return with_reason(
         state._replace(
             level=max(state.level, LEVELS[decision.outcome]),
@@ -127,10 +125,7 @@ def take_waking_pain(state: State, pain: float) -> State:
     """Pain on waking against the usual morning."""
     if pain_rules.is_flag(pain):
         return read_back(state, "waking pain")
-    last = state.brief.last
-    decision = pain_rules.next_morning(
-        pain, state.brief.usual_morning, bool(last and last.morning_up)
-    )
+    decision = pain_rules.next_morning(pain, state.brief.usual_morning, state.brief.sore_last)
     if decision.outcome == "contact":
         return stop(state, "B02")
     up = decision.outcome == "up"

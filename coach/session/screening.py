@@ -65,31 +65,7 @@ def after_a_break(state: State) -> State:
 
 def alone_by_rule(state: State) -> tuple[Section, ...]:
     """stop.screen: the due rule over what is known now."""
-    brief, last = state.brief, state.brief.last
-    away = last is not None and days_missed(state) >= red_flags.AWAY_DAYS
-    facts = red_flags.DueFacts(
-        today=brief.today,
-        asked_alone=brief.history.asked_alone,
-        first_day=brief.first_day,
-        new_plan=brief.new_plan,
-        lifted=brief.history.lifted,
-        fell=bool(last and last.fell),
-        threw=state.threw,
-        short_night=state.short,
-        pain_two_up=state.pain_up,
-        away_7=away,
-        surgery=brief.person.surgery,
-    )
-    return red_flags.alone_today(facts)
-
-
-def days_missed(state: State) -> int:
-    """checkin.gap: whole calendar days with no session between the last one and today."""
-    last = state.brief.last
-    if last is None:
-        return 0
-    gap = state.brief.today - type(state.brief.today).fromisoformat(last.day)
-    return max(gap.days - 1, 0)
+    return state.brief.alone_today[state.threw, state.short, state.pain_up]
 
 
 def next_section(state: State) -> State:
@@ -155,7 +131,7 @@ def wording_of(state: State, section: Section) -> int:
     for step in state.brief.items["screen"]:
         if step.fact == f"screen {section.value}" and step.wording > 1:
             return 1
-    return state.brief.today.toordinal() % 2
+    return state.brief.wording
 
 
 def group_of_flag(section: Section, flag: str) -> str:

@@ -11,7 +11,6 @@ from collections.abc import Callable
 from coach.model.decisions import Basis, Decision
 from coach.model.program import Step
 from coach.model.turns import Ask, Line
-from coach.session.brief import Brief
 from coach.session.moments import may_gather
 from coach.session.questions import (
     flag_question,
@@ -73,19 +72,8 @@ def past_the_prompt(state: State, moment: str) -> State:
 def asked_today(state: State, step: Step, due: Due) -> bool:
     """Whether a question is asked today: own ones by `every`, the coach's by their due rule."""
     if step.kind == "ask also":
-        return not spared(state.brief, step)
+        return step.fact not in state.brief.spared
     return is_flag_name(step.fact) or due(state, step.fact)
-
-
-def spared(brief: Brief, step: Step) -> bool:
-    """Whether an `ask also` with `every: N days` was asked fewer than N days ago."""
-    if not step.every_days:
-        return False
-    last = dict(brief.history.own_asked).get(step.fact)
-    if last is None:
-        return False
-    gap = brief.today.toordinal() - type(brief.today).fromisoformat(last).toordinal()
-    return 0 <= gap < step.every_days
 
 
 def own_step(state: State, moment: str, fact: str) -> Step | None:

@@ -58,8 +58,7 @@ BITS: Final = {
 
 def cleared_today(brief: Brief) -> ThrowingLine | None:
     """The plan's clearance to throw, or None."""
-    found = rules.clearance(brief.plan, brief.today)
-    return None if isinstance(found, Refusal) else found
+    return None if isinstance(brief.cleared, Refusal) else brief.cleared
 
 
 def last_throw(brief: Brief) -> ThrowDay | None:
@@ -99,7 +98,7 @@ def after_days_off(state: ThrowState, gap: str, cleared: ThrowingLine) -> ThrowS
 def may_throw(state: State) -> Decision | None:
     """Whether the throwing line comes today; None where the plan does not clear throwing."""
     brief = state.brief
-    cleared = rules.clearance(brief.plan, brief.today)
+    cleared = brief.cleared
     if brief.plan.throwing_line is None or ("today", "no throwing") in state.lowered:
         return None
     if isinstance(cleared, Refusal):

@@ -131,8 +131,7 @@ def may_be_done(state: State, place: int, reasons: list[Decision]) -> bool:
     """Locks, spacing, equipment and the script's `leave out`, one place at a time."""
     brief, station = state.brief, state.brief.stations[place]
     name = station.exercise.name
-    lock = limits.locked(station.exercise, brief.plan, brief.today)
-    if lock.outcome == "locked":
+    if brief.locks[name].outcome == "locked":
         return False
     if lowered_by(state, name, "leave out"):
         return False

@@ -10,7 +10,7 @@ from typing import Final
 
 from coach.model.heard import Kind, Question
 from coach.model.turns import Ask, Line
-from coach.rules import dapre, dosing, limits, picking
+from coach.rules import dapre, dosing, picking
 from coach.rules import pain as pain_rules
 from coach.session import exercise, scripts, throwing
 from coach.session.brief import Brief, Station
@@ -288,7 +288,7 @@ def warm_up_today(state: State) -> tuple[Station, ...]:
         station
         for station in state.brief.warm_up
         if (state.level == 0 or station.exercise.name in program.gentle)
-        and limits.locked(station.exercise, state.brief.plan, state.brief.today).outcome == "open"
+        and state.brief.locks[station.exercise.name].outcome == "open"
         and (not second or station.exercise.name in program.twice_a_day)
     )
 

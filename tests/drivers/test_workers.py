@@ -1,4 +1,4 @@
-"""Chains of pieces: each by one worker in order, told as they are done, in time."""
+"""Pieces of a long look: told as they are done, in time."""
 
 from __future__ import annotations
 
@@ -6,18 +6,15 @@ import time
 
 import pytest
 
-from coach.drivers.workers import TimeIsOver, in_chains
+from coach.drivers.workers import TimeIsOver, done
 
 
-def test_a_chain_remembers_what_came_before_and_another_does_not() -> None:
-    known: list[int] = []
+@pytest.mark.parametrize("workers", [1, 2])
+def test_each_piece_is_told_with_its_number(workers: int) -> None:
+    def look(number: int) -> int:
+        return number * number
 
-    def look(number: int) -> tuple[int, ...]:
-        known.append(number)
-        return tuple(known)
-
-    found = dict(in_chains(look, [[0, 2, 4], [1, 3]], None))
-    assert found == {0: (0,), 2: (0, 2), 4: (0, 2, 4), 1: (1,), 3: (1, 3)}
+    assert dict(done(look, 4, workers, None)) == {0: 0, 1: 1, 2: 4, 3: 9}
 
 
 def test_what_is_done_is_told_before_the_rest_is() -> None:
@@ -25,7 +22,7 @@ def test_what_is_done_is_told_before_the_rest_is() -> None:
         time.sleep(30 if number == 2 else 0)
         return number
 
-    coming = in_chains(look, [[0, 2], [1]], time.monotonic() + 3)
+    coming = done(look, 3, 2, time.monotonic() + 3)
     assert {next(coming)[0], next(coming)[0]} == {0, 1}
     with pytest.raises(TimeIsOver):
         next(coming)
@@ -36,4 +33,4 @@ def test_a_piece_that_fails_is_a_failure_of_the_whole() -> None:
         return 1 / number
 
     with pytest.raises(ZeroDivisionError):
-        dict(in_chains(look, [[1], [0]], None))
+        dict(done(look, 2, 2, None))

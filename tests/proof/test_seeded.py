@@ -11,7 +11,7 @@ import pytest
 from coach.drivers.promises import PROMISES
 from coach.drivers.prove import declared_cuts, steps_unreached
 from coach.drivers.prove_all import Whole
-from coach.drivers.prove_ends import in_order, rounds
+from coach.drivers.prove_ends import ends_of, in_order
 from coach.drivers.prove_search import Break
 from coach.drivers.prove_told import retold, talk_of
 from coach.model import program
@@ -82,13 +82,13 @@ def test_a_start_that_overlooks_a_stop_is_caught_before_the_first_answer(
 )
 def test_the_search_of_all_days_at_once_catches_it_too(seed: Seed, monkeypatch: Patch) -> None:
     where = seed.plant(monkeypatch)
-    whole = Whole(("the day", where.brief))
+    whole = Whole([("the day", where.brief)])
     whole.answers = Narrow(*where.wide)
     whole.on_progress = _until(seed.promise)
     with contextlib.suppress(Caught):
         whole.run()
         assert seed.promise == "P7"
-        assert rounds(whole)
+        assert ends_of(whole, 0).circle
 
 
 class Caught(Exception):

@@ -6,7 +6,8 @@ import pytest
 
 from coach.drivers.prove_all import Whole
 from coach.drivers.prove_boxes import WORK_TO_COME
-from coach.drivers.prove_ends import most_before_first_set, rounds
+from coach.drivers.prove_ends import ends_of
+from coach.drivers.prove_facts import OPENING_AT, numbers_in
 from coach.drivers.prove_search import Search
 from coach.drivers.prove_watch import DAY, place_of, raw_facts
 from coach.session.brief import Brief
@@ -24,7 +25,7 @@ def tiny() -> Brief:
 
 @pytest.fixture(scope="module", name="whole")
 def searched_whole() -> Whole:
-    whole = Whole(("usual", tiny()))
+    whole = Whole([("usual", tiny())])
     whole.answers = Narrow(*WIDE)
     whole.run()
     return whole
@@ -49,7 +50,8 @@ def test_each_day_of_a_plain_search_is_met_at_its_place(whole: Whole, plain: Sea
     met: dict[tuple[object, ...], set[tuple[object, ...]]] = {}
     for place in whole.places:
         days = met.setdefault(place.key, set())
-        days |= {d for n, d in enumerate(whole.days) if place.box.days >> n & 1}
+        room = whole.rooms[place.key[0]]
+        days |= {room.days[number][:OPENING_AT] for number in numbers_in(place.box.days)}
     for node in plain.nodes:
         if not node.state.aside and not node.state.end:
             assert facts(node.state) in met[place_of(node.state)]
@@ -65,5 +67,6 @@ def facts(state: State) -> tuple[object, ...]:
 
 def test_the_whole_of_a_tiny_plan_breaks_no_promise_and_ends(whole: Whole) -> None:
     assert not whole.broken
-    assert not rounds(whole)
-    assert 4 < most_before_first_set(whole) < 60
+    ends = ends_of(whole, 0)
+    assert not ends.circle
+    assert 4 < ends.before_first_set < 60
