@@ -11,6 +11,7 @@ import json
 import sys
 import time
 from collections.abc import Callable, Sequence
+from functools import partial
 from pathlib import Path
 from typing import Any, NamedTuple
 
@@ -41,6 +42,7 @@ GIVEN = (
     "among the last 60 starts"
 )
 HALVES = 2
+NOT_CLIMBED, NOT_THROWN = Climbed(0, 0, 0, ()), Thrown(0, 0, 0, (), whole=False)
 EVERY_S = 5.0  # seconds between two lines of progress
 LAST_WORDS_S = 30.0  # what a search that was cut short may still take to say what it met
 
@@ -172,21 +174,23 @@ def prove(bound: Bound, options: Options, progress: Callable[[Whole], None]) -> 
     until = began + options.seconds if options.seconds else None
     middle = -(-len(days) // HALVES)
     halves = [half for half in (days[:middle], days[middle:]) if half]
-    parts: list[tuple[int, Part]] = []
-    first_day, throws = every_day[0][1], Thrown(0, 0, 0, (), whole=False)
+    first_day = every_day[0][1]
+    pieces: list[Callable[[], Part | Climbed | Thrown]] = [
+        *(partial(part_of, half, until, progress) for half in halves),
+        partial(climbed, first_day),
+        partial(thrown_across_days, bound, first_day.opened_at, until),
+    ]
+    found: list[tuple[int, Part | Climbed | Thrown]] = []
     with contextlib.suppress(KeyboardInterrupt, TimeIsOver):
-        throws = thrown_across_days(bound, first_day.opened_at, until)
         late = until + LAST_WORDS_S if until is not None else None
-        for one in done(
-            lambda number: part_of(halves[number], until, progress),
-            len(halves),
-            min(len(halves), cores()),
-            late,
-        ):
-            parts.append(one)  # noqa: PERF402  what is there stays when a look is cut short
-    found = [part for _number, part in sorted(parts, key=lambda one: one[0])]
-    across = climbed(first_day), throws
-    return report_of(bound, days, found, across, whole=every == 1, seconds=time.monotonic() - began)
+        for one in done(lambda number: pieces[number](), len(pieces), min(HALVES, cores()), late):
+            found.append(one)  # noqa: PERF402  what is there stays when a look is cut short
+    results = [result for _number, result in sorted(found, key=lambda one: one[0])]
+    parts = [one for one in results if isinstance(one, Part)]
+    climb = next((one for one in results if isinstance(one, Climbed)), NOT_CLIMBED)
+    throws = next((one for one in results if isinstance(one, Thrown)), NOT_THROWN)
+    seconds = time.monotonic() - began
+    return report_of(bound, days, parts, (climb, throws), whole=every == 1, seconds=seconds)
 
 
 def report_of(
@@ -205,6 +209,7 @@ def report_of(
     climb, throws = across
     searched = {name for part in parts if part.finished for name in part.names}
     finished = all(name in searched for name, _brief in days) and throws.whole
+    finished = finished and climb is not NOT_CLIMBED
     compared = {one for part in parts for one in part.compared}
     undeclared, unread = numbers_seen(bound, [brief for _name, brief in days], compared)
     asked = {fact for part in parts for fact in part.asked}
