@@ -326,6 +326,7 @@ def prove(options: argparse.Namespace) -> int:
             seed=options.seed,
             out=Path(options.out) if options.out is not None else None,
             spin=options.spin,
+            spin_whole=options.spin_whole,
             junit=Path(options.junit) if options.junit is not None else None,
         )
     )

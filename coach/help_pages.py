@@ -412,7 +412,12 @@ def _prove(command: argparse.ArgumentParser) -> None:
     )
     command.add_argument("--out", metavar="DIR", help="a folder: each break as a scenario")
     command.add_argument("--junit", metavar="FILE", help="the promises for a build server")
-    command.add_argument("--spin", action="store_true", help="ask SPIN besides, where it is here")
+    command.add_argument(
+        "--spin", action="store_true", help="ask SPIN besides, where it is here, for 2 minutes"
+    )
+    command.add_argument(
+        "--spin-whole", action="store_true", help="as --spin, on every day, however long"
+    )
 
 
 def _record(command: argparse.ArgumentParser) -> None:

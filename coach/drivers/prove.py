@@ -52,8 +52,8 @@ class Options(NamedTuple):
 
     `promise` '' means all; `shard` (i, n) takes every n-th opening, i from 1; `seconds` 0 = no limit.
     `walk` turns are walked at random by `seed` instead of a search (0: none); `out` is the folder
-    in which each break is kept as a scenario. `spin` asks another checker besides; `junit` is where
-    the promises are written for a build server.
+    in which each break is kept as a scenario. `spin` asks another checker besides, `spin_whole` on
+    every day however long; `junit` is where the promises are written for a build server.
     """
 
     path: Path
@@ -65,6 +65,7 @@ class Options(NamedTuple):
     seed: int = 1
     out: Path | None = None
     spin: bool = False
+    spin_whole: bool = False
     junit: Path | None = None
 
 
@@ -123,8 +124,9 @@ def prove_command(options: Options) -> int:
             reports[plan] = report
             write_results(reports, options.junit)
         look = None
-        if options.spin and report.finished:
-            look = look_beside(bound, options.seconds, sys.stderr.write)
+        if (options.spin or options.spin_whole) and report.finished:
+            whole = options.spin_whole
+            look = look_beside(bound, options.seconds, sys.stderr.write, whole=whole)
         words = as_json(report, look) if options.as_json else as_words(report, plan.name, look)
         sys.stdout.write(words)
         if not report.finished or (look is not None and look.cut_short):
@@ -390,7 +392,9 @@ def as_words(report: Report, name: str, look: Look | None = None) -> str:
         lines += [f"      {prompt}: {typed}" for prompt, typed in one.talk]
     lines += [f"  not reached: {u.file}, line {u.line}: {u.what}" for u in report.unreached]
     lines += [f"  declared, and met by no answer: {words}" for words in report.unread]
-    lines += as_lines(look) if look is not None else []
+    searched = f"{report.situations} situations, {report.answers} answers, "
+    searched += f"{report.seconds} s, {report.mb} MB"
+    lines += as_lines(look, searched) if look is not None else []
     return "\n".join(lines) + "\n"
 
 

@@ -48,6 +48,7 @@ from coach.session.brief import Brief
 from coach.session.engine import start
 from coach.texts.day_model import laid, with_tables
 
+LOOK_S: Final = 120.0  # how long days are looked at where nobody says how long
 ONE_RUN_S: Final = 300.0  # what one program may take on one day
 LAST_WORDS_S: Final = 30.0  # what a day that was cut short may still take
 MOST_MB: Final = 1024  # what SPIN may keep
@@ -151,23 +152,24 @@ def days_beside(bound: Bound) -> list[Day]:
     """The days that are compared; those that end at the door are left to the search.
 
     Throws and game pitches are taken out of the plan first. All at once would be too many: either
-    the check-in is tried whole, or the work, or what may come in between.
+    the check-in is tried whole, or the work, or what may come in between. The quickest come first.
     """
     plan = bound.plan._replace(throwing_line=None, game_pitches=None)
     bound = bound._replace(plan=plan)
     days = dict(openings(bound))
     names = [station.exercise.name for station in days[USUAL_DAY].stations]
-    found = [Day(f"{name}, calm", brief, CALM_WORK) for name, brief in days.items()]
-    for name in names[:1]:
-        alone = dict(openings(with_one(bound, name)))
-        usual = alone[USUAL_DAY]
-        found += [Day(f"{day}, {name} alone", alone[day], USUAL) for day in (USUAL_DAY, FIRST_DAY)]
-        found.append(Day(f"{USUAL_DAY}, {name} alone, calm, missing gear", usual, CALM_GEAR))
-        found.append(Day(f"{USUAL_DAY}, {name} alone, calm, a sign in doubt", usual, CALM_DOUBT))
+    found = [Day(f"{USUAL_DAY}, calm", days.pop(USUAL_DAY), CALM_WORK)]
+    whole: list[Day] = []
     for name in names:
-        usual = dict(openings(with_one(bound, name)))[USUAL_DAY]
-        found.append(Day(f"{USUAL_DAY}, {name} alone, calm, breaks", usual, CALM_BREAKS))
-    return [day for day in found if not start(day.brief).end]
+        alone = dict(openings(with_one(bound, name)))
+        day = f"{USUAL_DAY}, {name} alone"
+        if name == names[0]:
+            found.append(Day(f"{day}, calm, missing gear", alone[USUAL_DAY], CALM_GEAR))
+            found.append(Day(f"{day}, calm, a sign in doubt", alone[USUAL_DAY], CALM_DOUBT))
+            whole = [Day(f"{d}, {name} alone", alone[d], USUAL) for d in (USUAL_DAY, FIRST_DAY)]
+        found.append(Day(f"{day}, calm, breaks", alone[USUAL_DAY], CALM_BREAKS))
+    found += [Day(f"{name}, calm", brief, CALM_WORK) for name, brief in days.items()]
+    return [day for day in (*found, *whole) if not start(day.brief).end]
 
 
 def with_one(bound: Bound, name: str) -> Bound:
@@ -181,10 +183,14 @@ def with_one(bound: Bound, name: str) -> Bound:
 
 
 class Look(NamedTuple):
-    """What came of asking SPIN: why it was not asked, or each day by itself."""
+    """What came of asking SPIN: why it was not asked, or each day by itself.
+
+    `left` are days for which the time of a usual look was too short; nothing is shown of them.
+    """
 
     skipped: str
     days: tuple[Beside, ...] = ()
+    left: tuple[str, ...] = ()
 
     @property
     def same(self) -> bool:
@@ -198,12 +204,18 @@ class Look(NamedTuple):
         return not met and any("cut short" in one.trouble for one in self.days)
 
 
-def look_beside(bound: Bound, seconds: float, say: Callable[[str], object]) -> Look:
-    """Every day of the comparison, on every core; `seconds` 0 = no limit. `say` tells of progress."""
+def look_beside(
+    bound: Bound, seconds: float, say: Callable[[str], object], *, whole: bool = False
+) -> Look:
+    """The days of the comparison, on every core, as far as `seconds` go; `say` tells of progress.
+
+    0 seconds: `whole` looks at all of them to their end, else as many as a usual look has time for.
+    """
     skipped = why_not()
     if skipped:
         return Look(skipped)
-    until = time.monotonic() + seconds if seconds else None
+    lasts = seconds or (0.0 if whole else LOOK_S)
+    until = time.monotonic() + lasts if lasts else None
     days = days_beside(bound)
     found: dict[int, Beside] = {}
     with contextlib.suppress(TimeIsOver, KeyboardInterrupt):
@@ -211,13 +223,14 @@ def look_beside(bound: Bound, seconds: float, say: Callable[[str], object]) -> L
         for number, one in done(lambda n: beside(*days[n], until), len(days), cores(), late):
             found[number] = one
             say(f"SPIN beside the session: {one.day}, {len(found)} of {len(days)}\n")
-    return Look(
-        "",
-        tuple(
-            found.get(number) or Beside(day, "cut short before this day")
-            for number, (day, _brief, _tried) in enumerate(days)
-        ),
+    looked = tuple(
+        found.get(number) or Beside(day, "cut short before this day")
+        for number, (day, _brief, _tried) in enumerate(days)
     )
+    if seconds or whole:
+        return Look("", looked)
+    left = tuple(one.day for one in looked if "cut short" in one.trouble)
+    return Look("", tuple(one for one in looked if one.day not in left), left)
 
 
 # ---------------------------------------------------------------- the model
@@ -459,29 +472,79 @@ def told_of_the_end() -> Iterator[None]:
 # ---------------------------------------------------------------- words
 
 
+class Figures(NamedTuple):
+    """What one explorer met on all days looked at: seconds together, MB at most."""
+
+    situations: int
+    steps: int
+    seconds: float
+    mb: float
+
+    def words(self) -> str:
+        """The figures in words."""
+        return f"{self.situations} situations, {self.steps} steps, {self.seconds} s, {self.mb} MB"
+
+
+def figures(look: Look) -> tuple[Figures, Figures]:
+    """The session's and SPIN's on the same days."""
+    days = [one for one in look.days if not one.trouble]
+    return (
+        Figures(
+            sum(one.situations for one in days),
+            sum(one.steps for one in days),
+            round(sum(one.seconds for one in days), 1),
+            max((one.mb for one in days), default=0.0),
+        ),
+        Figures(
+            sum(one.spin_situations for one in days),
+            sum(one.spin_steps for one in days),
+            round(sum(one.spin_seconds for one in days), 1),
+            max((one.spin_mb for one in days), default=0.0),
+        ),
+    )
+
+
 def as_value(look: Look) -> dict[str, object]:
     """The look for a program."""
     days = [{**one._asdict(), "same": one.same} for one in look.days]
+    session, spin = figures(look)
     return {
         "skipped": look.skipped,
         "same": None if look.skipped else look.same,
+        "session_together": session._asdict(),
+        "spin_together": spin._asdict(),
         "days": days,
+        "not_looked_at": look.left,
         "compared": COVERS,
         "not_compared": LEAVES_OUT,
     }
 
 
-def as_lines(look: Look) -> list[str]:
-    """What both found, side by side, for a reader."""
+def as_lines(look: Look, searched: str) -> list[str]:
+    """What both found, side by side, for a reader; `searched` are the figures of the whole search."""
     if look.skipped:
         return [f"  SPIN beside the session: not asked, {look.skipped}"]
     verdict = (
         "the same situations and steps on each of them" if look.same else "NOT shown to be the same"
     )
-    lines = [f"  SPIN beside the session, {len(look.days)} days: {verdict}"]
+    every = len(look.days) + len(look.left)
+    lines = [f"  SPIN beside the session, {len(look.days)} of {every} days: {verdict}"]
     for one in look.days:
         lines += lines_of_a_day(one)
-    return [*lines, f"  compared: {COVERS}", f"  not compared: {LEAVES_OUT}"]
+    compared_days = sum(not one.trouble for one in look.days)
+    session, spin = figures(look)
+    lines += [
+        f"  not looked at in {LOOK_S:g} s (--spin-whole looks at all): {day}" for day in look.left
+    ]
+    return [
+        *lines,
+        "  figures of this run, situations and steps added up, MB at most:",
+        f"      search, all its days     {searched}",
+        f"      session, these {compared_days} days   {session.words()}",
+        f"      SPIN, the same {compared_days} days   {spin.words()}",
+        f"  compared: {COVERS}",
+        f"  not compared: {LEAVES_OUT}",
+    ]
 
 
 def lines_of_a_day(one: Beside) -> list[str]:

@@ -537,7 +537,7 @@ def test_a_difference_is_a_finding(
     held = report._replace(promises=dict.fromkeys(report.promises, "holds"), finished=True)
     monkeypatch.setattr(proving, "bound_from", lambda _path: (bound(), ()))
     monkeypatch.setattr(proving, "prove", lambda *_: held)
-    monkeypatch.setattr(proving, "look_beside", lambda *_: looked(only_session))
+    monkeypatch.setattr(proving, "look_beside", lambda *_, **__: looked(only_session))
     assert proving.prove_command(Options(Path("plan.yaml"), as_json=True, spin=True)) == code
     assert json.loads(capsys.readouterr().out)["spin"]["same"] is (code == DONE)
     words = as_words(held, "plan.yaml", looked(only_session))
@@ -554,6 +554,67 @@ def test_the_days_are_whole_plans_when_calm_and_one_exercise_where_all_is_tried(
     assert "gear" in days[f"an ordinary day, {OUT} alone, calm, missing gear"].tried.kinds
     assert "maybe" in days[f"an ordinary day, {OUT} alone, calm, a sign in doubt"].tried.kinds
     assert not [name for name in days if name.startswith("a stop stands")]
+
+
+def in_no_time(patch: pytest.MonkeyPatch) -> None:
+    """Every day comes back cut short but the first."""
+    patch.setattr(spin, "why_not", lambda: "")
+    patch.setattr(
+        spin,
+        "done",
+        lambda _one, count, *_: (
+            (n, Beside(f"day {n}", "the session's own walk was cut short" if n else ""))
+            for n in range(count)
+        ),
+    )
+
+
+def test_a_usual_look_names_the_days_it_had_no_time_for(monkeypatch: pytest.MonkeyPatch) -> None:
+    in_no_time(monkeypatch)
+    look = spin.look_beside(bound(), 0.0, lambda _line: None)
+    assert look.same
+    assert not look.cut_short
+    assert len(look.left) == len(spin.days_beside(bound())) - 1
+    words = "\n".join(spin.as_lines(look, "all of it"))
+    assert f"1 of {len(look.left) + 1} days: the same" in words
+    assert "not looked at in 120 s (--spin-whole looks at all): day 1" in words
+    assert spin.as_value(look)["not_looked_at"] == look.left
+
+
+@pytest.mark.parametrize(("seconds", "whole"), [(5.0, False), (0.0, True), (5.0, True)])
+def test_a_look_that_was_to_be_whole_or_so_long_is_cut_short_by_a_missing_day(
+    seconds: float, whole: bool, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    in_no_time(monkeypatch)
+    look = spin.look_beside(bound(), seconds, lambda _line: None, whole=whole)
+    assert look.cut_short
+    assert not look.same
+    assert look.left == ()
+
+
+def test_a_usual_look_that_had_time_for_nothing_shows_nothing(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    monkeypatch.setattr(spin, "why_not", lambda: "")
+    monkeypatch.setattr(spin, "done", lambda *_: ())
+    look = spin.look_beside(bound(), 0.0, lambda _line: None)
+    assert not look.same
+    assert look.days == ()
+
+
+def test_the_figures_of_search_session_and_spin_stand_in_one_report() -> None:
+    a_day = Beside("a day", "", 10, 10, 30, 40, 10, seconds=1.5, spin_seconds=0.2, mb=50.0)
+    another = Beside("another", "", 5, 5, 9, 9, seconds=0.5, spin_seconds=0.1, mb=60.0, spin_mb=7.0)
+    bad = Beside("a bad one", "not modelled: that", situations=99)
+    look = Look("", (a_day, another, bad))
+    assert spin.figures(look) == (
+        spin.Figures(15, 39, 2.0, 60.0),
+        spin.Figures(15, 49, 0.3, 7.0),
+    )
+    words = "\n".join(spin.as_lines(look, "100 situations, 200 answers, 9 s, 90 MB"))
+    assert "search, all its days     100 situations, 200 answers, 9 s, 90 MB" in words
+    assert "session, these 2 days   15 situations, 39 steps, 2.0 s, 60.0 MB" in words
+    assert "SPIN, the same 2 days   15 situations, 49 steps, 0.3 s, 7.0 MB" in words
 
 
 def test_nothing_compared_is_not_the_same() -> None:
