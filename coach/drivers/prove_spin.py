@@ -48,7 +48,7 @@ from coach.session.brief import Brief
 from coach.session.engine import start
 from coach.texts.day_model import laid, with_tables
 
-LOOK_S: Final = 120.0  # how long days are looked at where nobody says how long
+LOOK_S: Final = 120.0  # how long a usual look takes
 ONE_RUN_S: Final = 300.0  # what one program may take on one day
 LAST_WORDS_S: Final = 30.0  # what a day that was cut short may still take
 MOST_MB: Final = 1024  # what SPIN may keep
@@ -207,14 +207,15 @@ class Look(NamedTuple):
 def look_beside(
     bound: Bound, seconds: float, say: Callable[[str], object], *, whole: bool = False
 ) -> Look:
-    """The days of the comparison, on every core, as far as `seconds` go; `say` tells of progress.
+    """The days of the comparison, on every core; `say` tells of progress.
 
-    0 seconds: `whole` looks at all of them to their end, else as many as a usual look has time for.
+    A usual look takes as many as there is time for; `whole` takes all, and a missing one is said to
+    be cut short. `seconds` is the most that either may last, 0 = no limit.
     """
     skipped = why_not()
     if skipped:
         return Look(skipped)
-    lasts = seconds or (0.0 if whole else LOOK_S)
+    lasts = seconds if whole else min(seconds or LOOK_S, LOOK_S)
     until = time.monotonic() + lasts if lasts else None
     days = days_beside(bound)
     found: dict[int, Beside] = {}
@@ -227,7 +228,7 @@ def look_beside(
         found.get(number) or Beside(day, "cut short before this day")
         for number, (day, _brief, _tried) in enumerate(days)
     )
-    if seconds or whole:
+    if whole:
         return Look("", looked)
     left = tuple(one.day for one in looked if "cut short" in one.trouble)
     return Look("", tuple(one for one in looked if one.day not in left), left)
@@ -533,9 +534,7 @@ def as_lines(look: Look, searched: str) -> list[str]:
         lines += lines_of_a_day(one)
     compared_days = sum(not one.trouble for one in look.days)
     session, spin = figures(look)
-    lines += [
-        f"  not looked at in {LOOK_S:g} s (--spin-whole looks at all): {day}" for day in look.left
-    ]
+    lines += [f"  not looked at, no time (--spin-whole looks at all): {day}" for day in look.left]
     return [
         *lines,
         "  figures of this run, situations and steps added up, MB at most:",

@@ -569,27 +569,50 @@ def in_no_time(patch: pytest.MonkeyPatch) -> None:
     )
 
 
-def test_a_usual_look_names_the_days_it_had_no_time_for(monkeypatch: pytest.MonkeyPatch) -> None:
+@pytest.mark.parametrize("seconds", [0.0, 5.0, 1800.0])
+def test_a_usual_look_names_the_days_it_had_no_time_for(
+    seconds: float, monkeypatch: pytest.MonkeyPatch
+) -> None:
     in_no_time(monkeypatch)
-    look = spin.look_beside(bound(), 0.0, lambda _line: None)
+    look = spin.look_beside(bound(), seconds, lambda _line: None)
     assert look.same
     assert not look.cut_short
     assert len(look.left) == len(spin.days_beside(bound())) - 1
     words = "\n".join(spin.as_lines(look, "all of it"))
     assert f"1 of {len(look.left) + 1} days: the same" in words
-    assert "not looked at in 120 s (--spin-whole looks at all): day 1" in words
+    assert "not looked at, no time (--spin-whole looks at all): day 1" in words
     assert spin.as_value(look)["not_looked_at"] == look.left
 
 
-@pytest.mark.parametrize(("seconds", "whole"), [(5.0, False), (0.0, True), (5.0, True)])
-def test_a_look_that_was_to_be_whole_or_so_long_is_cut_short_by_a_missing_day(
-    seconds: float, whole: bool, monkeypatch: pytest.MonkeyPatch
+@pytest.mark.parametrize("seconds", [0.0, 5.0])
+def test_a_look_at_all_days_is_cut_short_by_a_missing_one(
+    seconds: float, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     in_no_time(monkeypatch)
-    look = spin.look_beside(bound(), seconds, lambda _line: None, whole=whole)
+    look = spin.look_beside(bound(), seconds, lambda _line: None, whole=True)
     assert look.cut_short
     assert not look.same
     assert look.left == ()
+
+
+@pytest.mark.parametrize(
+    ("seconds", "whole", "lasts"),
+    [(0.0, False, 120), (1800.0, False, 120), (5.0, False, 5), (1800.0, True, 1800)],
+)
+def test_a_usual_look_ends_after_two_minutes_or_sooner(
+    seconds: float, whole: bool, lasts: float, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(spin, "why_not", lambda: "")
+    ends: list[float] = []
+
+    def nothing(_one: object, _count: int, _cores: int, late: float) -> tuple[()]:
+        ends.append(late)
+        return ()
+
+    monkeypatch.setattr(spin, "done", nothing)
+    began = time.monotonic()
+    spin.look_beside(bound(), seconds, lambda _line: None, whole=whole)
+    assert ends[0] - began - spin.LAST_WORDS_S == pytest.approx(lasts, abs=2)
 
 
 def test_a_usual_look_that_had_time_for_nothing_shows_nothing(
