@@ -86,6 +86,7 @@ class Whole(Days):
         self.opened: dict[Any, tuple[State, Path, frozenset[str]]] = {}
         self.side_talks_seen: dict[Any, Any] = {}
         self.compared: set[Compared] = set()
+        self.tried: dict[Any, Typed] = {}
         self.live = live_bits(openings[0][1])
 
     # ------------------------------------------------------------ one step, for many days
@@ -308,12 +309,21 @@ class Whole(Days):
         read.clear()
         read.update(kept)
         if state.end:
-            return Prompt(shown, None, ())
+            return NO_PROMPT
         asked = ask_of(state)
         plain = tries_at(state, asked, shown, self.answers)
         tries = tuple(one for tried in plain for one in self.by_fact(state, tried))
         self.at_prompt(place, state, asked, tries)
-        return Prompt(shown, asked, tuple([typed(asked, tried) for tried in tries]))
+        return Prompt(asked, tuple([self.typed(asked, tried) for tried in tries]))
+
+    def typed(self, asked: Ask | None, tried: Try) -> Typed:
+        """A try as it stands at a prompt, once for all places where it is tried."""
+        heard = tuple([id(one.heard) for one in (tried, *tried.then)])
+        mark = (asked, tried.words, tried.kind, heard)
+        known = self.tried.get(mark)
+        if known is None:
+            known = self.tried[mark] = typed(asked, tried)
+        return known
 
     def at_prompt(
         self,

@@ -11,7 +11,7 @@ from typing import Any, NamedTuple
 from coach.drivers.promises import Path
 from coach.drivers.prove_answers import Compared, Number, Try
 from coach.drivers.prove_watch import DAY, NO_WORK_FACTS, PLACE, TALK, raw_facts
-from coach.model.turns import Ask, Turn
+from coach.model.turns import Ask
 from coach.session.brief import Brief
 from coach.session.state import State
 from coach.session.table import Stage
@@ -168,14 +168,13 @@ class Typed(NamedTuple):
 
 
 class Prompt(NamedTuple):
-    """A prompt as it is shown to the days that agree on what it reads."""
+    """What a prompt asks of the days that agree on what it reads, and all that is tried at it."""
 
-    shown: Turn
     asked: Ask | None
     tries: tuple[Typed, ...]
 
 
-NO_PROMPT = Prompt(Turn(()), None, ())
+NO_PROMPT = Prompt(None, ())
 
 
 def typed(asked: Ask | None, tried: Try) -> Typed:
