@@ -34,6 +34,7 @@ from coach.drivers.prove_boxes import (
     inside,
     joined,
     live_bits,
+    one_said,
     rank,
     same_sides,
     set_further_on,
@@ -539,7 +540,7 @@ class Whole(Days):
         talk = box.talk
         for name, value in led.talk:
             at = TALK.index(name)
-            talk = (*talk[:at], frozenset((value,)), *talk[at + 1 :])
+            talk = (*talk[:at], one_said(at, value), *talk[at + 1 :])
         kept = box.kept if led.kept is None else frozenset((led.kept,))
         name = prompt.asked.name if prompt.asked else "rest"
         return self.arrive(led.key, led.path, Box(days, talk, kept), (place.number, name, tried))

@@ -113,6 +113,7 @@ class Answers:
         """Cut points are read from the plan and the scripts of the state that is asked."""
         self.log: set[Compared] = set()
         self.one = cache(self._one)
+        self.whole_line = cache(self._whole_line)
 
     # ------------------------------------------------------------ numbers
 
@@ -220,9 +221,12 @@ class Answers:
             choices = [self.thinned(p, v, state) for p, v in zip(parts, choices, strict=True)]
         for values in product(*choices):
             pairs = tuple(zip((p.fact for p in parts), values, strict=True))
-            heard = tuple((fact, self.opaque(fact, value)) for fact, value in pairs)
-            words = ", ".join(f"{fact} {words_of(value)}" for fact, value in pairs)
-            yield Try(words, "value", Typed("-"), Heard(Action.ACCEPT, heard), pairs)
+            yield self.whole_line(pairs)
+
+    def _whole_line(self, pairs: tuple[tuple[str, Value], ...]) -> Try:
+        heard = tuple((fact, self.opaque(fact, value)) for fact, value in pairs)
+        words = ", ".join(f"{fact} {words_of(value)}" for fact, value in pairs)
+        return Try(words, "value", Typed("-"), Heard(Action.ACCEPT, heard), pairs)
 
     def thinned(
         self, question: Question, values: tuple[Value, ...], state: State

@@ -6,6 +6,7 @@ Law: values only; what may be joined or cut is said here, what is searched is no
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import cache
 from typing import Any, NamedTuple
 
 from coach.drivers.promises import Path
@@ -247,6 +248,13 @@ def set_further_on(before: State, after: State) -> bool:
     return was is None or now is None or now[:4] != was[:4]
 
 
+@cache
+def one_said(at: int, value: Any) -> frozenset[Any]:  # noqa: ANN401  any fact of the talk
+    """One value of the talk's fact at this place of a box, the same object each time."""
+    del at  # facts of different kinds may have equal values
+    return frozenset((value,))
+
+
 def above(number: float, cut: Compared) -> bool:
     """On which side of a cut a number lies."""
     return number > cut.number if cut.side == "over" else number >= cut.number
@@ -276,7 +284,7 @@ def joined(boxes: list[Box]) -> Box:
     for more, said, works in boxes[1:]:
         days |= more
         if said is not talk and said != talk:
-            talk = tuple([a | b for a, b in zip(talk, said, strict=True)])
+            talk = tuple([a if b <= a else a | b for a, b in zip(talk, said, strict=True)])
         if works is not kept and works != kept:
             kept |= works
     return Box(days, talk, kept)

@@ -23,6 +23,7 @@ from coach.drivers.prove_boxes import (
     Place,
     Reading,
     Seen,
+    one_said,
 )
 from coach.drivers.prove_watch import (
     DAY,
@@ -266,7 +267,7 @@ class Days:
             rest.append(Box(days ^ same, talk, kept))
         for number, at in reading.talks:
             if len(talk[at]) > 1:
-                one = frozenset((values[number],))
+                one = one_said(at, values[number])
                 rest.append(Box(same, (*talk[:at], talk[at] - one, *talk[at + 1 :]), kept))
                 talk = (*talk[:at], one, *talk[at + 1 :])
         if reading.work >= 0:
