@@ -414,7 +414,7 @@ def sets_ahead(work: Work, extra: int) -> Work:
     """The work `extra` sets further on; a set that was under way is then another one."""
     if not extra:
         return work
-    ahead = exercise.sets_on(work, extra)
+    ahead = exercise.sets_told(work, extra)
     return ahead if work.phase in REPORTED else exercise.at_the_set(ahead)
 
 

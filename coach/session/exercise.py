@@ -107,6 +107,17 @@ def sets_on(work: Work, count: int) -> Work:
     return work._replace(dose=dose, later=work.later[count:])
 
 
+def sets_told(work: Work, count: int) -> Work:
+    """The work after `count` sets that were done in a break.
+
+    Where pain has called for a change, the set that hurt is what is changed: no table moves its
+    load on meanwhile.
+    """
+    if work.change:
+        work = work._replace(later=(), table=0, drives=0)
+    return sets_on(work, count)
+
+
 def with_loads(work: Work, owned: tuple[Load, ...]) -> Work:
     """A table's sets with what is here: a load that is not, rounded down to one that is."""
 

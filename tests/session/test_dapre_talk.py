@@ -216,3 +216,17 @@ def test_where_only_light_sets_are_left_two_over_the_whole_range_earn_a_step(
 ) -> None:
     two = first(sets=axis(2)).say("10, pain 0", f"{reps}, pain 0")
     assert (two.record().done[0].result == "earned") is earned
+
+
+@pytest.mark.hazard("H-16")
+@pytest.mark.parametrize("told", [0, 1, 2])
+def test_sets_done_in_a_break_after_pain_move_no_load_on(told: int) -> None:
+    hurt = first().say("10, pain 3")
+    back = hurt.back_after(10).say(str(told), "no", "0", "0")
+    assert shown(back)[2] < 10
+
+
+@pytest.mark.parametrize(("told", "load"), [(0, 15), (1, 20), (2, 20)])
+def test_sets_done_in_a_break_without_pain_lead_where_sets_lead(told: int, load: float) -> None:
+    back = first().say("10, pain 0").back_after(10).say(str(told), "no", "0")
+    assert shown(back)[2] == load
