@@ -27,7 +27,7 @@ from coach.drivers.prove_spin import Look, as_lines, as_value, look_beside
 from coach.drivers.prove_throwing import Thrown, thrown_across_days
 from coach.drivers.workers import TimeIsOver, cores, done
 from coach.model.program import Bound, Step
-from coach.rules import dapre
+from coach.rules import dapre, dosing
 from coach.rules.cut_points import cut_points, pitch_cuts
 from coach.session.brief import Brief
 from coach.texts.doors import bound_from
@@ -216,7 +216,7 @@ def report_of(
     undeclared, unread = numbers_seen(bound, [brief for _name, brief in days], compared)
     asked = {fact for part in parts for fact in part.asked}
     events = {one for part in parts for one in part.events}
-    unreached = steps_unreached(bound, asked | not_given(days), events)
+    unreached = steps_unreached(bound, asked | not_given(days) | not_used(bound), events)
     broken = [one for part in parts for one in part.broken]
     broken = list({(one.promise, one.words): one for one in reversed(broken)}.values())
     broken += [*climb.broken, *throws.broken]
@@ -318,6 +318,18 @@ def not_given(days: list[tuple[str, Brief]]) -> set[str]:
     It counts as beyond the search, not as unreachable; `coach replay --reach` says what reaches it.
     """
     return set() if any(brief.wants_up for _name, brief in days) else {"throwing tomorrow"}
+
+
+def not_used(bound: Bound) -> set[str]:
+    """What is asked only where a plan gives versions to pick from, or lets a thing stand in."""
+    made = {exercise.name: exercise for exercise in bound.program.exercises}
+    doses = [(made[line.exercise], line) for line in bound.plan.doses]
+    unused = set()
+    if not any(len(dosing.versions_to_pick(one, line)) > 1 for one, line in doses):
+        unused.add("which version")
+    if not any(by == "stand-in" for _one, line in doses for _gear, by in line.without):
+        unused.add("stand-in weight")
+    return unused
 
 
 def steps_unreached(bound: Bound, asked: set[str], events: set[Any]) -> tuple[Unreached, ...]:

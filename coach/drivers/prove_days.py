@@ -11,11 +11,13 @@ from typing import Final
 
 from coach.model.flags import Section
 from coach.model.history import DayRecord, Done, History, Hold
-from coach.model.program import Bound
+from coach.model.ladders import ThrowDay, ThrowState
+from coach.model.program import Bound, ThrowingLine
 from coach.session.brief import Brief, brief_for
 
 OPENS_AT: Final = time(18, 30, tzinfo=UTC)
 USUAL_GAP_DAYS: Final = 2
+DAYS_AFTER_THROWS: Final = 5  # so many that a line may come, and too few for days off
 
 
 def openings(bound: Bound) -> list[tuple[str, Brief]]:
@@ -76,7 +78,17 @@ def histories(bound: Bound, today: date) -> tuple[list[tuple[str, History]], ...
         ("no section asked for a week", past._replace(asked_alone=asked_lately(today, 7))),
         ("own questions asked yesterday", past._replace(own_asked=own)),
     ]
+    if plan.throwing_line is not None:
+        going_on.append(("after a throwing day", after_throws(bound, today, plan.throwing_line)))
     return begun, going_on
+
+
+def after_throws(bound: Bound, today: date, line: ThrowingLine) -> History:
+    """A history whose last session had throws of the plan's first step, without soreness."""
+    last = earlier(bound, today, DAYS_AFTER_THROWS)
+    state = ThrowState(line.from_step, line.from_step, 1)
+    threw = ThrowDay(line.from_step, 1, "throws", "none", 0, state, last.opened_at)
+    return History((last._replace(threw=threw),), asked_alone=asked_lately(today))
 
 
 def away(bound: Bound, today: date, gap: int) -> tuple[str, History]:

@@ -11,12 +11,16 @@ from junitparser import JUnitXml
 
 from coach.drivers import prove as proving
 from coach.drivers.junit import as_junit
-from coach.drivers.prove import Options, as_json, as_words, holds, not_given, prove
+from coach.drivers.prove import Options, as_json, as_words, holds, not_given, not_used, prove
 from coach.drivers.prove_days import openings
 from coach.drivers.prove_search import Break
 from coach.drivers.prove_told import results_of
+from coach.model.program import Bound
+from coach.session.throwing import last_throw
+from coach.texts.doors import bound_from
 from tests.proof.small import bound
 
+SAMPLE = Path(__file__).parents[2] / "dialogs/steady-shoulder"
 SCHEMA = Path(__file__).parents[1] / "schemas" / "junit-10.xsd"
 
 
@@ -68,6 +72,28 @@ def test_what_is_asked_only_before_a_step_up_is_beyond_days_without_one() -> Non
     assert not_given(days) == {"throwing tomorrow"}
     days[0][1].wants_up = True
     assert not_given(days) == set()
+
+
+def sample(plan: str) -> Bound:
+    made, findings = bound_from(SAMPLE / f"plans/{plan}.yaml")
+    assert made is not None, findings
+    return made
+
+
+def test_what_a_plan_has_no_use_for_is_not_looked_for_in_it() -> None:
+    assert not_used(sample("d-o")) == set()
+    assert not_used(sample("v-s")) == {"which version", "stand-in weight"}
+
+
+def test_only_where_throwing_is_cleared_a_day_comes_after_throws() -> None:
+    def names(plan: str) -> set[str]:
+        return {name for name, _brief in openings(sample(plan))}
+
+    assert names("v-s") - names("d-o") == {"after a throwing day"}
+    brief = dict(openings(sample("v-s")))["after a throwing day"]
+    last = last_throw(brief)
+    assert last is not None
+    assert last.step == 1
 
 
 def test_a_shard_says_nothing_about_what_other_shards_may_reach(
