@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from datetime import timedelta
 from itertools import product
-from typing import Final, NamedTuple
+from typing import Final, NamedTuple, TypeVar
 
 from coach.drivers.promises import over_the_caps
 from coach.drivers.prove_search import Break
@@ -21,6 +21,8 @@ from coach.rules import dapre, progression
 from coach.rules.progression import RESULTS, DaySummary, Rails
 from coach.session.brief import Brief
 from coach.session.ladders import rails_of
+
+T = TypeVar("T")
 
 GAPS: Final = ("none", "one step down", "first step")
 EARNED_TO_RISE: Final = 2  # Baechle and Earle (two-for-two): sessions running with 2 reps to spare
@@ -269,9 +271,7 @@ def words_of(told: Told) -> str:
     return ", ".join(one for one in said if one)
 
 
-def way_to(
-    came: dict[Memory, tuple[Memory, str] | None], memory: Memory
-) -> tuple[tuple[str, str], ...]:
+def way_to(came: dict[T, tuple[T, str] | None], memory: T) -> tuple[tuple[str, str], ...]:
     """The days that led to a memory."""
     way: list[tuple[str, str]] = []
     while (step := came[memory]) is not None:

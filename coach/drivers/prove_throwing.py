@@ -16,6 +16,7 @@ from itertools import product
 from typing import Final, NamedTuple
 
 from coach.drivers.prove_answers import SIGN, UNCLEAR, Answers, Try
+from coach.drivers.prove_ladders import way_to
 from coach.drivers.prove_search import Break, merged
 from coach.drivers.throwing_promises import Morning, Opened, Said, ThrowingOracle, Wrong
 from coach.model.decisions import Refusal
@@ -447,14 +448,3 @@ def in_words(state: State, one: Try) -> str:
     """An answer with its prompt; a dull no is left out."""
     asked = ask_of(state)
     return "" if one.words == "no" or asked is None else f"{asked.name}: {one.words}"
-
-
-def way_to(
-    came: dict[Memory, tuple[Memory, str] | None], memory: Memory
-) -> tuple[tuple[str, str], ...]:
-    """The days that led to a memory."""
-    way: list[tuple[str, str]] = []
-    while (step := came[memory]) is not None:
-        memory, words = step
-        way.append(("day", words))
-    return tuple(reversed(way))
