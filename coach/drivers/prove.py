@@ -185,7 +185,8 @@ def prove(bound: Bound, options: Options, progress: Callable[[Whole], None]) -> 
     found: list[tuple[int, Part | Climbed | Thrown]] = []
     with contextlib.suppress(KeyboardInterrupt, TimeIsOver):
         late = until + LAST_WORDS_S if until is not None else None
-        for one in done(lambda number: pieces[number](), len(pieces), min(HALVES, cores()), late):
+        workers = min(HALVES, cores())
+        for one in done(lambda n: pieces[n](), len(pieces), workers, late, LAST_WORDS_S):
             found.append(one)  # noqa: PERF402  what is there stays when a look is cut short
     results = [result for _number, result in sorted(found, key=lambda one: one[0])]
     parts = [one for one in results if isinstance(one, Part)]

@@ -17,6 +17,7 @@ from coach.drivers.prove_all import Whole
 from coach.drivers.prove_answers import Compared
 from coach.drivers.prove_ends import ends_of
 from coach.drivers.prove_search import Break, Search
+from coach.drivers.workers import asked_to_end
 from coach.session.brief import Brief
 
 FLAT_AT_MOST = 60_000  # situations looked through for the shortest conversation of one break
@@ -50,7 +51,7 @@ def part_of(
 
     def watch(at: Whole) -> None:
         progress(at)
-        if until is not None and time.monotonic() > until:
+        if asked_to_end() or (until is not None and time.monotonic() > until):
             raise KeyboardInterrupt
 
     whole.on_progress = watch

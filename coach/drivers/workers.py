@@ -30,11 +30,16 @@ def cores() -> int:
 
 
 def done(
-    work: Callable[[int], T], pieces: int, workers: int, until: float | None
+    work: Callable[[int], T],
+    pieces: int,
+    workers: int,
+    until: float | None,
+    last_words_s: float = 0.0,
 ) -> Iterator[tuple[int, T]]:
     """Each piece's number with what came of it, as they are done.
 
-    `until` is an instant of `time.monotonic` (None: no end). Raises `TimeIsOver`; Ctrl-C ends it.
+    `until` is an instant of `time.monotonic` (None: no end). Raises `TimeIsOver`; Ctrl-C ends it,
+    after so many seconds at most in which pieces that ask `asked_to_end` say what they know.
     """
     if workers <= 1 or not sys.platform.startswith("linux"):
         for number in range(pieces):
@@ -43,15 +48,31 @@ def done(
         return
     _WORK.append(work)
     forks = multiprocessing.get_context("fork")
+    _ASKED.append(forks.Event())
     try:
         with forks.Pool(workers, signal.signal, (signal.SIGINT, signal.SIG_IGN)) as pool:
             coming = pool.imap_unordered(_one, range(pieces))
             for _piece in range(pieces):
-                yield _next(coming, until)
+                try:
+                    found = _next(coming, until)
+                except KeyboardInterrupt:
+                    if not last_words_s or asked_to_end():
+                        raise
+                    _ASKED[-1].set()
+                    until = time.monotonic() + last_words_s
+                    found = _next(coming, until)
+                yield found
     finally:
         _WORK.pop()
+        _ASKED.pop()
 
 
+def asked_to_end() -> bool:
+    """Whether the look was ended by Ctrl-C, so that a worker says what it knows so far."""
+    return bool(_ASKED) and bool(_ASKED[-1].is_set())
+
+
+_ASKED: Final[list[Any]] = []  # set once the look is to end; shared with the workers
 _WORK: Final[list[Callable[[int], Any]]] = []  # what a forked worker finds; it cannot be sent
 
 

@@ -110,7 +110,7 @@ def sets_on(work: Work, count: int) -> Work:
 def sets_told(work: Work, count: int) -> Work:
     """The work after `count` sets that were done in a break.
 
-    Where pain has called for a change, the set that hurt is what is changed: no table moves its
+    Where a change waits, as after pain, the set just done is what is changed: no table moves its
     load on meanwhile.
     """
     if work.change:
